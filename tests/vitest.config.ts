@@ -1,9 +1,18 @@
 import { fileURLToPath } from "node:url";
+import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
+import { BROWSER_SWITCHES, findBrowser } from "./browser/find-browser.mjs";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+const browserPath = await findBrowser();
 
-/** Tests read the sources, so that a failing line is the line one edits. */
+/**
+ * Tests read the sources, so that a failing line is the line one edits. Three projects, one after the other, since
+ * a browser that shares its cores with long property tests answers too late:
+ *   node      everything that needs no browser
+ *   browser   elements one by one, inside a browser
+ *   page      the built page, driven from outside
+ */
 export default defineConfig({
   root: here(".."),
   resolve: {
@@ -20,7 +29,41 @@ export default defineConfig({
           name: "node",
           environment: "node",
           include: ["tests/**/*.test.ts"],
-          exclude: ["tests/ui/browser/**", "node_modules/**"],
+          exclude: ["tests/ui/browser/**", "tests/ui/page/**", "node_modules/**"],
+          sequence: { groupOrder: 0 },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "browser",
+          include: ["tests/ui/browser/**/*.test.ts"],
+          globalSetup: [here("browser/require-browser.ts")],
+          testTimeout: 20_000,
+          maxWorkers: 1,
+          sequence: { groupOrder: 1 },
+          browser: {
+            enabled: true,
+            headless: true,
+            screenshotFailures: false,
+            instances: [{ browser: "chromium" }],
+            provider: playwright({
+              launchOptions: { args: BROWSER_SWITCHES, ...(browserPath && { executablePath: browserPath }) },
+            }),
+          },
+        },
+      },
+      {
+        extends: true,
+        test: {
+          name: "page",
+          environment: "node",
+          include: ["tests/ui/page/**/*.test.ts"],
+          globalSetup: [here("browser/require-browser.ts"), here("ui/page/built-page.ts")],
+          testTimeout: 60_000,
+          hookTimeout: 60_000,
+          maxWorkers: 1,
+          sequence: { groupOrder: 2 },
         },
       },
     ],

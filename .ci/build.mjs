@@ -1,0 +1,40 @@
+/**
+ * Builds both packages with the compiler, then the page.
+ *   node .ci/build.mjs               everything
+ *   node .ci/build.mjs --packages    the packages only
+ */
+import { spawnSync } from "node:child_process";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+
+const top = fileURLToPath(new URL("..", import.meta.url));
+
+/** Compiles the packages; what the compiler says goes to stderr. Returns true when it found no fault. */
+export function buildPackages({ afresh = false, packages = ["packages/hydraulics", "packages/ui"] } = {}) {
+  const compiler = join(top, "node_modules", "typescript", "bin", "tsc");
+  const run = spawnSync(process.execPath, [compiler, "-b", ...(afresh ? ["--force"] : []), ...packages], {
+    cwd: top,
+    stdio: ["ignore", 2, 2],
+  });
+  return run.status === 0;
+}
+
+/** Builds the page into packages/ui/dist/page, or into another folder. */
+export async function buildPage(folder) {
+  const { build } = await import("vite");
+  await build({
+    configFile: join(top, "packages", "ui", "vite.config.ts"),
+    logLevel: "warn",
+    ...(folder === undefined ? {} : { build: { outDir: folder } }),
+  });
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  try {
+    if (!buildPackages()) throw new Error("The packages did not compile: see the messages above.");
+    if (!process.argv.includes("--packages")) await buildPage();
+  } catch (error) {
+    process.stderr.write(`${error.message}\n`);
+    process.exitCode = 1;
+  }
+}

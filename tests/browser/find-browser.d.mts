@@ -1,0 +1,4 @@
+export declare const NO_BROWSER: string;
+export declare const BROWSER_SWITCHES: string[];
+export declare function findBrowser(): Promise<string | undefined>;
+export declare function ensureBrowser(): Promise<string>;

@@ -1,0 +1,58 @@
+import { type BrowserContextOptions, chromium, type Page, type Request } from "playwright";
+import { inject } from "vitest";
+import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
+
+/** A page under test, and what went wrong in it so far. */
+export interface VisitedPage {
+  readonly page: Page;
+  /** One sentence for each fault: an error thrown or logged, a request to elsewhere, an own file missing. */
+  readonly faults: string[];
+}
+
+/**
+ * Opens the built page in a fresh browser, lets `visit` use it, and closes it.
+ *
+ * @param visit    what the test does; the page is loaded when it is called
+ * @param options  of the visit: screen size, colour scheme, motion, and so on; `path` is put after the page's address
+ * @throws Error listing every fault seen when the visit itself went well
+ */
+export async function visitPage(
+  visit: (visited: VisitedPage) => Promise<void>,
+  options: BrowserContextOptions & { path?: string } = {},
+): Promise<void> {
+  const { path = "", ...contextOptions } = options;
+  const executablePath = await findBrowser();
+  if (executablePath === undefined) throw new Error(NO_BROWSER);
+  const browser = await chromium.launch({ executablePath, args: BROWSER_SWITCHES });
+  try {
+    const context = await browser.newContext({ baseURL: inject("pageAddress"), ...contextOptions });
+    const page = await context.newPage();
+    const faults = watchForFaults(page);
+    await page.goto(`./${path}`, { waitUntil: "load" });
+    await visit({ page, faults });
+    if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
+  } finally {
+    await browser.close();
+  }
+}
+
+function watchForFaults(page: Page): string[] {
+  const faults: string[] = [];
+  const home = inject("pageAddress");
+  page.on("pageerror", (error) => faults.push(`error thrown: ${error.message}`));
+  page.on("console", (message) => {
+    if (message.type() === "error") faults.push(`error logged: ${message.text()}`);
+  });
+  page.context().on("request", (request) => {
+    if (!isAtHome(request, home)) faults.push(`request to elsewhere: ${request.url()}`);
+  });
+  page.on("response", (response) => {
+    if (response.status() >= 400) faults.push(`answer ${response.status()}: ${response.url()}`);
+  });
+  return faults;
+}
+
+function isAtHome(request: Request, home: string): boolean {
+  const url = request.url();
+  return url.startsWith(home) || url.startsWith("data:") || url.startsWith("blob:");
+}
