@@ -1,24 +1,11 @@
 /**
- * The elimination tree of a symmetric matrix in a given order, and what follows from it: where the factor has
- * entries. The parent of column i is the row of the first entry below its diagonal in the factor; row k of the
+ * The elimination tree of a symmetric matrix in a given order, and what follows from it. The parent of column i is the row of the first entry below its diagonal in the factor; row k of the
  * factor has entries exactly on the tree's paths from the entries of row k of the matrix up towards k.
  *
  * @source davis-2005-ldl (tree and row patterns), from memory
  */
 
 import type { AdjacencyLists } from "./minimum-degree.js";
-
-/** Where the strictly lower triangle of the factor has entries. Rows and columns count in elimination order. */
-export interface FactorShape {
-  /** Entries of column j are columnStarts[j] .. columnStarts[j + 1] - 1. */
-  readonly columnStarts: Int32Array;
-  /** The row of each entry, ascending within a column. */
-  readonly columnRows: Int32Array;
-  /** Entries of row k are rowStarts[k] .. rowStarts[k + 1] - 1. */
-  readonly rowStarts: Int32Array;
-  /** The column of each entry; a column stands before its ancestors in the elimination tree. */
-  readonly rowColumns: Int32Array;
-}
 
 /** A parent of -1 marks a root: one for each connected piece of the graph. */
 export function buildEliminationTree(graph: AdjacencyLists, order: Int32Array): Int32Array {
@@ -78,53 +65,28 @@ export function orderChildrenFirst(parent: Int32Array): Int32Array {
   return result;
 }
 
-/** The entries of the factor, found by walking the tree once to count them and once to write them. */
-export function shapeFactor(graph: AdjacencyLists, order: Int32Array, parent: Int32Array): FactorShape {
+/**
+ * How many entries each column of the factor has below its diagonal.
+ *
+ * Row k has an entry in every column on the paths from its earlier neighbours up to k.
+ */
+export function countColumnEntries(graph: AdjacencyLists, order: Int32Array, parent: Int32Array): Int32Array {
   const { size, starts, neighbours } = graph;
   const place = invertOrder(order);
   const visited = new Int32Array(size).fill(-1);
-  const columnStarts = new Int32Array(size + 1);
-  const rowStarts = new Int32Array(size + 1);
-
-  // Count: row k holds every column on the paths from its earlier neighbours up to a column already met.
+  const counts = new Int32Array(size);
   for (let k = 0; k < size; k++) {
     visited[k] = k;
-    let count = 0;
     for (let at = starts[order[k]]; at < starts[order[k] + 1]; at++) {
       let i = place[neighbours[at]];
       if (i > k) continue;
       for (; visited[i] !== k; i = parent[i]) {
         visited[i] = k;
-        columnStarts[i + 1]++;
-        count++;
+        counts[i]++;
       }
     }
-    rowStarts[k + 1] = rowStarts[k] + count;
   }
-  for (let j = 0; j < size; j++) columnStarts[j + 1] += columnStarts[j];
-
-  // Write: each later path ends under one met before, so it goes in front of it.
-  const columnRows = new Int32Array(rowStarts[size]);
-  const rowColumns = new Int32Array(rowStarts[size]);
-  const free = columnStarts.slice(0, size);
-  const path = new Int32Array(size);
-  visited.fill(-1);
-  for (let k = 0; k < size; k++) {
-    visited[k] = k;
-    let front = rowStarts[k + 1];
-    for (let at = starts[order[k]]; at < starts[order[k] + 1]; at++) {
-      let i = place[neighbours[at]];
-      if (i > k) continue;
-      let length = 0;
-      for (; visited[i] !== k; i = parent[i]) {
-        visited[i] = k;
-        columnRows[free[i]++] = k;
-        path[length++] = i;
-      }
-      while (length > 0) rowColumns[--front] = path[--length];
-    }
-  }
-  return { columnStarts, columnRows, rowStarts, rowColumns };
+  return counts;
 }
 
 /** place, with place[order[k]] = k. */

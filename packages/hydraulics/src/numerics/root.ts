@@ -24,7 +24,7 @@ export interface RootResult {
 
 /** When to stop. */
 export interface RootOptions {
-  /** Absolute width of bracket that is narrow enough; 0 unless given. */
+  /** Width of bracket that is narrow enough; unless given, 5e-32 of the larger end, so that a root at 0 ends too. */
   readonly tolerance?: number;
   /** Most calls of the function; 200 unless given. */
   readonly evaluationsAllowed?: number;
@@ -39,7 +39,7 @@ export interface RootOptions {
  * @param residual  the function
  * @param from      one end
  * @param to        the other end; either may be the larger
- * @param options   tolerance and evaluationsAllowed; with no tolerance the root is found to rounding
+ * @param options   tolerance and evaluationsAllowed; unless told, the root is found to rounding
  * @returns the root with its residual, bracket, count of evaluations, and why the search ended
  * @valid any continuous function; a jump through nought is reported as its place
  * @throws RangeError when an end is not finite, the tolerance is negative, or fewer than 3 evaluations are allowed
@@ -52,7 +52,7 @@ export function findRoot(
   to: number,
   options: RootOptions = {},
 ): RootResult {
-  const tolerance = options.tolerance ?? 0;
+  const tolerance = options.tolerance ?? Number.EPSILON ** 2 * Math.max(Math.abs(from), Math.abs(to));
   const allowed = options.evaluationsAllowed ?? 200;
   requireSearch(from, to, tolerance, allowed);
 

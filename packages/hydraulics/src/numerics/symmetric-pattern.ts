@@ -5,7 +5,6 @@
  */
 
 import { orderElimination } from "./elimination-order.js";
-import type { FactorShape } from "./elimination-tree.js";
 import { buildEliminationTree, invertOrder, orderChildrenFirst, shapeFactor } from "./elimination-tree.js";
 import type { AdjacencyLists } from "./minimum-degree.js";
 

@@ -34,6 +34,10 @@ export type VesselShape =
  */
 export function heightOfVessel(shape: VesselShape): number {
   requireShape("heightOfVessel", shape);
+  return heightWithin(shape);
+}
+
+function heightWithin(shape: VesselShape): number {
   if (shape.kind === "lying") return shape.diameter;
   return shape.kind === "table" ? shape.levels[shape.levels.length - 1]! : shape.height;
 }
@@ -51,7 +55,8 @@ export function heightOfVessel(shape: VesselShape): number {
  * @example capacityOfVessel({ kind: "upright", diameter: 0.5715, height: 0.8509 })   // 0.21827
  */
 export function capacityOfVessel(shape: VesselShape): number {
-  return volumeAtLevel(shape, heightOfVessel(shape));
+  requireShape("capacityOfVessel", shape);
+  return volumeAtLevel(shape, heightWithin(shape));
 }
 
 /**
@@ -106,7 +111,8 @@ export function volumeAtLevel(shape: VesselShape, level: number): number {
  * @example levelAtVolume({ kind: "box", length: 0.5, width: 0.4, height: 0.3 }, 0.02)   // 0.1
  */
 export function levelAtVolume(shape: VesselShape, volume: number): number {
-  const height = heightOfVessel(shape);
+  requireShape("levelAtVolume", shape);
+  const height = heightWithin(shape);
   if (Number.isNaN(volume)) throw new RangeError("levelAtVolume: volume is NaN; it must be a number");
   if (volume <= 0) return 0;
   if (volume >= capacityOfVessel(shape)) return height;
@@ -239,8 +245,9 @@ function angleLessItsSine(angle: number): number {
 }
 
 function levelWithin(owner: string, shape: VesselShape, level: number): number {
+  requireShape(owner, shape);
   if (Number.isNaN(level)) throw new RangeError(`${owner}: level is NaN; it must be a number`);
-  return Math.min(Math.max(level, 0), heightOfVessel(shape));
+  return Math.min(Math.max(level, 0), heightWithin(shape));
 }
 
 function requireShape(owner: string, shape: VesselShape): void {

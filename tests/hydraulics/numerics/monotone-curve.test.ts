@@ -1,0 +1,73 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import { buildMonotoneCurve } from "../../../packages/hydraulics/src/numerics/monotone-curve.js";
+
+const risingRows = fc
+  .array(
+    fc.tuple(fc.double({ min: 0.01, max: 10, noNaN: true }), fc.double({ min: 0.01, max: 10, noNaN: true })),
+    {
+      minLength: 1,
+      maxLength: 12,
+    },
+  )
+  .map((steps) => {
+    const x = [0];
+    const y = [0];
+    for (const [dx, dy] of steps) {
+      x.push(x[x.length - 1]! + dx);
+      y.push(y[y.length - 1]! + dy);
+    }
+    return { x, y };
+  });
+
+describe("buildMonotoneCurve", () => {
+  it("passes through its points and never falls between them", () => {
+    fc.assert(
+      fc.property(risingRows, ({ x, y }) => {
+        const curve = buildMonotoneCurve(x, y);
+        for (const [i, place] of x.entries()) expect(curve.at(place)).toBeCloseTo(y[i]!, 10);
+        const end = x[x.length - 1]!;
+        let before = 0;
+        for (let i = 0; i <= 500; i++) {
+          const value = curve.at((end * i) / 500);
+          expect(value).toBeGreaterThanOrEqual(before - 1e-12 * y[y.length - 1]!);
+          expect(curve.slopeAt((end * i) / 500)).toBeGreaterThanOrEqual(-1e-12);
+          before = value;
+        }
+      }),
+    );
+  });
+
+  it("is the straight line where the points lie on one", () => {
+    const curve = buildMonotoneCurve([0, 1, 3, 4], [0, 2, 6, 8]);
+    for (const place of [0, 0.3, 1.7, 3.9]) {
+      expect(curve.at(place)).toBeCloseTo(2 * place, 14);
+      expect(curve.slopeAt(place)).toBeCloseTo(2, 13);
+    }
+  });
+
+  it("slopeAt is the derivative of at", () => {
+    const curve = buildMonotoneCurve([0, 1, 2, 4, 5], [0, 0.2, 2, 2.5, 6]);
+    for (const place of [0.2, 0.9, 1.5, 3.3, 4.7]) {
+      const step = 1e-6;
+      const difference = (curve.at(place + step) - curve.at(place - step)) / (2 * step);
+      expect(curve.slopeAt(place)).toBeCloseTo(difference, 7);
+    }
+  });
+
+  it("is held at its ends beyond them", () => {
+    const curve = buildMonotoneCurve([0, 1, 2], [1, 2, 4]);
+    expect(curve.at(-5)).toBe(1);
+    expect(curve.at(9)).toBe(4);
+    expect(curve.slopeAt(-5)).toBe(curve.slopeAt(0));
+    expect(curve.slopeAt(9)).toBe(curve.slopeAt(2));
+  });
+
+  it("refuses lists of other lengths and rows that do not rise", () => {
+    expect(() => buildMonotoneCurve([0, 1], [0])).toThrow("2 places and 1 values");
+    expect(() => buildMonotoneCurve([0], [0])).toThrow(RangeError);
+    expect(() => buildMonotoneCurve([0, 1, 1], [0, 1, 2])).toThrow("row 2 does not rise above row 1");
+    expect(() => buildMonotoneCurve([0, 1, 2], [0, 1, 0.5])).toThrow("row 2");
+    expect(() => buildMonotoneCurve([0, Number.NaN], [0, 1])).toThrow(RangeError);
+  });
+});
