@@ -2,6 +2,9 @@
  * Serves the built page on this computer until Ctrl-C.
  *   node packages/ui/serve.mjs [folder of a built page]
  * The port is PORT if that is set, else 4173 or the next free one.
+ *
+ * The start script says "exec ... || ...": a POSIX shell is replaced by this process, so that Ctrl-C reaches it alone
+ * and its 0 is the answer; a shell without exec takes the second half.
  */
 import { existsSync } from "node:fs";
 import { join, resolve } from "node:path";
@@ -29,7 +32,11 @@ async function serve() {
     build: { outDir: folder },
     preview: { host: "127.0.0.1", port: asked ?? 4173, strictPort: asked !== undefined, open: false },
   });
-  process.once("SIGINT", () => {
+  let isEnding = false;
+  // One Ctrl-C can arrive twice, from the terminal and passed on by npm: the second must not cut the first short.
+  process.on("SIGINT", () => {
+    if (isEnding) return;
+    isEnding = true;
     // A browser keeps its connection open; the wish to end is not kept waiting for it.
     server.httpServer.closeAllConnections?.();
     server.close().finally(() => process.exit(0));
