@@ -1,0 +1,101 @@
+import type { VesselShape } from "../physics/vessel.js";
+import type { Citation } from "./citation.js";
+
+/** One size of pipe, tube or hose. Lengths [m]. */
+export interface PipeSize {
+  readonly id: string;
+  readonly name: string;
+  /** Pipes of one make-up that differ only in size. */
+  readonly family: string;
+  /** Size as sold: inches as a fraction, or millimetres in the metric families. */
+  readonly nominal: string;
+  readonly material: string;
+  /** Outside diameter; hoses have none in any standard. */
+  readonly outside?: number;
+  readonly wall?: number;
+  /** Inside diameter used for hydraulics. */
+  readonly bore: number;
+  readonly boreLow: number;
+  readonly boreHigh: number;
+  /** Hazen-Williams coefficient. */
+  readonly hazenWilliams: number;
+  readonly roughness: number;
+  /** Place in the family, small to large, from 1. */
+  readonly order: number;
+  readonly citation: Citation;
+}
+
+/** One kind of fitting: K = k1 / Re + kInfinity (1 + sizeCorrection / bore), on the velocity head in the run. */
+export interface FittingKind {
+  readonly id: string;
+  readonly name: string;
+  readonly k1: number;
+  readonly kInfinity: number;
+  /** Length in the size correction [m]; 0 where the source has none. */
+  readonly sizeCorrection: number;
+  /** Least and greatest K to expect, as factors on K. */
+  readonly low: number;
+  readonly high: number;
+  /** Other words people use for it. */
+  readonly also: readonly string[];
+  readonly citation: Citation;
+}
+
+/** One generic kind of drinker: flow (head / its head) ^ exponent above the opening head. Heads [m], flows [m³/s]. */
+export interface DrinkerKind {
+  readonly id: string;
+  readonly name: string;
+  readonly kind: "nipple" | "cup" | "bell" | "trough";
+  /** A trigger passes water only while worked; a float fills to a level and shuts. */
+  readonly workedBy: "trigger" | "float";
+  /** Head at which the flow is stated. */
+  readonly head: number;
+  readonly flow: number;
+  readonly flowLow: number;
+  readonly flowHigh: number;
+  readonly exponent: number;
+  /** Head below which nothing passes. */
+  readonly openingHead: number;
+  /** Least head at which it seals; 0 where a low head never makes it leak. */
+  readonly sealsFrom: number;
+  /** Head above which it drips. */
+  readonly holdsUpTo: number;
+  /** Flow needed while worked, as a default. */
+  readonly need: number;
+  /** Water it holds [m³]. */
+  readonly held: number;
+  /** Birds the kind suits, in words. */
+  readonly birds: string;
+  /** How each figure is known, in words. */
+  readonly basis: string;
+  readonly also: readonly string[];
+  readonly citation: Citation;
+}
+
+/** One kind of vessel, inside sizes [m]. */
+export interface VesselKind {
+  readonly id: string;
+  readonly name: string;
+  readonly shape: VesselShape;
+  /** Outlet above the lowest inside point, as commonly fitted. */
+  readonly outletHeight: number;
+  /** [kg] */
+  readonly emptyMass: number;
+  /** Volume it is sold as [m³]. */
+  readonly nominalVolume: number;
+  readonly also: readonly string[];
+  readonly citation: Citation;
+}
+
+/** A book, paper, standard or page that a figure was read in. */
+export interface Source {
+  readonly key: string;
+  readonly title: string;
+  readonly authors?: string;
+  readonly publisher?: string;
+  readonly year?: string;
+  readonly edition?: string;
+  readonly link?: string;
+  /** Day it was opened, or "from memory". */
+  readonly opened: string;
+}

@@ -1,0 +1,136 @@
+/**
+ * Compiles the reference tables to typed modules, in SI units: `node reference-tables/compile-tables.mjs`.
+ * The output is committed; a test holds it to what this file makes. Only default rows travel, and of a
+ * citation only key, place and how it is known: notes and other published values stay in the tables.
+ */
+import { writeFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+import { loadSources, loadTable } from "./load-tables.mjs";
+
+/** SI value of one of a unit. Exact by definition. */
+const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, 1: 1 };
+
+const camel = (column) => column.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
+
+/** Field names follow the columns without their unit. */
+const field = (column, unit) => {
+  const suffix = `_${unit.toLowerCase().replace("/", "_")}`;
+  return camel(column.endsWith(suffix) ? column.slice(0, -suffix.length) : column);
+};
+
+/** Twelve figures, so that 15.621 mm is 0.015621 and not its neighbour. */
+const siValue = (text, unit) => Number((Number(text) * SI[unit]).toPrecision(12));
+
+function cellOf(table, row, column) {
+  const { unit } = table.about.columns[column];
+  return unit === "text" ? row[column] : siValue(row[column], unit);
+}
+
+const citationOf = (row) => ({ source: row.source, where: row.where, seen: row.seen });
+const words = (text) => (text === "" ? [] : text.split(";"));
+
+/** A row as an object with the named columns and its citation. A blank in one of them is an error. */
+function objectOf(table, row, columns) {
+  const made = {};
+  for (const column of columns) {
+    if (row[column] === "") throw new Error(`${table.name}.csv: ${row.id} has no ${column}`);
+    made[field(column, table.about.columns[column].unit)] = cellOf(table, row, column);
+  }
+  if (row.also !== undefined) made.also = words(row.also);
+  made.citation = citationOf(row);
+  return made;
+}
+
+const shapeColumns = {
+  upright: ["diameter_mm", "height_mm"],
+  lying: ["diameter_mm", "length_mm"],
+  tapered: ["bottom_diameter_mm", "top_diameter_mm", "height_mm"],
+  box: ["length_mm", "width_mm", "height_mm"],
+};
+
+function vesselOf(table, row) {
+  const shape = { kind: row.shape };
+  for (const column of shapeColumns[row.shape]) shape[field(column, "mm")] = cellOf(table, row, column);
+  const { id, name, also, citation, nominalL, ...rest } = {
+    ...objectOf(table, row, ["id", "name", "outlet_height_mm", "empty_mass_kg"]),
+    nominalVolume: cellOf(table, row, "nominal_l"),
+  };
+  return { id, name, shape, ...rest, also, citation };
+}
+
+const pipeColumns =
+  "id name family nominal material outside_mm wall_mm bore_mm bore_low_mm bore_high_mm hazen_williams_c roughness_mm order";
+const drinkerColumns =
+  "id name kind worked_by head_mm flow_ml_min flow_low_ml_min flow_high_ml_min exponent opening_head_mm seals_from_mm " +
+  "holds_up_to_mm need_ml_min held_ml birds basis";
+
+/** A hose has no wall of its own in any standard: outside and wall are then left out. */
+function pipeOf(table, row) {
+  const columns = pipeColumns
+    .split(" ")
+    .filter((column) => !(/^(outside|wall)_mm$/.test(column) && row[column] === ""));
+  const { hazenWilliamsC, ...rest } = objectOf(table, row, columns);
+  const { roughness, order, citation, ...first } = rest;
+  return { ...first, hazenWilliams: hazenWilliamsC, roughness, order, citation };
+}
+
+const fittingOf = (table, row) => {
+  const { lowFactor, highFactor, also, citation, ...rest } = objectOf(
+    table,
+    row,
+    "id name k1 k_infinity size_correction_mm low_factor high_factor".split(" "),
+  );
+  return { ...rest, low: lowFactor, high: highFactor, also, citation };
+};
+
+function moduleOf(name, type, rows) {
+  const lines = rows.map((row) => `  ${JSON.stringify(row)},`);
+  return [
+    `// Made from reference-tables/${name} by reference-tables/compile-tables.mjs. Edit the table, not this file.`,
+    `import type { ${type} } from "./row-types.js";`,
+    "",
+    `export const ${name.replace(/\.\w+$/, "")}: readonly ${type}[] = [`,
+    ...lines,
+    "];",
+    "",
+  ].join("\n");
+}
+
+const defaultRows = (table) => table.rows.filter((row) => row.default === "yes");
+
+function tableModule(name, type, make) {
+  const table = loadTable(name);
+  return moduleOf(
+    `${name}.csv`,
+    type,
+    defaultRows(table).map((row) => make(table, row)),
+  );
+}
+
+/** Empty fields of a source are left out. */
+function sourcesModule() {
+  const rows = Object.entries(loadSources()).map(([key, source]) => ({
+    key,
+    ...Object.fromEntries(Object.entries(source).filter(([, value]) => value !== "")),
+  }));
+  return moduleOf("sources.json", "Source", rows);
+}
+
+/** File name to text, for every module the tables give. */
+export function compileTables() {
+  return new Map([
+    ["pipes.generated.ts", tableModule("pipes", "PipeSize", pipeOf)],
+    ["fittings.generated.ts", tableModule("fittings", "FittingKind", fittingOf)],
+    [
+      "drinkers.generated.ts",
+      tableModule("drinkers", "DrinkerKind", (table, row) => objectOf(table, row, drinkerColumns.split(" "))),
+    ],
+    ["vessels.generated.ts", tableModule("vessels", "VesselKind", vesselOf)],
+    ["sources.generated.ts", sourcesModule()],
+  ]);
+}
+
+if (process.argv[1] === fileURLToPath(import.meta.url)) {
+  const folder = new URL("../packages/hydraulics/src/tables/", import.meta.url);
+  for (const [file, text] of compileTables()) writeFileSync(new URL(file, folder), text);
+}
