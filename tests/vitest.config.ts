@@ -22,6 +22,8 @@ export default defineConfig({
     },
   },
   test: {
+    // The library of elements says at every start that it is not built for production; that is known.
+    onConsoleLog: (text) => !text.startsWith("Lit is in dev mode"),
     projects: [
       {
         extends: true,
