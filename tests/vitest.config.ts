@@ -33,6 +33,7 @@ export default defineConfig({
           environment: "node",
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/ui/browser/**", "tests/ui/page/**", "node_modules/**"],
+          setupFiles: [here("runner/fixed-seed.ts")],
           sequence: { groupOrder: 0 },
         },
       },
