@@ -19,14 +19,14 @@ export interface FactorPanels {
   readonly panelRows: Int32Array;
   /** Its values begin here; the last entry is the length of all values. */
   readonly valueStarts: Int32Array;
-  /** Panels with entries in row k are rowPanels[rowStarts[k]] .. rowPanels[rowStarts[k + 1] - 1]. */
+  /** Panels before row k's own with entries in row k are rowPanels[rowStarts[k]] .. rowPanels[rowStarts[k + 1] - 1]. */
   readonly rowStarts: Int32Array;
   /** A panel stands before its ancestors in the elimination tree. */
   readonly rowPanels: Int32Array;
 }
 
-/** Share of stored zeros up to which a column with fewer rows is taken into a panel: fewer, wider panels. */
-const ZEROS_ALLOWED = 0.15;
+/** Share of stored zeros up to which columns are gathered all the same: wide panels are worth a few. */
+const ZEROS_ALLOWED = 0.1;
 
 /**
  * Gathers the columns of the factor into panels and finds the rows of each.
@@ -60,25 +60,26 @@ export function buildPanels(
   return { firstColumn, panelRowStarts, panelRows, valueStarts, rowStarts, rowPanels };
 }
 
-/** Where panels begin; the last entry is the number of columns. */
+/**
+ * Where panels begin; the last entry is the number of columns. A column may join the panel before it when it is the
+ * parent of that panel's last column. Every column of the panel then stores zeros in the rows it has not itself.
+ */
 function chooseFirstColumns(parent: Int32Array, counts: Int32Array): Int32Array {
   const size = parent.length;
   const firstColumn = new Int32Array(size + 1);
   let panels = 0;
-  let first = 0;
   let zeros = 0;
   for (let j = 0; j < size; j++) {
-    // Taking in column j lengthens every column of the panel by the rows that j has and its child j - 1 has not.
-    const width = j - first;
-    const isChain = width > 0 && parent[j - 1] === j;
-    const missing = isChain ? width * (counts[j] + 1 - counts[j - 1]) : 0;
-    const stored = (width * (width + 1)) / 2 + (width + 1) * counts[j];
-    if (isChain && zeros + missing <= ZEROS_ALLOWED * stored) {
-      zeros += missing;
-      continue;
+    if (j > 0 && parent[j - 1] === j) {
+      const width = j - firstColumn[panels - 1];
+      const added = width * (counts[j] + 1 - counts[j - 1]);
+      const stored = (width * (width + 1)) / 2 + (width + 1) * counts[j];
+      if (zeros + added <= ZEROS_ALLOWED * stored) {
+        zeros += added;
+        continue;
+      }
     }
     firstColumn[panels++] = j;
-    first = j;
     zeros = 0;
   }
   firstColumn[panels] = size;
@@ -113,16 +114,13 @@ function findRows(
   const rowStarts = new Int32Array(size + 1);
   const panelRowStarts = new Int32Array(panelCount + 1);
 
-  // Count. Row k meets every panel on the paths from its earlier neighbours up to its own panel, and its own
-  // unless it is the first row of it.
+  // Count. Row k meets every panel on the paths from its earlier neighbours up to its own panel. It is a row of its
+  // own too, unless the first.
   for (let k = 0; k < size; k++) {
     const own = panelOf[k];
     let count = 0;
     visited[own] = k;
-    if (k > firstColumn[own]) {
-      panelRowStarts[own + 1]++;
-      count++;
-    }
+    if (k > firstColumn[own]) panelRowStarts[own + 1]++;
     for (let at = starts[order[k]]; at < starts[order[k] + 1]; at++) {
       const i = place[neighbours[at]];
       if (i > k) continue;
@@ -136,8 +134,8 @@ function findRows(
   }
   for (let s = 0; s < panelCount; s++) panelRowStarts[s + 1] += panelRowStarts[s];
 
-  // Write. The row's own panel comes last; each later path ends under one met before, so it goes in front of it.
-  const panelRows = new Int32Array(rowStarts[size]);
+  // Write. Each later path ends under one met before, so it goes in front of it.
+  const panelRows = new Int32Array(panelRowStarts[panelCount]);
   const rowPanels = new Int32Array(rowStarts[size]);
   const free = panelRowStarts.slice(0, panelCount);
   const path = new Int32Array(panelCount);
@@ -146,10 +144,7 @@ function findRows(
     const own = panelOf[k];
     let front = rowStarts[k + 1];
     visited[own] = k;
-    if (k > firstColumn[own]) {
-      panelRows[free[own]++] = k;
-      rowPanels[--front] = own;
-    }
+    if (k > firstColumn[own]) panelRows[free[own]++] = k;
     for (let at = starts[order[k]]; at < starts[order[k] + 1]; at++) {
       const i = place[neighbours[at]];
       if (i > k) continue;

@@ -1,11 +1,17 @@
 /**
  * What of a sparse symmetric system depends only on where its entries are: elimination order, elimination tree,
- * shape of the factor, and for each entry given, where it goes. Done once for a network; every Newton step then
+ * panels of the factor, and for each entry given, where it goes. Done once for a network; every Newton step then
  * only puts in new numbers (see symmetric-solve.ts).
  */
 
 import { orderElimination } from "./elimination-order.js";
-import { buildEliminationTree, invertOrder, orderChildrenFirst, shapeFactor } from "./elimination-tree.js";
+import {
+  buildEliminationTree,
+  countColumnEntries,
+  invertOrder,
+  orderChildrenFirst,
+} from "./elimination-tree.js";
+import { buildPanels, type FactorPanels } from "./factor-panels.js";
 import type { AdjacencyLists } from "./minimum-degree.js";
 
 /** The analysed pattern of a symmetric matrix. One factor at a time lives in it: not to be shared by two solves. */
@@ -28,19 +34,19 @@ export interface SymmetricPattern {
 }
 
 /** Index arrays made by the analysis and number arrays rewritten by each factor. In elimination order. */
-export interface SymmetricWorkspace extends FactorShape {
+export interface SymmetricWorkspace extends FactorPanels {
   /** Pairs whose later end is row k: pairStarts[k] .. pairStarts[k + 1] - 1. */
   readonly pairStarts: Int32Array;
   /** Which of the pairs given. */
   readonly pairIndex: Int32Array;
   /** Its earlier end. */
   readonly pairColumn: Int32Array;
-  /** Entries of the unit lower factor L, matching columnRows. */
+  /** Entries of the unit lower factor L, by panels. */
   readonly values: Float64Array;
   /** The diagonal D. */
   readonly pivots: Float64Array;
-  /** Where the next entry of each column goes while factoring. */
-  readonly columnEnds: Int32Array;
+  /** Which place of `panelRows` each panel is filled up to while factoring. */
+  readonly panelEnds: Int32Array;
   /** One dense row, zero between calls of `factorSymmetric`. */
   readonly row: Float64Array;
   /** The right side in elimination order. */
@@ -69,24 +75,25 @@ export function analyseSymmetric(size: number, rows: Int32Array, columns: Int32A
   const sparse = orderElimination(graph);
   const order = orderChildrenFirst(buildEliminationTree(graph, sparse)).map((k) => sparse[k]);
   const parent = buildEliminationTree(graph, order);
-  const shape = shapeFactor(graph, order, parent);
+  const counts = countColumnEntries(graph, order, parent);
+  const panels = buildPanels(graph, order, parent, counts);
 
   const matrixEntries = graph.neighbours.length / 2;
   const pieces = parent.reduce((count, above) => (above < 0 ? count + 1 : count), 0);
   return {
     size,
     pairCount: rows.length,
-    factorEntries: shape.columnRows.length,
+    factorEntries: counts.reduce((sum, count) => sum + count, 0),
     matrixEntries,
     pieces,
     isForest: matrixEntries === size - pieces,
     order,
     workspace: {
-      ...shape,
+      ...panels,
       ...sortPairsByRow(invertOrder(order), rows, columns),
-      values: new Float64Array(shape.columnRows.length),
+      values: new Float64Array(panels.valueStarts[panels.valueStarts.length - 1]),
       pivots: new Float64Array(size),
-      columnEnds: new Int32Array(size),
+      panelEnds: new Int32Array(panels.firstColumn.length - 1),
       row: new Float64Array(size),
       permuted: new Float64Array(size),
       isFactored: false,
