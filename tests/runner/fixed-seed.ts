@@ -5,5 +5,6 @@ import { configureGlobal } from "fast-check";
  * To search elsewhere, give another seed: HEADFALL_SEED=17 npm test.
  */
 const text = process.env["HEADFALL_SEED"] ?? "20260401";
-if (!/^-?\d+$/.test(text)) throw new Error(`HEADFALL_SEED is "${text}". It is a whole number, for instance 17.`);
+if (!/^-?\d+$/.test(text))
+  throw new Error(`HEADFALL_SEED is "${text}". It is a whole number, for instance 17.`);
 configureGlobal({ seed: Number(text) });
