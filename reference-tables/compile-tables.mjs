@@ -5,7 +5,7 @@
  */
 import { writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { loadSources, loadTable } from "./load-tables.mjs";
+import { loadSources, loadTable, tableNames } from "./load-tables.mjs";
 
 /** SI value of one of a unit. Exact by definition. */
 const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, 1: 1 };
@@ -107,9 +107,20 @@ function tableModule(name, type, make) {
   );
 }
 
+const compiled = ["pipes", "fittings", "drinkers", "vessels"];
+
+/** Sources cited by compiled rows, or by no table at all: those are the sources of formulas. */
+function sourcesThatTravel() {
+  const citedBy = (names, rowsOf) =>
+    new Set(names.flatMap((name) => rowsOf(loadTable(name)).map((row) => row.source)));
+  const inTables = citedBy(tableNames, (table) => table.rows);
+  const inModules = citedBy(compiled, defaultRows);
+  return Object.entries(loadSources()).filter(([key]) => inModules.has(key) || !inTables.has(key));
+}
+
 /** Empty fields of a source are left out. */
 function sourcesModule() {
-  const rows = Object.entries(loadSources()).map(([key, source]) => ({
+  const rows = sourcesThatTravel().map(([key, source]) => ({
     key,
     ...Object.fromEntries(Object.entries(source).filter(([, value]) => value !== "")),
   }));

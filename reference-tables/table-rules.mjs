@@ -5,11 +5,11 @@
  *   expression (= expression ± tolerance | <= | < | >= | > expression) [where column is text]
  *   column in text | text | text [where column is text]
  *   column matches pattern [where column is text]
- * Expressions know + - * / ^ ( ), numbers, pi, column names, inches(column) for sizes such as 1-1/4, and
- * number(column). A row with a blank in any column that the rule names is passed over.
+ * Expressions know + - * / ^ ( ), numbers, pi, column names, min(a, b), max(a, b), number(column), and
+ * inches(column) for sizes such as 1-1/4. A row with a blank in any column that the rule names is passed over.
  */
 
-const TOKEN = /\s*(\d+(?:\.\d+)?(?:e\d+)?|[a-z_][a-z_0-9]*|[-+*/^()])/y;
+const TOKEN = /\s*(\d+(?:\.\d+)?(?:e\d+)?|[a-z_][a-z_0-9]*|[-+*/^(),])/y;
 
 /** Value of a size in inches written as a fraction: "1-1/4" is 1.25. */
 export function inches(text) {
@@ -49,6 +49,14 @@ function evaluate(text, row) {
     if (token === "-") return -atom();
     if (/^\d/.test(token)) return Number(token);
     if (token === "pi") return Math.PI;
+    if (token === "min" || token === "max") {
+      next();
+      const first = sum();
+      next();
+      const second = sum();
+      next();
+      return Math[token](first, second);
+    }
     if (token === "inches" || token === "number") {
       next();
       const text = cell(next());

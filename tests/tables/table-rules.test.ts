@@ -22,6 +22,7 @@ describe("checkRule", () => {
     ["bore_mm ^ 2 = 256 ± 0", true],
     ["-bore_mm >= -16", true],
     ["bore_mm > 1.6e1", false],
+    ["max(1, min(3, wall_mm ^ 2)) = 3 ± 0", true],
     ["inches(nominal) = 1.25 ± 0", true],
     ["basis in plain | fancy", true],
     ["basis in fancy | odd", false],
