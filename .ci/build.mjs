@@ -4,6 +4,7 @@
  *   node .ci/build.mjs --packages    the packages only
  */
 import { spawnSync } from "node:child_process";
+import { realpathSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -29,7 +30,8 @@ export async function buildPage(folder) {
   });
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+// By real paths: the checkout may be reached through a link.
+if (realpathSync(process.argv[1] ?? ".") === fileURLToPath(import.meta.url)) {
   try {
     if (!buildPackages()) throw new Error("The packages did not compile: see the messages above.");
     if (!process.argv.includes("--packages")) await buildPage();

@@ -7,7 +7,7 @@
  */
 import { spawnSync } from "node:child_process";
 import { createHash } from "node:crypto";
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readFileSync, realpathSync, writeFileSync } from "node:fs";
 import { basename, dirname, join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -72,7 +72,8 @@ function readIfThere(path) {
   return existsSync(path) ? readFileSync(path, "utf8") : undefined;
 }
 
-if (process.argv[1] === fileURLToPath(import.meta.url)) {
+// By real paths: the checkout may be reached through a link.
+if (realpathSync(process.argv[1] ?? ".") === fileURLToPath(import.meta.url)) {
   try {
     ensureInstalled();
   } catch (error) {
