@@ -71,6 +71,7 @@ describe("writeQuantity", () => {
         fc.integer({ min: 1, max: 15 }),
         (kind, system, decade, isNegative, figures) => {
           const si = (isNegative ? -1 : 1) * (kind === "temperature" ? 10 ** (decade / 5) : 10 ** decade);
+          fc.pre(kind !== "time" || Math.abs(si) >= 1e-3); // shorter times are written as 0
           const read = readQuantity(writeQuantity(si, kind, system, figures), kind);
           if (!read.ok) throw new Error(`${read.found}. ${read.mend}`);
           const half = 0.5 * 10 ** (1 - figures);
