@@ -22,6 +22,11 @@ describe("findPipe", () => {
     ['1/2" sch40', "pvc-sch40-1/2"],
     ["½ inch PVC", "pvc-sch40-1/2"],
     ["1½ in PVC sched. 80", "pvc-sch80-1-1/2"],
+    ["half inch PVC", "pvc-sch40-1/2"],
+    ["three-quarter inch poly", "pe-sidr15-3/4"],
+    ["PVC 40 1/2", "pvc-sch40-1/2"],
+    ["3/4 pvc 80", "pvc-sch80-3/4"],
+    ["PVC 40 mm", "pvcu-metric-40"],
     ["pvc 1 1/4", "pvc-sch40-1-1/4"],
     [".75 in pvc", "pvc-sch40-3/4"],
     ["PVC class 200, 1 in", "pvc-sdr21-1"],
@@ -112,6 +117,7 @@ describe("findFitting, findDrinker and findVessel", () => {
     ["55 gal steel drum", "drum-55gal-steel"],
     ["rain barrel 50 gal", "rain-barrel-50gal"],
     ["1000 L tote", "tote-1000l"],
+    ["275 gallon IBC", "tote-275gal"],
   ])("findVessel reads %s as %s", (words, id) => {
     expect(idOf(findVessel(words))).toBe(id);
   });

@@ -24,6 +24,7 @@ const SAME: Readonly<Record<string, string>> = {
   ninety: "90",
   ell: "elbow",
   pail: "bucket",
+  ibc: "tote",
   bbl: "barrel",
 };
 

@@ -36,6 +36,10 @@ const CLASSES: Readonly<Record<string, string>> = { "160": "sdr26", "200": "sdr2
 function plain(words: string): string {
   return words
     .toLowerCase()
+    .replace(/\bthree[\s-]quarters?\b/g, "3/4")
+    .replace(/\bhalf\b/g, "1/2")
+    .replace(/\bquarter\b/g, "1/4")
+    .replace(/\bone[\s-]+inch\b/g, "1 in")
     .replace(/copper[\s-]tub(?:e|ing)[\s-]sizes?/g, "cts")
     .replace(/(\d)\s*([¼⅜½⅝¾])/g, (_, whole, part) => `${whole}-${FRACTIONS[part]}`)
     .replace(/[¼⅜½⅝¾]/g, (part) => FRACTIONS[part]!)
@@ -45,24 +49,27 @@ function plain(words: string): string {
     .replace(/(^|\s)\.(\d)/g, "$10.$2");
 }
 
-/** Make and the words without it, so that its number is not taken for the size. */
+/** Each names the make in its one group, which is then not taken for the size. */
+const MAKES: readonly [RegExp, (named: string) => string | undefined][] = [
+  [/\bsch(?:ed(?:ule)?)?\.?[\s-]*(40|80)\b/d, (number) => `sch${number}`],
+  [/\bsidr[\s-]*(\d+(?:\.\d+)?)/d, (number) => `sidr${number}`],
+  [/\b(?:s?dr)[\s-]*(\d+(?:\.\d+)?)/d, (number) => `sdr${number}`],
+  [/\bpn[\s-]*(\d+(?:\.\d+)?)/d, (number) => `pn${number}`],
+  [/\b(?:class|cl)[\s-]*(\d+)\b/d, (number) => CLASSES[number]],
+  [/\btype[\s-]*([klm])\b/d, (letter) => letter],
+  [/\bcopper[\s-]+([klm])\b/d, (letter) => letter],
+  [/\b([klm])[\s-]+copper\b/d, (letter) => letter],
+  [/\b(cts)\b/d, (name) => name],
+  // "PVC 40 1/2": beside a fraction of an inch, 40 is a schedule and not a size.
+  [/^(?=.*pvc)(?=.*\d\/\d).*?(?<![\d/.-])(40|80)\b(?!\s*mm)/d, (number) => `sch${number}`],
+];
+
 function readMake(text: string): { make: string | undefined; rest: string } {
-  const patterns: readonly [RegExp, (number: string) => string | undefined][] = [
-    [/\bsch(?:ed(?:ule)?)?\.?[\s-]*(40|80)\b/, (number) => `sch${number}`],
-    [/\bsidr[\s-]*(\d+(?:\.\d+)?)/, (number) => `sidr${number}`],
-    [/\b(?:s?dr)[\s-]*(\d+(?:\.\d+)?)/, (number) => `sdr${number}`],
-    [/\bpn[\s-]*(\d+(?:\.\d+)?)/, (number) => `pn${number}`],
-    [/\b(?:class|cl)[\s-]*(\d+)\b/, (number) => CLASSES[number]],
-    [/\btype[\s-]*([klm])\b/, (letter) => letter],
-    [/\bcopper[\s-]+([klm])\b/, (letter) => letter],
-    [/\b([klm])[\s-]+copper\b/, (letter) => letter],
-    [/\b(cts)\b/, (name) => name],
-  ];
-  for (const [pattern, make] of patterns) {
+  for (const [pattern, make] of MAKES) {
     const found = pattern.exec(text);
     if (found === null) continue;
-    const rest = text.replace(/copper/.test(found[0]) ? new RegExp(`\\b${found[1]}\\b`) : found[0], " ");
-    return { make: make(found[1]!) ?? "unknown", rest };
+    const [start, end] = found.indices![1]!;
+    return { make: make(found[1]!) ?? "unknown", rest: `${text.slice(0, start)} ${text.slice(end)}` };
   }
   return { make: undefined, rest: text };
 }
