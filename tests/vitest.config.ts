@@ -34,6 +34,7 @@ export default defineConfig({
           include: ["tests/**/*.test.ts"],
           exclude: ["tests/ui/browser/**", "tests/ui/page/**", "node_modules/**"],
           setupFiles: [here("runner/fixed-seed.ts")],
+          testTimeout: 30_000,
           sequence: { groupOrder: 0 },
         },
       },
