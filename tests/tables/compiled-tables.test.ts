@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { headLossFitting } from "../../packages/hydraulics/src/physics/fittings.js";
 import { capacityOfVessel } from "../../packages/hydraulics/src/physics/vessel.js";
 import { allDrinkers, drinkerById } from "../../packages/hydraulics/src/tables/drinkers.js";
-import { allFittings, fittingById } from "../../packages/hydraulics/src/tables/fittings.js";
+import { allFittings, fittingAtBore, fittingById } from "../../packages/hydraulics/src/tables/fittings.js";
 import { allPipes, pipeById, pipesOfFamily } from "../../packages/hydraulics/src/tables/pipes.js";
 import { allSources, sourceByKey } from "../../packages/hydraulics/src/tables/sources.js";
 import { allVessels, vesselById } from "../../packages/hydraulics/src/tables/vessels.js";
@@ -73,6 +74,34 @@ describe("pipesOfFamily", () => {
     ]);
     expect(pipesOfFamily("pvc-sch40").map((pipe) => pipe.order)).toEqual([1, 2, 3, 4, 5, 6]);
     expect(pipesOfFamily("lead")).toEqual([]);
+  });
+});
+
+describe("fittingAtBore", () => {
+  const elbow = fittingById("elbow-90")!;
+  const nu = 1.0034e-6;
+
+  it("doubles K at infinity in a one-inch bore, and leaves alone what has no size correction", () => {
+    expect(fittingAtBore(elbow, 0.0254)).toEqual({ k1: 800, kInfinity: 0.8, bore: 0.0254 });
+    expect(fittingAtBore(fittingById("entry-sharp")!, 0.0254).kInfinity).toBe(0.5);
+  });
+
+  it("with headLossFitting gives the published rise of a 1/2 in elbow: K 1.44 at Re 2000, 1.84 at 1000, 2.6 at 500", () => {
+    // K of the two-K form evaluated in a 0.622 in bore: 800/Re + 0.4 (1 + 1/0.622), closed form.
+    const fitting = { ...fittingAtBore(elbow, 0.622 * 0.0254), viscosity: nu };
+    for (const [reynolds, k] of [
+      [2000, 1.44],
+      [1000, 1.84],
+      [500, 2.64],
+    ] as const) {
+      const velocity = (reynolds * nu) / fitting.bore;
+      const flow = (velocity * Math.PI * fitting.bore ** 2) / 4;
+      expect((headLossFitting(fitting, flow) * 2 * 9.80665) / velocity ** 2).toBeCloseTo(k, 2);
+    }
+  });
+
+  it("refuses a bore that is not positive", () => {
+    expect(() => fittingAtBore(elbow, 0)).toThrow(RangeError);
   });
 });
 

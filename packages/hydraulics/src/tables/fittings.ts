@@ -1,3 +1,4 @@
+import { requirePositive } from "../numerics/require-number.js";
 import { fittings } from "./fittings.generated.js";
 import type { FittingKind } from "./row-types.js";
 
@@ -11,4 +12,25 @@ const byId = new Map(fittings.map((kind) => [kind.id, kind]));
 /** The kind with this id, such as "elbow-90". */
 export function fittingById(id: string): FittingKind | undefined {
   return byId.get(id);
+}
+
+/**
+ * Two-K coefficients of a kind of fitting at the size of its run, ready for headLossFitting.
+ *
+ *   K∞ (1 + a/d),   a the kind's size correction, 25.4 mm in the published form or 0                   (1)
+ *
+ * @param kind  a kind of fitting
+ * @param bore  d, inside diameter of the run it stands in [m], > 0
+ * @returns k1, kInfinity corrected for size, and the bore they refer to
+ * @valid published coefficients scatter from kind.low to kind.high times the value
+ * @throws RangeError when bore is not finite and positive
+ * @source hooper-1981, two-K constants, p. 97, seen
+ * @example fittingAtBore(fittingById("elbow-90"), 0.0254)   // { k1: 800, kInfinity: 0.8, bore: 0.0254 }
+ */
+export function fittingAtBore(
+  kind: Pick<FittingKind, "k1" | "kInfinity" | "sizeCorrection">,
+  bore: number,
+): { readonly k1: number; readonly kInfinity: number; readonly bore: number } {
+  requirePositive("fittingAtBore", { bore });
+  return { k1: kind.k1, kInfinity: kind.kInfinity * (1 + kind.sizeCorrection / bore), bore };
 }
