@@ -46,7 +46,7 @@ describe("checkLadder", () => {
   });
 
   test("finds a folder that is not in the ladder, and a stray file beside the entry", () => {
-    expect(hydraulics("extras/a.ts", "")).toEqual([
+    expect(hydraulics("extras/a.ts", `import "../judge/b.js";`)).toEqual([
       "packages/hydraulics/src/extras/a.ts: extras/ is not in the ladder",
     ]);
     expect(hydraulics("a.ts", "")).toEqual(["packages/hydraulics/src/a.ts: belongs into one of the folders"]);
@@ -57,6 +57,9 @@ describe("checkLadder", () => {
     expect(hydraulics("index.ts", `export * from "./command/main.js";`)).toHaveLength(1);
     expect(hydraulics("report/a.ts", `import "../index.js";`)).toHaveLength(1);
     expect(hydraulics("command/a.ts", `import "../index.js";`)).toEqual([]);
+    const ui = (path: string) => checkLadder(madeUpTree({ [path]: `import "../define.js";` }), UI);
+    expect(ui("packages/ui/src/app/a.ts")).toEqual([]);
+    expect(ui("packages/ui/src/profile/a.ts")).toHaveLength(1);
   });
 
   test("finds an import that leaves the package by a path", () => {

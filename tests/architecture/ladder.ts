@@ -50,7 +50,7 @@ export const UI: Ladder = {
     "app",
   ],
   entries: { "index.ts": [], "define.ts": [] },
-  mayUseEntry: {},
+  mayUseEntry: { app: ["define.ts"] },
 };
 
 /** Finds files outside the ladder and imports that climb it the wrong way or leave the package by a path. */
@@ -83,7 +83,9 @@ function mayImport(from: Place, to: Place, ladder: Ladder): boolean {
   if (from.folder === undefined) {
     return to.folder === undefined || !ladder.entries[from.name]?.includes(to.folder);
   }
+  if (!ladder.folders.includes(from.folder)) return true; // told once, by its place
   if (to.folder === undefined) return ladder.mayUseEntry[from.folder]?.includes(to.name) ?? false;
+  if (!ladder.folders.includes(to.folder)) return true; // told at that file
   return ladder.folders.indexOf(to.folder) <= ladder.folders.indexOf(from.folder);
 }
 
