@@ -67,6 +67,10 @@ describe("checkLadder", () => {
     expect(checkLadder(tree, UI)).toEqual([
       "packages/ui/src/app/a.ts: imports ../../../hydraulics/src/index.js, which leaves the package by a path",
     ]);
+    const example = madeUpTree({
+      "packages/ui/src/app/a.ts": `import "../../../../docs/examples/b.json?raw";`,
+    });
+    expect(checkLadder(example, UI)).toEqual([]);
   });
 });
 
