@@ -1,10 +1,12 @@
 import { mkdirSync, mkdtempSync, rmSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { build, preview } from "vite";
+import { build, type PreviewServer, preview } from "vite";
 import type { TestProject } from "vitest/node";
 
 declare module "vitest" {
   interface ProvidedContext {
+    /** Why there is no page to test, "" when there is one. Told by each test, so that other tests still run. */
+    pageProblem: string;
     /** Where the built page is served, ending in "/". */
     pageAddress: string;
     /** Folder that holds the built page. */
@@ -19,19 +21,24 @@ const cache = fileURLToPath(new URL("../../../node_modules/.cache/", import.meta
 export default async function builtPage(project: TestProject): Promise<() => Promise<void>> {
   mkdirSync(cache, { recursive: true });
   const folder = mkdtempSync(`${cache}page-`);
-  await build({ configFile, logLevel: "warn", mode: "production", build: { outDir: folder } });
-  const server = await preview({
+  project.provide("pageFolder", folder);
+  const server = await buildAndServe(folder).catch((error: unknown) => {
+    project.provide("pageProblem", `The page could not be built and served: ${String(error)}`);
+  });
+  if (server) project.provide("pageProblem", "");
+  project.provide("pageAddress", server?.resolvedUrls?.local[0] ?? "");
+  return async () => {
+    await server?.close();
+    rmSync(folder, { recursive: true, force: true });
+  };
+}
+
+async function buildAndServe(folder: string): Promise<PreviewServer> {
+  await build({ configFile, logLevel: "silent", mode: "production", build: { outDir: folder } });
+  return preview({
     configFile,
     logLevel: "error",
     build: { outDir: folder },
     preview: { host: "127.0.0.1", port: 0, open: false },
   });
-  const address = server.resolvedUrls?.local[0];
-  if (address === undefined) throw new Error("The page is served, but its address is unknown.");
-  project.provide("pageAddress", address);
-  project.provide("pageFolder", folder);
-  return async () => {
-    await server.close();
-    rmSync(folder, { recursive: true, force: true });
-  };
 }

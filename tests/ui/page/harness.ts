@@ -21,6 +21,7 @@ export async function visitPage(
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
   const { path = "", ...contextOptions } = options;
+  if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
   const executablePath = await findBrowser();
   if (executablePath === undefined) throw new Error(NO_BROWSER);
   const browser = await chromium.launch({ executablePath, args: BROWSER_SWITCHES });
