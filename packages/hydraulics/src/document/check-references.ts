@@ -1,0 +1,171 @@
+import { readQuantity } from "../units/quantity.js";
+import { readFittingText, unknownName } from "./find-names.js";
+import { readShare } from "./plan-schema.js";
+import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
+
+type Entry = Readonly<Record<string, unknown>>;
+type Report = (problem: Problem | undefined) => void;
+
+/**
+ * What the schema cannot see: names that must be known, given once, or lead somewhere; figures that must fit each
+ * other. Reads a document that may be wrong elsewhere, so that all its problems are told at once.
+ */
+export function checkReferences(document: Entry): Problem[] {
+  const problems: Problem[] = [];
+  const report: Report = (problem) => {
+    if (problem !== undefined) problems.push(problem);
+  };
+  const places = checkNames(document, report);
+  entries(document["sources"]).forEach((source, i) => {
+    checkSource(source, ["sources", i], places, report);
+  });
+  entries(document["runs"]).forEach((run, i) => {
+    checkRun(run, ["runs", i], document, places, report);
+  });
+  entries(document["shelf"]).forEach((entry, i) => {
+    if (typeof entry["pipe"] === "string") report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
+  });
+  return problems;
+}
+
+/** Names of all places, with the problem of each that is given twice. A run may end at a name of its own making. */
+function checkNames(document: Entry, report: Report): Set<string> {
+  const places = new Set<string>();
+  const claim = (name: unknown, path: readonly PathStep[], known: Set<string>) => {
+    if (typeof name !== "string") return;
+    if (known.has(name)) {
+      report({ code: "nameTwice", path: writePath(path), found: writeFound(name), allowed: "Each name is given once.", mend: "Choose another." });
+    }
+    known.add(name);
+  };
+  entries(document["sources"]).forEach((source, i) => {
+    claim(source["id"] ?? defaultSourceId(i), ["sources", i, "id"], places);
+  });
+  entries(document["points"]).forEach((point, i) => {
+    claim(point["id"], ["points", i, "id"], places);
+  });
+  const runNames = new Set<string>();
+  entries(document["runs"]).forEach((run, i) => {
+    claim(run["id"] ?? defaultRunId(i), ["runs", i, "id"], runNames);
+    places.add(typeof run["to"] === "string" ? run["to"] : endOfRun(run["id"], i));
+  });
+  return places;
+}
+
+export const defaultSourceId = (index: number) => (index === 0 ? "barrel" : `source ${index + 1}`);
+export const defaultRunId = (index: number) => `run ${index + 1}`;
+/** The name of the place where a run without `to` ends. */
+export const endOfRun = (id: unknown, index: number) => `${typeof id === "string" ? id : defaultRunId(index)} end`;
+
+function checkSource(source: Entry, path: readonly PathStep[], places: ReadonlySet<string>, report: Report): void {
+  const { vessel, feed, level } = source;
+  if (typeof vessel === "string") report(unknownName("vessel", vessel, writePath([...path, "vessel"])));
+  if (isEntry(vessel) && vessel["shape"] === "table") checkReadingsRise(vessel["readings"], [...path, "vessel", "readings"], report);
+  if (isEntry(feed)) {
+    report(unknownPlace(feed["from"], places, [...path, "feed", "from"]));
+    if (typeof feed["valve"] === "string") report(unknownName("fitting", feed["valve"], writePath([...path, "feed", "valve"])));
+  }
+  if (isEntry(level)) checkLevels(level, [...path, "level"], report);
+}
+
+function checkReadingsRise(readings: unknown, path: readonly PathStep[], report: Report): void {
+  const list = entries(readings);
+  const first = list[0];
+  if (first !== undefined && (lengthOf(first["level"]) ?? 0) !== 0) {
+    report(fitProblem([...path, 0, "level"], first["level"], "The first reading is the inside bottom.", 'Begin with level "0 cm" and volume "0 L".'));
+  }
+  for (let i = 1; i < list.length; i += 1) {
+    for (const key of ["level", "volume"] as const) {
+      const kind = key === "level" ? "length" : "volume";
+      const [before, here] = [siOf(list[i - 1][key], kind), siOf(list[i][key], kind)];
+      if (before !== undefined && here !== undefined && here <= before) {
+        report(fitProblem([...path, i, key], list[i][key], `Each ${key} is more than the one before.`, "Put the readings in order from the bottom up."));
+      }
+    }
+  }
+}
+
+function checkLevels(level: Entry, path: readonly PathStep[], report: Report): void {
+  const [lowest, ordinary, full] = ["lowest", "ordinary", "full"].map((key) => lengthOf(level[key]));
+  const below = (key: string, low: number | undefined, high: number | undefined, words: string) => {
+    if (low === undefined || high === undefined || low <= high) return;
+    report(fitProblem([...path, key], level[key], words, "Swap or correct the levels."));
+  };
+  below("lowest", lowest, full, "The lowest level is not above the full one.");
+  below("ordinary", lowest, ordinary, "The ordinary level is not below the lowest one.");
+  below("ordinary", ordinary, full, "The ordinary level is not above the full one.");
+}
+
+function checkRun(run: Entry, path: readonly PathStep[], document: Entry, places: ReadonlySet<string>, report: Report): void {
+  report(unknownPlace(run["from"], places, [...path, "from"]));
+  if (typeof run["pipe"] === "string") report(unknownName("pipe", run["pipe"], writePath([...path, "pipe"])));
+  if (Array.isArray(run["fittings"])) {
+    run["fittings"].forEach((fitting: unknown, i) => {
+      if (typeof fitting === "string") report(unknownName("fitting", readFittingText(fitting).name, writePath([...path, "fittings", i])));
+    });
+  }
+  const length = lengthOf(run["length"]);
+  if (length !== undefined) checkSurvey(run, length, path, report);
+  const { drinkers } = run;
+  if (Array.isArray(drinkers)) {
+    drinkers.forEach((group: unknown, i) => {
+      if (isEntry(group)) checkGroup(group, length, [...path, "drinkers", i], document, report);
+    });
+  } else if (isEntry(drinkers)) checkGroup(drinkers, length, [...path, "drinkers"], document, report);
+}
+
+function checkSurvey(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
+  let before = 0;
+  entries(run["survey"]).forEach((reading, i) => {
+    const along = lengthOf(reading["along"]);
+    if (along === undefined) return;
+    const here = [...path, "survey", i, "along"];
+    if (along > length + 1e-9) report(fitProblem(here, reading["along"], `The run is only ${writeFound(run["length"])} long.`, "Correct one of the two."));
+    else if (i > 0 && along <= before) report(fitProblem(here, reading["along"], "Each distance is more than the one before.", "Put the readings in order from the start of the run."));
+    before = along;
+  });
+}
+
+function checkGroup(group: Entry, runLength: number | undefined, path: readonly PathStep[], document: Entry, report: Report): void {
+  const { kind } = group;
+  const own = document["ownDrinkers"];
+  if (typeof kind === "string" && !(isEntry(own) && Object.hasOwn(own, kind))) report(unknownName("drinker", kind, writePath([...path, "kind"])));
+  const count = typeof group["count"] === "number" ? group["count"] : 1;
+  for (const key of ["busiest", "ordinary"]) {
+    const atWork = group[key];
+    if (typeof atWork === "number" && atWork > count) report(fitProblem([...path, key], atWork, `There are only ${count} drinkers.`, "Write at most that many."));
+    if (typeof atWork === "string" && readShare(atWork) === undefined) report(fitProblem([...path, key], atWork, "A share is from 0 to 100 %.", 'Write for instance "50 %".'));
+  }
+  const every = lengthOf(group["every"]);
+  const first = lengthOf(group["first"]) ?? every;
+  if (runLength === undefined || first === undefined) return;
+  const last = first + (count - 1) * (every ?? 0);
+  if (last > runLength + 1e-6) {
+    report(fitProblem([...path, every === undefined ? "first" : "every"], group["every"] ?? group["first"], `${count} drinkers would reach past the end of the run.`, "Lengthen the run, or put them closer together."));
+  }
+}
+
+function fitProblem(path: readonly PathStep[], value: unknown, allowed: string, mend: string): Problem {
+  return { code: "doesNotFit", path: writePath(path), found: writeFound(value), allowed, mend };
+}
+
+function unknownPlace(name: unknown, places: ReadonlySet<string>, path: readonly PathStep[]): Problem | undefined {
+  if (typeof name !== "string" || places.has(name)) return undefined;
+  const known = [...places].slice(0, 6).map((place) => JSON.stringify(place));
+  return {
+    code: "unknownPoint",
+    path: writePath(path),
+    found: writeFound(name),
+    allowed: "A source, a point, or the end of some run.",
+    mend: `Known here: ${known.join(", ")}${places.size > 6 ? " ..." : ""}.`,
+  };
+}
+
+const isEntry = (value: unknown): value is Entry => typeof value === "object" && value !== null && !Array.isArray(value);
+const entries = (value: unknown): Entry[] => (Array.isArray(value) ? value.map((one: unknown) => (isEntry(one) ? one : {})) : []);
+const lengthOf = (typed: unknown) => siOf(typed, "length");
+
+function siOf(typed: unknown, kind: "length" | "volume"): number | undefined {
+  const read = readQuantity(typed, kind);
+  return read.ok ? read.quantity.si : undefined;
+}

@@ -1,0 +1,40 @@
+import { findDrinker, findFitting, findPipe, findVessel, type Found } from "../tables/by-name.js";
+import type { DrinkerKind, FittingKind, PipeSize, VesselKind } from "../tables/row-types.js";
+import { type Problem, writeFound } from "./problem.js";
+
+/** "elbow-90 x 4" as its name and count; a bare name counts once. */
+export function readFittingText(text: string): { name: string; count: number } {
+  const match = /^(.*?)\s*[x\u00d7]\s*(\d{1,5})$/i.exec(text.trim());
+  return match === null ? { name: text.trim(), count: 1 } : { name: match[1], count: Number(match[2]) };
+}
+
+export const findPipeByName = (words: string): PipeSize | undefined => kindOf(findPipe(words));
+export const findFittingByName = (words: string): FittingKind | undefined => kindOf(findFitting(words));
+export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindOf(findDrinker(words));
+export const findVesselByName = (words: string): VesselKind | undefined => kindOf(findVessel(words));
+
+function kindOf<Kind>(found: Found<Kind>): Kind | undefined {
+  return found.outcome === "found" ? found.kind : undefined;
+}
+
+const FINDERS = {
+  pipe: { find: findPipe, example: "pvc-sch40-1/2" },
+  fitting: { find: findFitting, example: "elbow-90" },
+  drinker: { find: findDrinker, example: "nipple-side-action" },
+  vessel: { find: findVessel, example: "drum-55gal-plastic" },
+} as const;
+
+/** The problem of a name that no table has, or undefined when it is known. */
+export function unknownName(what: keyof typeof FINDERS, words: string, path: string): Problem | undefined {
+  const { find, example } = FINDERS[what];
+  const found: Found<{ readonly id: string }> = find(words);
+  if (found.outcome === "found") return undefined;
+  const near = found.near.map((kind) => kind.id);
+  return {
+    code: "unknownName",
+    path,
+    found: writeFound(words),
+    allowed: `No ${what} of that name is in the tables.`,
+    mend: near.length === 0 ? `Write an id such as "${example}".` : `Did you mean ${near.map((id) => `"${id}"`).join(" or ")}?`,
+  };
+}

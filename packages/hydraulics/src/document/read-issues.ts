@@ -1,0 +1,141 @@
+import type * as z from "zod/mini";
+import type { QuantityFault } from "./plan-schema.js";
+import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
+
+/**
+ * The schema's findings as problems: the one place that knows how the schema library words things, so that none
+ * of its own messages is ever shown.
+ */
+export function readIssues(issues: readonly z.core.$ZodIssue[], document: unknown): Problem[] {
+  return issues.flatMap((issue) => readIssue(issue, document, []));
+}
+
+function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly PathStep[]): Problem[] {
+  const steps = [...above, ...issue.path.map((step) => (typeof step === "symbol" ? String(step) : step))];
+  const path = writePath(steps);
+  const value = valueAt(document, steps);
+  const found = writeFound(value);
+  switch (issue.code) {
+    case "custom":
+      return [quantityProblem(path, issue.params as unknown as QuantityFault)];
+    case "invalid_type":
+      return [typeProblem(path, value, issue.expected)];
+    case "unrecognized_keys":
+      return issue.keys.map((key) => unknownKey([...steps, key]));
+    case "invalid_union":
+      return unionProblems(issue, document, steps);
+    case "invalid_value": {
+      const choices = issue.values.map((choice) => JSON.stringify(choice)).join(", ");
+      return [{ code: "notAChoice", path, found, allowed: `Allowed: ${choices}.`, mend: "Write one of these." }];
+    }
+    case "too_small":
+      return [sizeProblem(path, value, issue.origin, Number(issue.minimum), "least")];
+    case "too_big":
+      return [sizeProblem(path, value, issue.origin, Number(issue.maximum), "most")];
+    case "invalid_format":
+      return [{ code: "notAChoice", path, found, allowed: 'A whole number, or a share up to "100 %".', mend: 'Write for instance 6 or "50 %".' }];
+    default:
+      return [{ code: "wrongType", path, found, allowed: "This does not belong here.", mend: "See the plan format in the docs." }];
+  }
+}
+
+function quantityProblem(path: string, fault: QuantityFault): Problem {
+  return {
+    code: fault.fault === "range" ? "outOfRange" : "unreadableQuantity",
+    path,
+    found: fault.found,
+    allowed: fault.allowed,
+    mend: fault.mend,
+  };
+}
+
+const TYPE_WORDS: Readonly<Record<string, string>> = {
+  string: "text in quotes",
+  number: "a number",
+  int: "a whole number",
+  boolean: "true or false",
+  array: "a list in square brackets",
+  object: "an object in curly brackets",
+  record: "an object in curly brackets",
+};
+
+function typeProblem(path: string, value: unknown, expected: string): Problem {
+  const words = TYPE_WORDS[expected] ?? expected;
+  if (value === undefined) {
+    return { code: "missing", path, found: "nothing", allowed: `Here stands ${words}.`, mend: "Add it." };
+  }
+  const unitless = expected === "string" && typeof value === "number";
+  return {
+    code: "wrongType",
+    path,
+    found: writeFound(value),
+    allowed: unitless ? "A quantity is text with its unit." : `Here stands ${words}.`,
+    mend: unitless ? `Write for instance "${value} cm", with the unit you mean.` : "Mend it or leave the key out.",
+  };
+}
+
+function unknownKey(steps: readonly PathStep[]): Problem {
+  return {
+    code: "unknownKey",
+    path: writePath(steps),
+    found: `the key ${JSON.stringify(String(steps.at(-1)).slice(0, 40))}`,
+    allowed: "The plan format has no such key here.",
+    mend: "Check the spelling, or remove it.",
+  };
+}
+
+/** Of the ways a value may be written, the one it comes nearest to: that way's findings are the useful ones. */
+function unionProblems(issue: z.core.$ZodIssueInvalidUnion, document: unknown, steps: readonly PathStep[]): Problem[] {
+  const value = valueAt(document, steps);
+  const ways = issue.errors.filter((way) => way.length > 0);
+  const near = ways.filter((way) => !way.some(isWrongKindOfValue));
+  if (near.length === 0) return [noWayFits(issue.errors, writePath(steps), value)];
+  const misses = (way: readonly z.core.$ZodIssue[]) => way.reduce((sum, found) => sum + (found.code === "unrecognized_keys" ? found.keys.length : 1), 0);
+  const best = near.reduce((a, b) => (misses(b) < misses(a) ? b : a));
+  return best.flatMap((found) => readIssue(found, document, steps));
+}
+
+const isWrongKindOfValue = (issue: z.core.$ZodIssue) =>
+  (issue.path.length === 0 && (issue.code === "invalid_type" || issue.code === "invalid_value")) ||
+  (issue.code === "invalid_value" && issue.path.length === 1 && issue.path[0] === "shape");
+
+function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: string, value: unknown): Problem {
+  const shapes = errors.flat().flatMap((issue) => (issue.code === "invalid_value" && issue.path[0] === "shape" ? issue.values : []));
+  if (shapes.length > 0 && typeof value === "object" && value !== null) {
+    const found = writeFound((value as Record<string, unknown>)["shape"]);
+    return { code: "notAChoice", path: `${path}.shape`, found, allowed: `Allowed: ${shapes.map((s) => JSON.stringify(s)).join(", ")}.`, mend: "Write one of these." };
+  }
+  const kinds = errors.flat().flatMap((issue) => {
+    if (issue.path.length > 0) return [];
+    if (issue.code === "invalid_type") return [TYPE_WORDS[issue.expected] ?? issue.expected];
+    return issue.code === "invalid_value" ? issue.values.map((choice) => JSON.stringify(choice)) : [];
+  });
+  return {
+    code: "wrongType",
+    path,
+    found: writeFound(value),
+    allowed: `Here stands ${[...new Set(kinds)].join(", or ")}.`,
+    mend: "Mend it or leave the key out.",
+  };
+}
+
+function sizeProblem(path: string, value: unknown, origin: string, bound: number, end: "least" | "most"): Problem {
+  const at = end === "least" ? `at least ${bound}` : `at most ${bound}`;
+  if (origin === "string") {
+    const found = typeof value === "string" ? `${value.length} characters` : writeFound(value);
+    return { code: end === "least" ? "missing" : "tooLong", path, found, allowed: `Text here has ${at} characters.`, mend: end === "least" ? "Write something." : "Shorten it." };
+  }
+  if (origin === "array") {
+    return { code: end === "least" ? "tooFew" : "tooMany", path, found: writeFound(value), allowed: `This list has ${at} entries.`, mend: end === "least" ? "Add what is missing." : "Write regular lines as one entry with a count." };
+  }
+  return { code: "outOfRange", path, found: writeFound(value), allowed: `This number is ${at}.`, mend: "Check the figure." };
+}
+
+function valueAt(document: unknown, steps: readonly PathStep[]): unknown {
+  let value = document;
+  for (const step of steps) {
+    if (typeof value !== "object" || value === null || !Object.hasOwn(value, step)) return undefined;
+    value = (value as Record<PathStep, unknown>)[step];
+  }
+  return value;
+}

@@ -1,0 +1,201 @@
+import { defaultRunId, defaultSourceId, endOfRun } from "../document/check-references.js";
+import type { Plan } from "../document/plan-schema.js";
+import type { Problem } from "../document/problem.js";
+import type { TypedValues } from "./typed-values.js";
+
+/** The places where runs begin and end, by name, with what the plan says of their heights. */
+export interface Joints {
+  readonly id: string[];
+  /** Stated height of the pipe [m above datum]; undefined where it follows from the falls. */
+  readonly height: (number | undefined)[];
+  /** Stated height of the ground [m above datum]. */
+  readonly ground: (number | undefined)[];
+  readonly bleed: boolean[];
+  /** Position in the plan's sources, or -1. */
+  readonly source: number[];
+  /** Ends of each run, as positions in these lists. */
+  readonly runFrom: number[];
+  readonly runTo: number[];
+  readonly runId: string[];
+}
+
+/**
+ * Gathers the joints of a plan: sources first, then points, then ends that runs make.
+ *
+ * @param outletHeight  height of each source's outlet [m above datum], in the order of the plan
+ */
+export function gatherJoints(plan: Plan, outletHeight: readonly number[], values: TypedValues): Joints {
+  const joints: Joints = { id: [], height: [], ground: [], bleed: [], source: [], runFrom: [], runTo: [], runId: [] };
+  const place = new Map<string, number>();
+  const add = (id: string, height: number | undefined, ground: number | undefined, bleed: boolean, source: number) => {
+    place.set(id, joints.id.length);
+    joints.id.push(id);
+    joints.height.push(height);
+    joints.ground.push(ground);
+    joints.bleed.push(bleed);
+    joints.source.push(source);
+  };
+  plan.sources.forEach((source, i) => {
+    const ground = source.ground === undefined ? 0 : values.si(source.ground, "length");
+    add(source.id ?? defaultSourceId(i), outletHeight[i], ground, false, i);
+  });
+  for (const point of plan.points ?? []) {
+    const ground = point.ground === undefined ? undefined : values.si(point.ground, "length");
+    const above = point.above === undefined ? undefined : values.si(point.above, "length");
+    const isStated = ground !== undefined || above !== undefined;
+    add(point.id, isStated ? (ground ?? 0) + (above ?? 0) : undefined, isStated ? (ground ?? 0) : undefined, point.bleed ?? false, -1);
+  }
+  plan.runs.forEach((run, i) => {
+    const end = run.to ?? endOfRun(run.id, i);
+    if (!place.has(end)) add(end, undefined, undefined, false, -1);
+  });
+  plan.runs.forEach((run, i) => {
+    const before = i === 0 ? 0 : joints.runTo[i - 1];
+    joints.runFrom.push(run.from === undefined ? before : (place.get(run.from) ?? 0));
+    joints.runTo.push(place.get(run.to ?? endOfRun(run.id, i)) ?? 0);
+    joints.runId.push(run.id ?? defaultRunId(i));
+  });
+  return joints;
+}
+
+/** A fall the plan gives for a whole run, from `fall` or from a survey that reaches its end; else undefined. */
+export function statedFall(plan: Plan, run: number, values: TypedValues): number | undefined {
+  const { fall, survey, length } = plan.runs[run];
+  if (fall !== undefined) return values.si(fall, "length");
+  const last = survey?.at(-1);
+  if (last === undefined) return undefined;
+  return Math.abs(values.si(last.along, "length") - values.si(length, "length")) < 1e-6 ? values.si(last.fall, "length") : undefined;
+}
+
+/**
+ * Heights of all joints [m above datum]. What the plan states is spread along stated falls first; only where neither
+ * says anything does a run lie level. Heights that contradict each other, and runs that hang on nothing, are problems.
+ */
+export function resolveHeights(
+  plan: Plan,
+  joints: Joints,
+  values: TypedValues,
+): { height: Float64Array; problems: Problem[] } {
+  const height: (number | undefined)[] = [...joints.height];
+  const falls = plan.runs.map((_, i) => statedFall(plan, i, values));
+  const meeting: number[][] = joints.id.map(() => []);
+  plan.runs.forEach((_, i) => {
+    meeting[joints.runFrom[i]].push(i);
+    if (joints.runTo[i] !== joints.runFrom[i]) meeting[joints.runTo[i]].push(i);
+  });
+  const reach = (start: readonly number[], fallOf: (run: number) => number | undefined) => {
+    const queue = [...start];
+    for (let at = 0; at < queue.length; at += 1) {
+      const here = queue[at];
+      for (const run of meeting[here]) {
+        const fall = fallOf(run);
+        if (fall === undefined) continue;
+        const [from, to] = [joints.runFrom[run], joints.runTo[run]];
+        const other = from === here ? to : from;
+        if (height[other] !== undefined) continue;
+        height[other] = from === here ? (height[here] as number) - fall : (height[here] as number) + fall;
+        queue.push(other);
+      }
+    }
+  };
+  const known = () => height.flatMap((h, j) => (h === undefined ? [] : [j]));
+  reach(known(), (run) => falls[run]);
+  // Level runs one at a time, each followed by all that its stated neighbours then give.
+  const waiting = plan.runs.map((_, i) => i);
+  for (let progress = true; progress; ) {
+    progress = false;
+    for (const run of waiting) {
+      const [from, to] = [joints.runFrom[run], joints.runTo[run]];
+      if ((height[from] === undefined) === (height[to] === undefined)) continue;
+      const [here, other] = height[from] === undefined ? [to, from] : [from, to];
+      height[other] = height[here];
+      values.note("fall", `runs[${run}].fall`);
+      reach([other], (next) => falls[next]);
+      progress = true;
+    }
+  }
+  const problems = [
+    ...disagreements(plan, joints, height, falls),
+    ...unconnected(plan, joints),
+    ...regulatorsInRings(plan, joints),
+  ];
+  return { height: Float64Array.from(height, (h) => h ?? 0), problems };
+}
+
+/** Heights may differ by this much and still agree [m]. */
+const HEIGHT_AGREES = 0.001;
+
+function disagreements(plan: Plan, joints: Joints, height: readonly (number | undefined)[], falls: readonly (number | undefined)[]): Problem[] {
+  return plan.runs.flatMap((run, i): Problem[] => {
+    const [from, to] = [height[joints.runFrom[i]], height[joints.runTo[i]]];
+    const fall = falls[i];
+    if (fall === undefined || from === undefined || to === undefined) return [];
+    const off = from - fall - to;
+    if (Math.abs(off) <= HEIGHT_AGREES) return [];
+    const names = `"${joints.id[joints.runFrom[i]]}" and "${joints.id[joints.runTo[i]]}"`;
+    return [
+      {
+        code: "heightsDisagree",
+        path: run.fall === undefined ? `runs[${i}].survey` : `runs[${i}].fall`,
+        found: run.fall === undefined ? "a survey" : JSON.stringify(run.fall),
+        allowed: `By the other heights of ${names} it falls ${((from - to) * 100).toFixed(1)} cm.`,
+        mend: "Correct one of them, or leave the fall out.",
+      },
+    ];
+  });
+}
+
+function unconnected(plan: Plan, joints: Joints): Problem[] {
+  const reached = reachFromSources(joints, () => true);
+  return plan.runs.flatMap((run, i): Problem[] => {
+    if (reached[joints.runFrom[i]] === 1) return [];
+    return [
+      {
+        code: "notConnected",
+        path: run.from === undefined ? `runs[${i}]` : `runs[${i}].from`,
+        found: JSON.stringify(joints.runId[i]),
+        allowed: "Every run hangs on a source, by itself or through other runs.",
+        mend: "Say where it starts, or connect it.",
+      },
+    ];
+  });
+}
+
+/** 1 for each joint that runs for which `isOpen` join to a source, or to `start` where that is given. */
+export function reachFromSources(joints: Joints, isOpen: (run: number) => boolean, start?: number): Uint8Array {
+  const meeting: number[][] = joints.id.map(() => []);
+  joints.runFrom.forEach((from, run) => {
+    if (!isOpen(run)) return;
+    meeting[from].push(joints.runTo[run]);
+    meeting[joints.runTo[run]].push(from);
+  });
+  const reached = new Uint8Array(joints.id.length);
+  const queue = start === undefined ? joints.source.flatMap((source, j) => (source >= 0 ? [j] : [])) : [start];
+  for (const joint of queue) reached[joint] = 1;
+  for (let at = 0; at < queue.length; at += 1) {
+    for (const other of meeting[queue[at]]) {
+      if (reached[other] === 1) continue;
+      reached[other] = 1;
+      queue.push(other);
+    }
+  }
+  return reached;
+}
+
+/** Regulators that water can get around: they could not hold their setting. */
+export function regulatorsInRings(plan: Plan, joints: Joints): Problem[] {
+  return plan.runs.flatMap((run, i): Problem[] => {
+    if (run.regulator === undefined) return [];
+    const around = reachFromSources(joints, (other) => other !== i, joints.runTo[i]);
+    if (around[joints.runFrom[i]] === 0) return [];
+    return [
+      {
+        code: "regulatorInRing",
+        path: `runs[${i}].regulator`,
+        found: `a regulator in the ring through ${JSON.stringify(joints.runId[i])}`,
+        allowed: "Water reaches a regulator's outlet only through the regulator.",
+        mend: "Put it before the ring, or take one run of the ring out.",
+      },
+    ];
+  });
+}

@@ -1,0 +1,114 @@
+import { type Line, SEGMENT_KIND } from "../model/line.js";
+import type { Moment } from "../model/moment.js";
+import { headLossDarcyWeisbach, reynoldsNumber, velocityInBore } from "../physics/darcy-weisbach.js";
+import { GRAVITY } from "../physics/constants.js";
+import { headLossHazenWilliams } from "../physics/hazen-williams.js";
+import type { LineSolution, Residual } from "./solution.js";
+
+/** Bars a returned solution must meet. Continuity is relative to the largest flow of the line. */
+export const CONTINUITY_BAR = 1e-9;
+export const ENERGY_BAR = 1e-7;
+
+type State = Omit<LineSolution, "outcome" | "checks" | "effort">;
+
+/**
+ * Checks a state from scratch: water in = water out at every point, and the head lost on every segment and in every
+ * drinker as the published formulas of physics/ have it. Shares no code with the solver's loop.
+ */
+export function checkSolution(
+  line: Line,
+  moment: Moment,
+  state: State,
+): { continuity: Residual; energy: Residual; passed: boolean } {
+  const continuity = checkContinuity(line, state);
+  const energy = checkEnergy(line, moment, state);
+  const largest = state.flow.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
+  const passed = continuity.worst <= CONTINUITY_BAR * largest + 1e-18 && energy.worst <= ENERGY_BAR;
+  return { continuity, energy, passed };
+}
+
+function checkContinuity(line: Line, state: State): Residual {
+  const { segments, drinkers } = line;
+  const balance = new Float64Array(line.points.count);
+  for (let s = 0; s < segments.count; s += 1) {
+    balance[segments.from[s]] -= state.flow[s];
+    balance[segments.to[s]] += state.flow[s];
+  }
+  for (let d = 0; d < drinkers.count; d += 1) balance[drinkers.point[d]] -= state.drinkerFlow[d];
+  line.sources.forEach((source, i) => {
+    balance[source.point] += state.sourceFlow[i];
+  });
+  return worstOf(balance.length, (p) => Math.abs(balance[p]));
+}
+
+function checkEnergy(line: Line, moment: Moment, state: State): Residual {
+  const onPipes = worstOf(line.segments.count, (s) => segmentResidual(line, state, s));
+  const atDrinkers = worstOf(line.drinkers.count, (d) => drinkerResidual(line, moment, state, d));
+  const atSources = worstOf(line.sources.length, (i) => Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]));
+  return [onPipes, atDrinkers, atSources].reduce((a, b) => (b.worst > a.worst ? b : a));
+}
+
+function segmentResidual(line: Line, state: State, s: number): number {
+  const { segments, points } = line;
+  const from = segments.from[s];
+  const to = segments.to[s];
+  const flow = state.flow[s];
+  if (segments.shut[s] === 1) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  if (state.reached[from] === 0 || state.reached[to] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  const drop = state.head[from] - state.head[to];
+  const loss = lossOnSegment(line, state, s);
+  if (segments.kind[s] === SEGMENT_KIND.regulator) {
+    const setting = points.height[to] + segments.setting[s];
+    const holds = Math.abs(state.head[to] - setting) <= ENERGY_BAR && drop >= -ENERGY_BAR && flow >= 0;
+    return holds ? 0 : Math.abs(drop - loss);
+  }
+  if (segments.kind[s] === SEGMENT_KIND.oneWay) {
+    if (flow < 0) return Number.POSITIVE_INFINITY;
+    // Shut, a valve bears any head back and up to what opens it.
+    const over = drop - loss - segments.setting[s];
+    return flow === 0 ? Math.max(0, over) : Math.abs(over);
+  }
+  return Math.abs(drop - loss);
+}
+
+/** Friction and fittings of one segment by the published formulas, signed like its flow [m]. */
+export function lossOnSegment(line: Line, state: Pick<State, "friction" | "flow">, s: number): number {
+  const { segments, water } = line;
+  const flow = state.flow[s];
+  if (flow === 0) return 0;
+  const bore = segments.bore[s];
+  const length = segments.length[s];
+  const velocity = velocityInBore(bore, flow);
+  const reynolds = reynoldsNumber({ bore, viscosity: water.viscosity }, flow);
+  const coefficient = segments.k1[s] / reynolds + segments.kInfinity[s];
+  const fittings = (coefficient * velocity * Math.abs(velocity)) / (2 * GRAVITY);
+  if (length === 0) return fittings;
+  const friction =
+    state.friction === "hazenWilliams"
+      ? headLossHazenWilliams({ length, bore, coefficient: segments.hazenWilliams[s] }, flow)
+      : headLossDarcyWeisbach({ length, bore, roughness: segments.roughness[s], viscosity: water.viscosity }, flow);
+  return friction + fittings;
+}
+
+function drinkerResidual(line: Line, moment: Moment, state: State, d: number): number {
+  const { drinkers } = line;
+  const flow = state.drinkerFlow[d];
+  const point = drinkers.point[d];
+  if (moment.atWork[d] === 0 || state.reached[point] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  const spare = state.head[point] - drinkers.height[d] - drinkers.openingHead[d];
+  if (flow === 0) return Math.max(0, spare);
+  return Math.abs(spare - (flow / drinkers.coefficient[d]) ** (1 / drinkers.exponent[d]));
+}
+
+function worstOf(count: number, residual: (index: number) => number): Residual {
+  let worst = 0;
+  let at = -1;
+  for (let i = 0; i < count; i += 1) {
+    const here = residual(i);
+    if (here > worst || Number.isNaN(here)) {
+      worst = Number.isNaN(here) ? Number.POSITIVE_INFINITY : here;
+      at = i;
+    }
+  }
+  return { worst, at };
+}

@@ -1,0 +1,54 @@
+import type { Line } from "../../model/line.js";
+import type { Topology } from "../topology.js";
+
+/**
+ * Drinkers as the solver sees them: the head a drinker needs at its node to pass a flow,
+ * h = start + (q/k)^(1/x) for q >= 0, where `start` is its own height and opening head together.
+ */
+export interface DrinkerLaws {
+  readonly count: number;
+  readonly node: Int32Array;
+  /** Height of the valve and opening head [m above datum]. */
+  readonly start: Float64Array;
+  readonly coefficient: Float64Array;
+  readonly exponent: Float64Array;
+}
+
+export function buildDrinkerLaws(line: Line, topology: Topology): DrinkerLaws {
+  const { drinkers } = line;
+  const take = (from: Float64Array) => Float64Array.from(topology.drinker, (d) => from[d]);
+  const start = take(drinkers.height);
+  const opening = take(drinkers.openingHead);
+  for (let d = 0; d < start.length; d += 1) start[d] += opening[d];
+  return {
+    count: topology.drinker.length,
+    node: topology.drinkerNode,
+    start,
+    coefficient: take(drinkers.coefficient),
+    exponent: take(drinkers.exponent),
+  };
+}
+
+/** Head above `start` that each drinker needs for its flow, and the slope of that; idle drinkers are left at zero. */
+export function evaluateDrinkers(laws: DrinkerLaws, flow: Float64Array, loss: Float64Array, slope: Float64Array): void {
+  const { count, coefficient, exponent } = laws;
+  for (let d = 0; d < count; d += 1) {
+    const share = flow[d] / coefficient[d];
+    if (share <= 0) {
+      loss[d] = 0;
+      slope[d] = 0;
+    } else if (exponent[d] === 0.5) {
+      loss[d] = share * share;
+      slope[d] = (2 * share) / coefficient[d];
+    } else {
+      loss[d] = share ** (1 / exponent[d]);
+      slope[d] = loss[d] / (exponent[d] * flow[d]);
+    }
+  }
+}
+
+/** What drinker `d` passes with `head` above its start. */
+export function drinkerFlowAt(laws: DrinkerLaws, d: number, head: number): number {
+  if (head <= 0) return 0;
+  return laws.coefficient[d] * (laws.exponent[d] === 0.5 ? Math.sqrt(head) : head ** laws.exponent[d]);
+}

@@ -1,0 +1,75 @@
+import { type Line, SEGMENT_KIND } from "../model/line.js";
+import { buildNetwork, type Network } from "./network.js";
+import type { FrictionLaw } from "./solution.js";
+import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
+import { createWorkspace, type Workspace } from "./workspace.js";
+
+/**
+ * A line with some of its devices set: the outlet of a regulator that holds is a root of its own, and a one-way valve
+ * found shut is cut.
+ */
+export interface Zoning {
+  /** Segments of the regulators that hold their outlet head, and of the one-way valves that are shut, ascending. */
+  readonly set: readonly number[];
+  readonly network: Network;
+  readonly work: Workspace;
+}
+
+/**
+ * A line made ready to be solved for many moments with one friction law. Holds the solver's buffers, so one prepared
+ * line serves one solve at a time.
+ */
+export interface PreparedLine {
+  readonly line: Line;
+  readonly friction: FrictionLaw;
+  readonly adjacency: Adjacency;
+  /** Segments that are regulators or one-way valves, and not shut off. */
+  readonly devices: readonly number[];
+  /** Zonings met so far, by what is set. */
+  readonly zonings: Map<string, Zoning>;
+  current: Zoning;
+}
+
+/** Numbers the line and works out every law; the costly part, done once per topology. */
+export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
+  const adjacency = buildAdjacency(line);
+  const devices: number[] = [];
+  for (let s = 0; s < line.segments.count; s += 1) {
+    if (line.segments.kind[s] !== SEGMENT_KIND.pipe && line.segments.shut[s] === 0) devices.push(s);
+  }
+  const current = buildZoning(line, friction, adjacency, []);
+  return { line, friction, adjacency, devices, zonings: new Map([["", current]]), current };
+}
+
+/**
+ * The same line with other figures (heights, bores, laws) but the same points, pipes and taps: keeps the numbering
+ * and starts from the last solution.
+ */
+export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
+  const { friction } = prepared;
+  const network = buildNetwork(line, prepared.current.network.topology, friction);
+  const current: Zoning = { set: prepared.current.set, network, work: prepared.current.work };
+  return { ...prepared, line, zonings: new Map([[keyOf(current.set), current]]), current };
+}
+
+/** Makes the zoning with these devices set the current one, building it if it is new. */
+export function useZoning(prepared: PreparedLine, set: readonly number[]): Zoning {
+  const key = keyOf(set);
+  const known = prepared.zonings.get(key);
+  const zoning = known ?? buildZoning(prepared.line, prepared.friction, prepared.adjacency, set);
+  prepared.zonings.set(key, zoning);
+  prepared.current = zoning;
+  return zoning;
+}
+
+const keyOf = (set: readonly number[]) => set.join(" ");
+
+function buildZoning(line: Line, friction: FrictionLaw, adjacency: Adjacency, set: readonly number[]): Zoning {
+  const { segments } = line;
+  const cut = segments.shut.slice();
+  for (const s of set) cut[s] = 1;
+  const outlets = set.filter((s) => segments.kind[s] === SEGMENT_KIND.regulator).map((s) => segments.to[s]);
+  const roots = [...line.sources.map((source) => source.point), ...outlets];
+  const network = buildNetwork(line, buildTopology(line, adjacency, roots, cut), friction);
+  return { set, network, work: createWorkspace(network) };
+}

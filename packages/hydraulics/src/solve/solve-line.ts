@@ -1,0 +1,155 @@
+import { SEGMENT_KIND } from "../model/line.js";
+import type { Moment } from "../model/moment.js";
+import { checkSolution } from "./check-solution.js";
+import type { Demand } from "./network.js";
+import { type PreparedLine, useZoning, type Zoning } from "./prepare-line.js";
+import type { LineSolution } from "./solution.js";
+import { type Effort, solveNetwork } from "./solve-network.js";
+
+/** A device changes its state only beyond this head [m], so that it cannot flutter. */
+const SWITCH_HEAD = 1e-8;
+
+/**
+ * Heads and flows of a line at one moment. The answer is checked from scratch before it is returned; one that cannot
+ * be reached, or fails its check, is the outcome "stalled" with the best state seen.
+ *
+ * Regulators and one-way valves are found by trial: all start open; a regulator whose outlet would stand above its
+ * setting begins to hold, a valve that water would run back through shuts. With all other states kept, each such
+ * change is one way only, so a few rounds settle it.
+ */
+export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
+  const effort = { steps: 0, evaluations: 0 };
+  let zoning = prepared.current;
+  let demand = demandOf(prepared, zoning, moment, undefined);
+  let solved = false;
+  const mostRounds = 6 * prepared.devices.length + 4;
+  for (let round = 0; round < mostRounds; round += 1) {
+    const found: Effort = solveNetwork(zoning.network, demand, zoning.work);
+    effort.steps += found.steps;
+    effort.evaluations += found.evaluations;
+    solved = found.solved;
+    if (!solved || prepared.devices.length === 0) break;
+    const wanted = devicesToSet(prepared, zoning);
+    // Devices that keep changing together are taken one at a time.
+    const set = round < prepared.devices.length + 2 ? wanted : changeFirst(zoning.set, wanted);
+    if (sameSet(set, zoning.set)) {
+      const draw = drawOf(prepared, zoning);
+      if (sameDraw(draw, demand.draw)) break;
+      demand = demandOf(prepared, zoning, moment, draw);
+    } else {
+      zoning = useZoning(prepared, set);
+      demand = demandOf(prepared, zoning, moment, undefined);
+    }
+    solved = false;
+  }
+  return writeSolution(prepared, zoning, moment, solved, effort);
+}
+
+function demandOf(prepared: PreparedLine, zoning: Zoning, moment: Moment, draw: Float64Array | undefined): Demand {
+  const { line } = prepared;
+  const { topology } = zoning.network;
+  const rootHead = new Float64Array(topology.rootCount);
+  const headAtPoint = new Map<number, number>();
+  for (const s of holdingRegulators(prepared, zoning)) {
+    const outlet = line.segments.to[s];
+    headAtPoint.set(outlet, line.points.height[outlet] + line.segments.setting[s]);
+  }
+  line.sources.forEach((source, i) => {
+    headAtPoint.set(source.point, moment.sourceHead[i]);
+  });
+  for (let r = 0; r < topology.rootCount; r += 1) rootHead[r] = headAtPoint.get(topology.point[r]) ?? 0;
+  return { rootHead, atWork: Uint8Array.from(topology.drinker, (d) => moment.atWork[d]), draw };
+}
+
+function holdingRegulators(prepared: PreparedLine, zoning: Zoning): number[] {
+  return zoning.set.filter((s) => prepared.line.segments.kind[s] === SEGMENT_KIND.regulator);
+}
+
+/** Which devices would be set, seen from the state just solved. */
+function devicesToSet(prepared: PreparedLine, zoning: Zoning): number[] {
+  const { segments, points } = prepared.line;
+  const { head, reached } = stateByPoint(prepared, zoning);
+  const flowThrough = new Map<number, number>();
+  const { topology } = zoning.network;
+  for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
+    if (segments.kind[topology.segment[e]] !== SEGMENT_KIND.pipe) {
+      flowThrough.set(topology.segment[e], topology.sign[e] * zoning.work.flow[e]);
+    }
+  }
+  return prepared.devices.filter((s) => {
+    const [from, to] = [segments.from[s], segments.to[s]];
+    const isSet = zoning.set.includes(s);
+    if (segments.kind[s] === SEGMENT_KIND.oneWay) {
+      if (!isSet) return (flowThrough.get(s) ?? 0) < 0;
+      const wouldOpen = reached[from] === 1 && reached[to] === 1 && head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
+      return !wouldOpen;
+    }
+    // Holding goes on while there is head to spare upstream; passing ends once the outlet stands above the setting.
+    const setting = points.height[to] + segments.setting[s];
+    return reached[from] === 1 && (isSet ? head[from] > setting - SWITCH_HEAD : head[to] > setting + SWITCH_HEAD);
+  });
+}
+
+/** Heads by point; points that no open pipe joins to a source carry their own height. */
+function stateByPoint(prepared: PreparedLine, zoning: Zoning): { head: Float64Array; reached: Uint8Array } {
+  const { topology } = zoning.network;
+  const head = prepared.line.points.height.slice();
+  const reached = new Uint8Array(head.length);
+  for (let i = 0; i < topology.nodeCount; i += 1) {
+    head[topology.point[i]] = zoning.work.head[i];
+    reached[topology.point[i]] = 1;
+  }
+  return { head, reached };
+}
+
+/** What each holding regulator's zone takes from the point before it. */
+function drawOf(prepared: PreparedLine, zoning: Zoning): Float64Array {
+  const { topology } = zoning.network;
+  const { line } = prepared;
+  const draw = new Float64Array(topology.nodeCount);
+  const nodeOf = new Map<number, number>();
+  for (let i = 0; i < topology.nodeCount; i += 1) nodeOf.set(topology.point[i], i);
+  for (const s of holdingRegulators(prepared, zoning)) {
+    const from = nodeOf.get(line.segments.from[s]);
+    const outlet = nodeOf.get(line.segments.to[s]);
+    if (from !== undefined && outlet !== undefined) draw[from] += zoning.work.flow[outlet];
+  }
+  return draw;
+}
+
+/** `from` with only the first device changed in which it differs from `to`. */
+function changeFirst(from: readonly number[], to: readonly number[]): number[] {
+  const changed = [...from, ...to].filter((s) => from.includes(s) !== to.includes(s)).sort((a, b) => a - b)[0];
+  if (changed === undefined) return [...from];
+  return from.includes(changed) ? from.filter((s) => s !== changed) : [...from, changed].sort((a, b) => a - b);
+}
+
+const sameSet = (a: readonly number[], b: readonly number[]) => a.length === b.length && a.every((s, i) => s === b[i]);
+
+function sameDraw(a: Float64Array, b: Float64Array | undefined): boolean {
+  return a.every((q, i) => Math.abs(q - (b === undefined ? 0 : b[i])) <= 1e-20 + 1e-12 * Math.abs(q));
+}
+
+function writeSolution(
+  prepared: PreparedLine,
+  zoning: Zoning,
+  moment: Moment,
+  solved: boolean,
+  effort: { steps: number; evaluations: number },
+): LineSolution {
+  const { line, friction } = prepared;
+  const { topology } = zoning.network;
+  const { work } = zoning;
+  const flow = new Float64Array(line.segments.count);
+  const drinkerFlow = new Float64Array(line.drinkers.count);
+  const sourceFlow = new Float64Array(line.sources.length);
+  for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
+    flow[topology.segment[e]] = topology.sign[e] * work.flow[e];
+  }
+  for (let d = 0; d < topology.drinker.length; d += 1) drinkerFlow[topology.drinker[d]] = work.drinkerFlow[d];
+  for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
+  for (const s of holdingRegulators(prepared, zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
+  const state = { friction, ...stateByPoint(prepared, zoning), flow, drinkerFlow, sourceFlow };
+  const { continuity, energy, passed } = checkSolution(line, moment, state);
+  return { outcome: solved && passed ? "solved" : "stalled", ...state, checks: { continuity, energy }, effort };
+}

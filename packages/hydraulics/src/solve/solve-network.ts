@@ -1,0 +1,91 @@
+import { dampStep, evaluateTrial } from "./damping.js";
+import { linearizeDrinkers, stepDrinkers, sumFlows } from "./direction.js";
+import { drinkerFlowAt } from "./laws/drinker-laws.js";
+import { solveLoopHeads } from "./loop-step.js";
+import type { Demand, Network } from "./network.js";
+import { energyLeft, hasSettled, MOST_STEPS } from "./stopping.js";
+import { matchDrinkersToPipes, solveTreeHeads } from "./tree-step.js";
+import { acceptTrial, type Workspace } from "./workspace.js";
+
+/** Steps after which an energy that no longer falls is put down to rounding in a stiff pair of laws. */
+const STIFF_AFTER = 8;
+const STIFF_ENERGY = 1e-4;
+
+export interface Effort {
+  readonly solved: boolean;
+  readonly steps: number;
+  readonly evaluations: number;
+  /** Energy left over at the last step [m]. */
+  readonly left: number;
+}
+
+/**
+ * Flows and heads of one network, by the global gradient method (Todini and Pilati 1988) on the convex content of its
+ * laws, with drinkers as laws of head. Flows satisfy continuity at every step; each step is a Newton step on the
+ * energy, taken whole where it goes downhill and shortened where it would overshoot. Starts from the state the
+ * workspace holds when it is warm.
+ *
+ * The answer is left in `work.flow`, `work.drinkerFlow` and `work.head`.
+ */
+export function solveNetwork(network: Network, demand: Demand, work: Workspace): Effort {
+  const { topology } = network;
+  const looped = topology.pattern !== undefined;
+
+  // Phase 0: a state to start from, its flows in balance.
+  if (!work.warm) startCold(network, demand, work);
+  else startWarm(demand, work);
+  sumFlows(network, demand, work);
+  evaluateTrial(network, work);
+  acceptTrial(work);
+  let evaluations = 1;
+  let left = Number.POSITIVE_INFINITY;
+  let isStiff = false;
+
+  for (let step = 1; step <= MOST_STEPS; step += 1) {
+    // Phase 1: direction. Linearise every law at the present flows; solve for heads; flows follow.
+    linearizeDrinkers(network, demand, work);
+    if (looped) {
+      if (!solveLoopHeads(network, demand, work)) return { solved: false, steps: step, evaluations, left };
+    } else solveTreeHeads(network, demand, work);
+    stepDrinkers(network, work);
+    if (isStiff && !looped) matchDrinkersToPipes(network, demand, work);
+    sumFlows(network, demand, work);
+    evaluateTrial(network, work);
+    evaluations += 1;
+
+    // Phase 2: stop when the laws at the new flows agree with the heads that led to them.
+    const leftBefore = left;
+    left = energyLeft(network, demand, work);
+    if (hasSettled(left, leftBefore)) {
+      acceptTrial(work);
+      work.warm = true;
+      return { solved: true, steps: step, evaluations, left };
+    }
+    isStiff = step > STIFF_AFTER && left < STIFF_ENERGY && (isStiff || left > 0.3 * leftBefore);
+
+    // Phase 3: damping. Take as much of the step as goes downhill.
+    evaluations += dampStep(network, demand, work);
+    acceptTrial(work);
+  }
+  work.warm = false;
+  return { solved: false, steps: MOST_STEPS, evaluations, left };
+}
+
+/** Every drinker at work passes what it would with no friction at all: the most it ever can. */
+function startCold(network: Network, demand: Demand, work: Workspace): void {
+  const { topology, drinkers } = network;
+  let highest = Number.NEGATIVE_INFINITY;
+  for (let r = 0; r < topology.rootCount; r += 1) highest = Math.max(highest, demand.rootHead[r]);
+  work.head.fill(highest);
+  for (let d = 0; d < drinkers.count; d += 1) {
+    work.trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlowAt(drinkers, d, highest - drinkers.start[d]);
+  }
+  work.trialFlow.fill(0);
+}
+
+/** The last solution, with the drinkers that no longer work shut. */
+function startWarm(demand: Demand, work: Workspace): void {
+  const { drinkerFlow, trialDrinkerFlow } = work;
+  for (let d = 0; d < drinkerFlow.length; d += 1) trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlow[d];
+  work.trialFlow.set(work.flow);
+}

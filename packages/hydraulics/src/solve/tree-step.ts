@@ -1,0 +1,72 @@
+import type { Demand, Network } from "./network.js";
+import type { Workspace } from "./workspace.js";
+
+/**
+ * Heads of the linearised network when it is a tree: two sweeps, O(n), no matrix.
+ *
+ * Upwards each subtree is reduced to its draw as a linear function of the head at its top, Q = G H + S; downwards the
+ * heads follow. It is Gaussian elimination of the nodal equations of Todini and Pilati (1988) in the order in which a
+ * tree has no fill.
+ */
+export function solveTreeHeads(network: Network, demand: Demand, work: Workspace): void {
+  const { topology, drinkers } = network;
+  const { nodeCount, rootCount, parent } = topology;
+  const { flow, loss, slope, conductance, drinkerFlow, drinkerLoss, head, nodeConductance, nodeDraw } = work;
+
+  // What is drawn at each node itself.
+  nodeConductance.fill(0);
+  if (demand.draw === undefined) nodeDraw.fill(0);
+  else nodeDraw.set(demand.draw);
+  for (let d = 0; d < drinkers.count; d += 1) {
+    const g = conductance[d];
+    const node = drinkers.node[d];
+    nodeConductance[node] += g;
+    nodeDraw[node] += drinkerFlow[d] - g * (drinkers.start[d] + drinkerLoss[d]);
+  }
+
+  // Upwards: the edge's own loss in series, H_parent - H = loss + slope (Q - flow).
+  for (let i = nodeCount - 1; i >= rootCount; i -= 1) {
+    const g = nodeConductance[i];
+    const through = 1 / (1 + g * slope[i]);
+    const p = parent[i];
+    nodeConductance[p] += g * through;
+    nodeDraw[p] += (nodeDraw[i] - g * (loss[i] - slope[i] * flow[i])) * through;
+  }
+
+  // Downwards.
+  for (let r = 0; r < rootCount; r += 1) head[r] = demand.rootHead[r];
+  for (let i = rootCount; i < nodeCount; i += 1) {
+    const above = head[parent[i]] - loss[i] + slope[i] * flow[i];
+    head[i] = (above - slope[i] * nodeDraw[i]) / (1 + nodeConductance[i] * slope[i]);
+  }
+}
+
+/**
+ * Gives each drinker its share of what its node's pipe delivers, instead of what its own law answers to the node's
+ * head. The two agree but for rounding, which matters where a wide drinker hangs on a pipe so fine that the last bit
+ * of the head is worth more than the pipe can carry. After `solveTreeHeads` and `stepDrinkers`.
+ */
+export function matchDrinkersToPipes(network: Network, demand: Demand, work: Workspace): void {
+  const { topology, drinkers } = network;
+  const { nodeCount, rootCount, parent } = topology;
+  const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, trialFlow, trialDrinkerFlow } = work;
+
+  // What each edge carries by its own law; then what is left of it at its node.
+  for (let i = rootCount; i < nodeCount; i += 1) {
+    const above = head[parent[i]] - loss[i] + slope[i] * flow[i];
+    trialFlow[i] = (nodeConductance[i] * above + nodeDraw[i]) / (1 + nodeConductance[i] * slope[i]);
+  }
+  for (let i = nodeCount - 1; i >= rootCount; i -= 1) trialFlow[parent[i]] -= trialFlow[i];
+  for (let i = rootCount; i < nodeCount; i += 1) if (demand.draw !== undefined) trialFlow[i] -= demand.draw[i];
+  for (let d = 0; d < drinkers.count; d += 1) trialFlow[drinkers.node[d]] -= trialDrinkerFlow[d];
+
+  // The remainder goes to the node's drinkers by how strongly they answer.
+  nodeDraw.fill(0);
+  for (let d = 0; d < drinkers.count; d += 1) nodeDraw[drinkers.node[d]] += conductance[d];
+  for (let d = 0; d < drinkers.count; d += 1) {
+    const node = drinkers.node[d];
+    if (node < rootCount || conductance[d] === 0) continue;
+    const q = trialDrinkerFlow[d] + (trialFlow[node] * conductance[d]) / nodeDraw[node];
+    trialDrinkerFlow[d] = q > 0 ? q : 0;
+  }
+}
