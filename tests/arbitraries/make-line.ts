@@ -49,6 +49,7 @@ export function makeLine(parts: LineParts): Line {
       height: Float64Array.from(heights),
       ground: Float64Array.from(heights),
       bleed: new Uint8Array(heights.length),
+      measured: new Uint8Array(heights.length).fill(1),
     },
     segments: {
       count: pipes.length,

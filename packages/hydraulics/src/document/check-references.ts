@@ -1,4 +1,5 @@
 import { readQuantity } from "../units/quantity.js";
+import { checkReadings } from "./check-readings.js";
 import { readFittingText, unknownName } from "./find-names.js";
 import { readShare } from "./plan-schema.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
@@ -25,6 +26,12 @@ export function checkReferences(document: Entry): Problem[] {
   entries(document["shelf"]).forEach((entry, i) => {
     if (typeof entry["pipe"] === "string") report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
   });
+  const own = document["ownDrinkers"];
+  if (isEntry(own)) {
+    for (const [name, drinker] of Object.entries(own)) {
+      if (isEntry(drinker)) checkReadings(drinker, ["ownDrinkers", name]).forEach(report);
+    }
+  }
   return problems;
 }
 

@@ -1,7 +1,7 @@
 import type { Line } from "../model/line.js";
 import type { MomentName } from "../model/moment.js";
-import type { LineSolution } from "../solve/solution.js";
-import type { FrictionLaw } from "../solve/solution.js";
+import type { DefaultUsed } from "../model/typed-values.js";
+import type { FrictionLaw, LineSolution } from "../solve/solution.js";
 
 /** Worst last. */
 export const VERDICTS = ["good", "drips", "starves", "dry"] as const;
@@ -20,7 +20,7 @@ export interface DrinkerReading {
 /** Why a drinker has its verdict: a code with the numbers its sentence needs, all SI. */
 export type Reason =
   | { readonly code: "flowsEnough"; readonly flow: number; readonly need: number; readonly head: number; readonly idleHead: number; readonly holdsUpTo: number }
-  | { readonly code: "flowTooLow"; readonly flow: number; readonly need: number; readonly head: number; readonly headNeeded: number; readonly lostOnTheWay: number; readonly staticHead: number }
+  | { readonly code: "flowTooLow"; readonly flow: number; readonly need: number; readonly head: number; readonly headNeeded: number; readonly lostOnTheWay: number; readonly airHead: number; readonly staticHead: number }
   | { readonly code: "tooHigh"; readonly staticHead: number; readonly openingHead: number }
   | { readonly code: "frictionTakesAll"; readonly staticHead: number; readonly head: number; readonly openingHead: number }
   | { readonly code: "humpAboveWater"; readonly hump: string; readonly above: number }
@@ -125,13 +125,6 @@ export type Caution =
   | { readonly code: "criticalZone"; readonly run: string; readonly reynolds: number }
   | { readonly code: "outsideHazenWilliams"; readonly runs: number }
   | { readonly code: "lookAtTheBirds" };
-
-export interface DefaultUsed {
-  /** Where in the plan it would be written, for instance `runs[0].pipe`. */
-  readonly path: string;
-  readonly value: string;
-  readonly because: string;
-}
 
 /** Everything a check found out, in memory: the terminal, the page and `--json` all print this one object. */
 export interface Checked {

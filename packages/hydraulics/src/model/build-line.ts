@@ -53,7 +53,7 @@ export function buildLine(plan: Plan): LineBuilding {
   const points = listPoints();
   joints.id.forEach((id, j) => {
     const height = heights.height[j];
-    points.add({ id, height, ground: joints.ground[j] ?? Math.min(height, 0), bleed: joints.bleed[j] });
+    points.add({ id, height, ground: joints.ground[j] ?? Math.min(height, 0), bleed: joints.bleed[j], measured: true });
   });
   const laying: Laying = {
     plan, joints, height: heights.height, values, points,
@@ -147,7 +147,7 @@ function layDevices(laying: Laying, index: number, pipe: PipeBehaviour): number 
   let at = joints.runFrom[index];
   const add = (name: string, part: Partial<SegmentPart>) => {
     const h = height[joints.runFrom[index]];
-    const to = points.add({ id: `${joints.runId[index]} after the ${name}`, height: h, ground: Math.min(h, 0), bleed: false });
+    const to = points.add({ id: `${joints.runId[index]} after the ${name}`, height: h, ground: Math.min(h, 0), bleed: false, measured: false });
     segments.push({ ...segmentOf(pipe, index), from: at, to, length: LEAST_LENGTH, ...part });
     at = to;
   };
@@ -168,7 +168,7 @@ function addStation(points: PointList, joints: Joints, run: number, station: Sta
   const share = length === 0 ? 0 : station.along / length;
   const ground = from === undefined || to === undefined ? 0 : from + (to - from) * share;
   const id = `${joints.runId[run]} at ${(station.along).toFixed(2)} m`;
-  return points.add({ id, height: station.height, ground: Math.min(station.height, ground), bleed: station.bleed });
+  return points.add({ id, height: station.height, ground: Math.min(station.height, ground), bleed: station.bleed, measured: station.surveyed });
 }
 
 function hangDrinkers(laying: Laying, index: number, places: readonly (readonly number[])[], runPoints: readonly number[], along: readonly number[]): void {

@@ -2,7 +2,7 @@ import { type Line, type Points, SEGMENT_KIND, type Segments } from "./line.js";
 
 /** Growing lists that become the line's typed arrays once everything is known. */
 export interface PointList {
-  add(point: { id: string; height: number; ground: number; bleed: boolean }): number;
+  add(point: { id: string; height: number; ground: number; bleed: boolean; measured: boolean }): number;
   heightOf(point: number): number;
   finish(): Points;
 }
@@ -12,12 +12,14 @@ export function listPoints(): PointList {
   const height: number[] = [];
   const ground: number[] = [];
   const bleed: number[] = [];
+  const measured: number[] = [];
   return {
     add(point) {
       id.push(point.id);
       height.push(point.height);
       ground.push(point.ground);
       bleed.push(point.bleed ? 1 : 0);
+      measured.push(point.measured ? 1 : 0);
       return id.length - 1;
     },
     heightOf: (point) => height[point],
@@ -27,6 +29,7 @@ export function listPoints(): PointList {
       height: Float64Array.from(height),
       ground: Float64Array.from(ground),
       bleed: Uint8Array.from(bleed),
+      measured: Uint8Array.from(measured),
     }),
   };
 }

@@ -29,6 +29,8 @@ export interface Points {
   readonly ground: Float64Array;
   /** 1 where air can leave (a bleed or riser vent), else 0. */
   readonly bleed: Uint8Array;
+  /** 1 where the height was measured (ends of runs, surveyed places), 0 where it lies on a straight between those. */
+  readonly measured: Uint8Array;
 }
 
 /** What a segment does besides losing head to friction. */

@@ -1,3 +1,8 @@
+import { volumeBeforeStall } from "../physics/vent.js";
+import { capacityOfVessel, volumeAtLevel } from "../physics/vessel.js";
+import { distanceFromSources } from "./distance.js";
+import type { Line, Source } from "./line.js";
+
 /** The four moments every plan is solved for. */
 export const MOMENTS = ["fullIdle", "fullBusiest", "lowestBusiest", "ordinary"] as const;
 export type MomentName = (typeof MOMENTS)[number];
@@ -9,4 +14,96 @@ export interface Moment {
   readonly sourceHead: Float64Array;
   /** 1 where a drinker is at work, in the order of `line.drinkers`. */
   readonly atWork: Uint8Array;
+}
+
+type LevelName = keyof Source["levels"];
+const LEVEL_OF: Readonly<Record<MomentName, LevelName>> = {
+  fullIdle: "full",
+  fullBusiest: "full",
+  lowestBusiest: "lowest",
+  ordinary: "ordinary",
+};
+
+/** The four moments of a line, and the same levels with nobody drinking (for static heads). */
+export interface Moments {
+  readonly named: Readonly<Record<MomentName, Moment>>;
+  readonly idle: Readonly<Record<MomentName, Moment>>;
+}
+
+export function buildMoments(line: Line): Moments {
+  const farthest = chooseFarthest(line);
+  const spread = chooseSpread(line);
+  const nobody = new Uint8Array(line.drinkers.count);
+  const working: Readonly<Record<MomentName, Uint8Array>> = {
+    fullIdle: nobody,
+    fullBusiest: farthest,
+    lowestBusiest: farthest,
+    ordinary: spread,
+  };
+  const each = (atWork: (name: MomentName) => Uint8Array) => {
+    const moment = (name: MomentName): Moment => ({ name, sourceHead: sourceHeads(line, name), atWork: atWork(name) });
+    return { fullIdle: moment("fullIdle"), fullBusiest: moment("fullBusiest"), lowestBusiest: moment("lowestBusiest"), ordinary: moment("ordinary") };
+  };
+  return { named: each((name) => working[name]), idle: each(() => nobody) };
+}
+
+/** Height of the pressure surface of every source at a moment [m above datum]. */
+export function sourceHeads(line: Line, name: MomentName): Float64Array {
+  return Float64Array.from(line.sources, (source) => pressureSurface(line, source, LEVEL_OF[name]));
+}
+
+/**
+ * Where the water would stand in an open pipe at the source's outlet. Open: the water's surface. Air tube: the tube's
+ * foot while the water stands above it. Sealed: once it has given what it can, the lowest drinker's own height, so
+ * that nothing flows any more.
+ */
+function pressureSurface(line: Line, source: Source, name: LevelName): number {
+  const surface = source.base + source.levels[name];
+  if (source.vent.kind === "airTube") return Math.min(surface, source.base + source.vent.foot);
+  if (source.vent.kind === "open" || name === "full" || !stallsWithinUse(line, source)) return surface;
+  return Math.min(surface, lowestDrinker(line));
+}
+
+/** Water a sealed source gives before the line stalls [m3]; undefined when its vent is not sealed. */
+export function givenBeforeStall(line: Line, source: Source): number | undefined {
+  if (source.vent.kind !== "sealed") return undefined;
+  const air = capacityOfVessel(source.shape) - volumeAtLevel(source.shape, source.levels.full);
+  const head = source.base + source.levels.full - lowestDrinker(line);
+  if (head <= 0 || air <= 0) return 0;
+  return volumeBeforeStall({ airVolume: air, head, density: line.water.density });
+}
+
+export function stallsWithinUse(line: Line, source: Source): boolean {
+  const given = givenBeforeStall(line, source);
+  if (given === undefined) return false;
+  return given < volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels.lowest);
+}
+
+function lowestDrinker(line: Line): number {
+  return line.drinkers.height.reduce((least, height) => Math.min(least, height), Number.POSITIVE_INFINITY);
+}
+
+/** In each group the busiest number of drinkers, those farthest along the pipe from a source: the hardest to serve. */
+function chooseFarthest(line: Line): Uint8Array {
+  const { drinkers } = line;
+  const distance = distanceFromSources(line);
+  const atWork = new Uint8Array(drinkers.count);
+  for (const group of drinkers.groups) {
+    const members = Array.from({ length: group.count }, (_, k) => group.first + k);
+    const far = (d: number) => distance[drinkers.point[d]];
+    members.sort((a, b) => far(b) - far(a) || b - a);
+    for (const d of members.slice(0, group.busiest)) atWork[d] = 1;
+  }
+  return atWork;
+}
+
+/** In each group the ordinary number of drinkers, evenly spread. */
+function chooseSpread(line: Line): Uint8Array {
+  const atWork = new Uint8Array(line.drinkers.count);
+  for (const group of line.drinkers.groups) {
+    for (let k = 0; k < group.ordinary; k += 1) {
+      atWork[group.first + Math.floor(((k + 0.5) * group.count) / group.ordinary)] = 1;
+    }
+  }
+  return atWork;
 }

@@ -1,0 +1,167 @@
+import type { Line } from "../model/line.js";
+import { flowThatClearsAir } from "../physics/air.js";
+import { siphonCrestLimit } from "../physics/vent.js";
+import type { Topology } from "../solve/topology.js";
+import type { LineSolution } from "../solve/solution.js";
+import type { FillingFinding } from "./check-result.js";
+
+/** What filling from empty leaves behind at each point of the line. */
+export interface Filling {
+  readonly findings: readonly FillingFinding[];
+  /** Height of air columns between the source and each point, which the head must lift as well [m]. */
+  readonly airHead: Float64Array;
+  /** Point of the hump that holds the air back, or that stands above the water; -1 where there is none. */
+  readonly hump: Int32Array;
+  /** How far the highest hump on the way stands above the water that feeds it [m]; 0 or less where none does. */
+  readonly above: Float64Array;
+}
+
+/** Where the pipe stands on its way from the source: going down from a crest, or up from a sag. */
+interface Course {
+  readonly goesUp: boolean;
+  readonly crest: number;
+  readonly crestPoint: number;
+  readonly crestIsOpen: boolean;
+  readonly low: number;
+  /** Lowest place before the climb it is on, or was last on [m above datum]. */
+  readonly sag: number;
+  readonly air: number;
+  readonly hump: number;
+}
+
+/**
+ * Follows every way from a source outwards and finds the humps that keep their air when the line is filled from
+ * empty. Air stays in the leg that goes down from a crest; each such column takes its own height from the head beyond
+ * it (Jordan 1984). A hump or sag lower than the bore seals nothing and is passed over; a bleed at the crest lets the
+ * air out; so does a flow that clears it, which a drinker line hardly ever reaches (Wisner et al. 1975).
+ *
+ * @param low   the line idle at its lowest level: heads that must carry water over every crest
+ * @param busy  the line at its greatest flow, for what might sweep air along
+ * @source jordan-1984, pp. 52-53 (standing columns), from memory
+ */
+export function judgeFilling(line: Line, topology: Topology, low: LineSolution, busy: LineSolution): Filling {
+  const { points, segments } = line;
+  const airHead = new Float64Array(points.count);
+  const hump = new Int32Array(points.count).fill(-1);
+  const above = new Float64Array(points.count).fill(Number.NEGATIVE_INFINITY);
+  const findings: FillingFinding[] = [];
+  const found = new Map<number, FillingFinding>();
+  const courses: Course[] = [];
+  const isLeaf = new Uint8Array(topology.nodeCount).fill(1);
+  for (let i = 0; i < topology.nodeCount; i += 1) {
+    const p = topology.point[i];
+    const height = points.height[p];
+    if (i < topology.rootCount) {
+      courses.push({ goesUp: false, crest: height, crestPoint: p, crestIsOpen: true, low: height, sag: height, air: 0, hump: -1 });
+      continue;
+    }
+    const parent = topology.parent[i];
+    isLeaf[parent] = 0;
+    const s = topology.segment[i];
+    const bore = segments.bore[s];
+    const course = advance(courses[parent], p, height, bore, points.bleed[p] === 1);
+    courses.push(course);
+    const pocket = pocketOf(course, bore);
+    const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(bore, line, s);
+    const here = swept ? 0 : pocket;
+    airHead[p] = course.air + here;
+    hump[p] = here > 0 ? course.crestPoint : course.hump;
+    const parentPoint = topology.point[parent];
+    const short = height - low.head[p];
+    above[p] = Math.max(above[parentPoint], short);
+    if (short > 0 && short >= above[parentPoint] && !found.has(p) && above[parentPoint] <= 0) {
+      found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });
+    }
+    if (here > 0) noteHump(line, found, course, here, s, busy, low);
+  }
+  findings.push(...found.values());
+  for (let i = topology.rootCount; i < topology.nodeCount; i += 1) {
+    const finding = isLeaf[i] === 1 ? endFinding(line, topology.point[i], courses[i], segments.bore[topology.segment[i]]) : undefined;
+    if (finding !== undefined) findings.push(finding);
+  }
+  return { findings, airHead, hump, above };
+}
+
+/** The course after one more point. Moves smaller than the bore do not turn it. */
+function advance(course: Course, point: number, height: number, bore: number, isOpen: boolean): Course {
+  if (!course.goesUp) {
+    if (height <= course.low) return { ...course, low: height };
+    const isLevelCrest = isOpen && course.crest - height < bore;
+    if (height < course.low + bore) return isLevelCrest ? { ...course, crestIsOpen: true } : course;
+    // A sag is passed: what the leg before it holds stays there.
+    const pocket = pocketOf(course, bore);
+    return {
+      goesUp: true,
+      crest: height,
+      crestPoint: point,
+      crestIsOpen: isOpen,
+      low: height,
+      sag: course.low,
+      air: course.air + pocket,
+      hump: pocket > 0 ? course.crestPoint : course.hump,
+    };
+  }
+  if (height >= course.crest) return { ...course, crest: height, crestPoint: point, crestIsOpen: isOpen || (height === course.crest && course.crestIsOpen), low: height };
+  if (isOpen && course.crest - height < bore) return { ...course, crestIsOpen: true };
+  if (height > course.crest - bore) return course;
+  return { ...course, goesUp: false, low: height };
+}
+
+/** Height of the air column in the leg the course is going down [m]. */
+function pocketOf(course: Course, bore: number): number {
+  if (course.goesUp || course.crestIsOpen) return 0;
+  const column = course.crest - course.low;
+  return column >= bore ? column : 0;
+}
+
+function clearingFlow(bore: number, line: Line, segment: number): number {
+  const { segments, points } = line;
+  const fall = Math.abs(points.height[segments.from[segment]] - points.height[segments.to[segment]]);
+  return flowThatClearsAir({ bore, slopeAngle: Math.asin(Math.min(1, fall / Math.max(segments.length[segment], fall, 1e-9))) });
+}
+
+/** Keeps, for each hump, the tallest column of air found in the leg beyond it. */
+function noteHump(line: Line, found: Map<number, FillingFinding>, course: Course, airHead: number, segment: number, busy: LineSolution, low: LineSolution): void {
+  const p = course.crestPoint;
+  const before = found.get(p);
+  if (before?.code === "humpAboveWater" || (before?.code === "humpTrapsAir" && before.airHead >= airHead)) return;
+  found.set(p, {
+    code: "humpTrapsAir",
+    point: line.points.id[p],
+    pointIndex: p,
+    airHead,
+    flowToClear: clearingFlow(line.segments.bore[segment], line, segment),
+    flowThere: Math.abs(busy.flow[segment]),
+    locks: low.head[p] - line.points.height[p] <= course.air,
+  });
+}
+
+/** A dead end that is the highest place since the last sag keeps air until it is let out. */
+function endFinding(line: Line, p: number, course: Course, bore: number): FillingFinding | undefined {
+  const { points } = line;
+  if (!course.goesUp || points.bleed[p] === 1 || course.crest - points.height[p] >= bore) return undefined;
+  return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: course.crest - course.sag };
+}
+
+/** Points where the running line would be under suction: water stands below the pipe. */
+export function findSuction(line: Line, solution: LineSolution, moment: "fullBusiest" | "lowestBusiest"): FillingFinding[] {
+  const { points } = line;
+  const limit = siphonCrestLimit(line.water);
+  let worst: FillingFinding | undefined;
+  for (let p = 0; p < points.count; p += 1) {
+    if (solution.reached[p] === 0) continue;
+    const head = solution.head[p] - points.height[p];
+    const isFlowing = head < -0.001 && pointIsFlowing(line, solution, p);
+    if (!isFlowing || (worst?.code === "suction" && head >= worst.head)) continue;
+    worst = { code: "suction", point: points.id[p], pointIndex: p, head, moment, breaks: -head >= limit };
+  }
+  return worst === undefined ? [] : [worst];
+}
+
+function pointIsFlowing(line: Line, solution: LineSolution, p: number): boolean {
+  const { segments } = line;
+  for (let s = 0; s < segments.count; s += 1) {
+    if ((segments.from[s] === p || segments.to[s] === p) && Math.abs(solution.flow[s]) > 1e-12) return true;
+  }
+  return false;
+}

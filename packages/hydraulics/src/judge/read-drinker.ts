@@ -1,0 +1,44 @@
+import type { Line } from "../model/line.js";
+import type { MomentName, Moments } from "../model/moment.js";
+import type { DrinkerReading } from "./check-result.js";
+import type { SolvedMoment } from "./solve-moments.js";
+
+/** Head and flow of one drinker at one moment, while worked; with nobody drinking, as it stands. */
+export function readDrinker(line: Line, solved: SolvedMoment, moments: Moments, name: MomentName, d: number): DrinkerReading {
+  const { drinkers } = line;
+  const point = drinkers.point[d];
+  const staticHead = solved.idle.head[point] - drinkers.height[d];
+  const { head, drinkerFlow } = solved.solution;
+  const flowingHead = head[point] - drinkers.height[d];
+  if (name === "fullIdle") return { staticHead, flowingHead, flow: 0 };
+  if (moments.named[name].atWork[d] === 1) return { staticHead, flowingHead, flow: drinkerFlow[d] };
+  return { staticHead, ...workedBesides(line, d, flowingHead, solved.takenByOneMore[d]) };
+}
+
+/**
+ * Flow of a drinker worked besides those that are at work already, and the head then left at it. What it takes from
+ * the line is known at its need; below that it is put in proportion and above it as the square, both on the
+ * cautious side of a convex loss. The flow is where law and line agree, found by halving.
+ */
+function workedBesides(line: Line, d: number, head: number, takenAtNeed: number): { flowingHead: number; flow: number } {
+  const { drinkers } = line;
+  const need = drinkers.need[d];
+  const flowAt = (h: number) => {
+    const spare = h - drinkers.openingHead[d];
+    return spare <= 0 ? 0 : drinkers.coefficient[d] * spare ** drinkers.exponent[d];
+  };
+  const takenAt = (q: number) => {
+    if (need === 0) return 0;
+    const share = q / need;
+    return takenAtNeed * (share <= 1 ? share : share * share);
+  };
+  const most = flowAt(head);
+  if (most === 0 || takenAtNeed === 0) return { flowingHead: head, flow: most };
+  let [low, high] = [0, most];
+  for (let halving = 0; halving < 48; halving += 1) {
+    const middle = (low + high) / 2;
+    if (flowAt(head - takenAt(middle)) > middle) low = middle;
+    else high = middle;
+  }
+  return { flowingHead: head - takenAt(low), flow: low };
+}

@@ -1,0 +1,52 @@
+import type { Line, Source } from "../model/line.js";
+import { givenBeforeStall, MOMENTS, type MomentName, type Moments } from "../model/moment.js";
+import { ventDiameterFor } from "../physics/vent.js";
+import { volumeAtLevel } from "../physics/vessel.js";
+import type { LineSolution } from "../solve/solution.js";
+import type { SourceReport } from "./check-result.js";
+
+/** A vent may cost this share of the head over the lowest drinker; common practice, no source. */
+const VENT_SHARE = 0.01;
+
+/** What each source holds, weighs and must give, and whether a header tank is kept full. */
+export function reportSources(line: Line, moments: Moments, fullBusiest: LineSolution, lowestBusiest: LineSolution): SourceReport[] {
+  return line.sources.map((source, i) => {
+    const volumeFull = volumeAtLevel(source.shape, source.levels.full);
+    const volumeDead = volumeAtLevel(source.shape, source.levels.lowest);
+    const drawBusiest = fullBusiest.sourceFlow[i];
+    const feedFlow = feedFlowOf(source, lowestBusiest);
+    return {
+      source: source.id,
+      index: i,
+      volumeFull,
+      volumeUsable: volumeFull - volumeDead,
+      volumeDead,
+      drawBusiest,
+      massFull: source.emptyMass + volumeFull * line.water.density,
+      surface: surfaces(moments, i),
+      volumeBeforeStall: givenBeforeStall(line, source),
+      ventDiameterNeeded: ventNeeded(line, source, drawBusiest),
+      ventDiameter: source.vent.kind === "sealed" ? undefined : source.vent.diameter,
+      feedFlow,
+      feedKeepsUp: feedFlow === undefined ? undefined : feedFlow >= drawBusiest,
+    };
+  });
+}
+
+function surfaces(moments: Moments, source: number): Record<MomentName, number> {
+  return Object.fromEntries(MOMENTS.map((name) => [name, moments.named[name].sourceHead[source]])) as Record<MomentName, number>;
+}
+
+/** What a wide-open float valve lets in while its supply is lowest and busiest [m3/s]. */
+function feedFlowOf(source: Source, lowestBusiest: LineSolution): number | undefined {
+  if (source.feed === undefined) return undefined;
+  const head = lowestBusiest.head[source.feed.point] - source.feed.height;
+  return head <= 0 ? 0 : source.feed.coefficient * Math.sqrt(head);
+}
+
+function ventNeeded(line: Line, source: Source, draw: number): number | undefined {
+  if (source.vent.kind === "sealed" || draw <= 0) return undefined;
+  const lowest = line.drinkers.height.reduce((least, height) => Math.min(least, height), source.base + source.outlet);
+  const head = source.base + source.levels.lowest - lowest;
+  return head <= 0 ? undefined : ventDiameterFor({ flow: draw, headAllowed: VENT_SHARE * head, density: line.water.density });
+}

@@ -1,0 +1,194 @@
+import type { Line } from "../model/line.js";
+import { buildMoments, type Moments } from "../model/moment.js";
+import { randomFrom } from "../numerics/random.js";
+import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
+import { type PreparedLine, prepareAlike, prepareLine } from "../solve/prepare-line.js";
+import { FRICTION_LAWS, type LineSolution } from "../solve/solution.js";
+import { type Certainty, VERDICTS, type VerdictName } from "./check-result.js";
+import { judgeDrinker } from "./drinker-troubles.js";
+import type { Filling } from "./filling.js";
+import { solveMoment } from "./solve-moments.js";
+
+/** How far the measurements may be off: two standard deviations each [m]. */
+export interface Doubts {
+  readonly heights: number;
+  readonly level: number;
+}
+
+/** Share of the samples that must agree for a verdict to be sure. */
+export const SURE_SHARE = 0.95;
+
+/** Relative doubt of the Hazen-Williams coefficient, two standard deviations; one step of the usual values. */
+const COEFFICIENT_DOUBT = 0.05;
+/** Difference from one drinker to the next in a batch, two standard deviations; common practice, no source. */
+const UNIT_DOUBT = 0.1;
+
+interface Sample {
+  readonly line: Line;
+  /** Loss in the uncertain zone between laminar and turbulent, as a share of the turbulent one. */
+  readonly criticalShare: number;
+  /** What was drawn, in standard deviations, by the names a keeper could measure again. */
+  readonly drawn: ReadonlyMap<string, number>;
+}
+
+/**
+ * Judges every drinker again for many plans that fit the measurements as well as the one written, through the solver
+ * each time, and tells which verdicts hold. Same seed, same answer.
+ *
+ * @param baseline  the verdicts of the plan as written
+ * @param critical  a busy solution of the plan as written, to see which segments flow between laminar and turbulent
+ */
+export function judgeTolerance(
+  line: Line,
+  doubts: Doubts,
+  filling: Filling,
+  baseline: readonly VerdictName[],
+  critical: LineSolution,
+  options: { readonly samples: number; readonly seed: number },
+): Certainty[] {
+  const { samples, seed } = options;
+  if (samples === 0 || line.drinkers.count === 0) return baseline.map(() => ({ kind: "notSampled" }));
+  const random = randomFrom(seed);
+  const inCritical = segmentsInCriticalZone(line, critical);
+  let prepared = FRICTION_LAWS.map((friction) => prepareLine(line, friction));
+  const counts = baseline.map(() => new Uint32Array(VERDICTS.length));
+  const influence = new Map<string, Float64Array>();
+  for (let k = 0; k < samples; k += 1) {
+    const sample = drawSample(line, doubts, random);
+    const sampled = judgeSample(sample, inCritical, prepared, filling);
+    prepared = sampled.prepared;
+    sampled.verdicts.forEach((verdict, d) => {
+      counts[d][VERDICTS.indexOf(verdict)] += 1;
+    });
+    noteInfluence(influence, sample.drawn, sampled.verdicts, baseline);
+  }
+  return baseline.map((verdict, d) => certaintyOf(verdict, d, counts[d], samples, influence));
+}
+
+function segmentsInCriticalZone(line: Line, solution: LineSolution): Uint8Array {
+  const { segments, water } = line;
+  return Uint8Array.from(segments.bore, (bore, s) => {
+    return regimeAt(Math.abs(reynoldsNumber({ bore, viscosity: water.viscosity }, solution.flow[s]))) === "critical" ? 1 : 0;
+  });
+}
+
+function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof randomFrom>): Sample {
+  const drawn = new Map<string, number>();
+  const draw = (name: string) => {
+    const value = random.normal();
+    drawn.set(name, value);
+    return value;
+  };
+  const shift = drawHeights(line, (doubts.heights / 2), draw);
+  const levelOff = (doubts.level / 2) * draw("the water level");
+  const roughnessOff = 1 + (COEFFICIENT_DOUBT / 2) * draw("the roughness of the pipe");
+  const groupFactor = line.drinkers.groups.map((group) => {
+    const z = draw(`the flow of ${group.kindName} (jug and watch)`);
+    return z < 0 ? group.flowLow ** (-z / 2) : group.flowHigh ** (z / 2);
+  });
+  const boreOff = line.runs.map((run) => ((run.boreHigh - run.boreLow) / 4) * (run.boreHigh > run.boreLow ? draw(`the bore of ${run.id}`) : 0));
+  const { points, segments, drinkers, sources } = line;
+  return {
+    criticalShare: 0.5 + 0.5 * random.uniform(),
+    drawn,
+    line: {
+      ...line,
+      points: { ...points, height: points.height.map((h, p) => h + shift[p]) },
+      segments: {
+        ...segments,
+        bore: segments.bore.map((bore, s) => Math.max(0.5 * bore, bore + (boreOff[segments.run[s]] ?? 0))),
+        hazenWilliams: segments.hazenWilliams.map((c) => c * Math.max(0.5, roughnessOff)),
+      },
+      drinkers: {
+        ...drinkers,
+        height: drinkers.height.map((h, d) => h + shift[drinkers.point[d]]),
+        coefficient: drinkers.coefficient.map((k, d) => k * groupFactor[drinkers.group[d]] * Math.exp((UNIT_DOUBT / 2) * random.normal())),
+      },
+      sources: sources.map((source) => ({
+        ...source,
+        base: source.base + shift[source.point],
+        levels: {
+          full: source.levels.full + levelOff,
+          lowest: source.levels.lowest + levelOff,
+          ordinary: source.levels.ordinary + levelOff,
+        },
+      })),
+    },
+  };
+}
+
+/** A shift for each measured height, and in between what a straight pipe would have [m]. */
+function drawHeights(line: Line, deviation: number, draw: (name: string) => number): Float64Array {
+  const shift = new Float64Array(line.points.count);
+  for (let p = 0; p < line.points.count; p += 1) {
+    if (line.points.measured[p] === 1) shift[p] = deviation * draw(`the height of ${line.points.id[p]}`);
+  }
+  for (const run of line.runs) {
+    let before = 0;
+    for (let k = 1; k < run.points.length; k += 1) {
+      if (line.points.measured[run.points[k]] === 0) continue;
+      const [a, b] = [run.along[before], run.along[k]];
+      for (let between = before + 1; between < k; between += 1) {
+        const share = b > a ? (run.along[between] - a) / (b - a) : 1;
+        shift[run.points[between]] = (1 - share) * shift[run.points[before]] + share * shift[run.points[k]];
+      }
+      before = k;
+    }
+  }
+  return shift;
+}
+
+function judgeSample(sample: Sample, inCritical: Uint8Array, prepared: readonly PreparedLine[], filling: Filling): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
+  const moments: Moments = buildMoments(sample.line);
+  const next: PreparedLine[] = [];
+  const worst = new Uint8Array(sample.line.drinkers.count);
+  FRICTION_LAWS.forEach((friction, f) => {
+    const line = friction === "darcyWeisbach" ? shortenCritical(sample, inCritical) : sample.line;
+    const ready = prepareAlike(prepared[f], line);
+    const fullIdle = solveMoment(ready, moments, "fullIdle");
+    const lowestBusiest = solveMoment(ready, moments, "lowestBusiest");
+    next.push(ready);
+    for (let d = 0; d < line.drinkers.count; d += 1) {
+      const [first] = judgeDrinker({ line, moments, friction, fullIdle, lowestBusiest, filling }, d);
+      worst[d] = Math.max(worst[d], VERDICTS.indexOf(first.verdict));
+    }
+  });
+  return { prepared: next, verdicts: Array.from(worst, (v) => VERDICTS[v]) };
+}
+
+/** Between laminar and turbulent the loss is uncertain by a factor of two: taken as so much less pipe. */
+function shortenCritical(sample: Sample, inCritical: Uint8Array): Line {
+  const { segments } = sample.line;
+  return {
+    ...sample.line,
+    segments: { ...segments, length: segments.length.map((length, s) => (inCritical[s] === 1 ? length * sample.criticalShare : length)) },
+  };
+}
+
+/** By what was drawn: for each drinker, how the draws of samples that changed its verdict add up. */
+function noteInfluence(influence: Map<string, Float64Array>, drawn: ReadonlyMap<string, number>, verdicts: readonly VerdictName[], baseline: readonly VerdictName[]): void {
+  for (const [name, value] of drawn) {
+    let sums = influence.get(name);
+    if (sums === undefined) {
+      sums = new Float64Array(baseline.length);
+      influence.set(name, sums);
+    }
+    for (let d = 0; d < baseline.length; d += 1) if (verdicts[d] !== baseline[d]) sums[d] += value;
+  }
+}
+
+function certaintyOf(verdict: VerdictName, d: number, counts: Uint32Array, samples: number, influence: ReadonlyMap<string, Float64Array>): Certainty {
+  const share = counts[VERDICTS.indexOf(verdict)] / samples;
+  if (share >= SURE_SHARE) return { kind: "sure", share, samples };
+  let otherwise: VerdictName = verdict === "good" ? "starves" : "good";
+  let most = 0;
+  VERDICTS.forEach((name, v) => {
+    if (name !== verdict && counts[v] > most) [otherwise, most] = [name, counts[v]];
+  });
+  let measureAgain = "the heights";
+  let strongest = 0;
+  for (const [name, sums] of influence) {
+    if (Math.abs(sums[d]) > strongest) [measureAgain, strongest] = [name, Math.abs(sums[d])];
+  }
+  return { kind: "closeCall", share, samples, measureAgain, otherwise };
+}

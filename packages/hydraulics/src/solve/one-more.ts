@@ -1,0 +1,28 @@
+import type { PreparedLine } from "./prepare-line.js";
+
+/**
+ * How much the head falls at each point if one more drinker there drew `flow`, all others keeping theirs [m].
+ *
+ * The extra flow is sent down the tree of least resistance, where every loss rises with its flow; in a line without
+ * rings this is exact, and as the others would in truth draw a little less, the fall is never understated. One
+ * evaluation of the pipe law serves all points. To be asked right after `solveLine`.
+ *
+ * @param flow  what the one more draws [m3/s], > 0
+ */
+export function headTakenByOneMore(prepared: PreparedLine, flow: number): Float64Array {
+  const { network, work } = prepared.current;
+  const { topology, pipes } = network;
+  const { nodeCount, rootCount, parent, point } = topology;
+  const more = new Float64Array(nodeCount);
+  const loss = new Float64Array(nodeCount);
+  const lossNow = new Float64Array(nodeCount);
+  const slope = new Float64Array(nodeCount);
+  for (let i = rootCount; i < nodeCount; i += 1) more[i] = work.flow[i] + flow;
+  pipes.kernel(pipes, nodeCount, more, loss, slope);
+  pipes.kernel(pipes, nodeCount, work.flow, lossNow, slope);
+  const byPoint = new Float64Array(prepared.line.points.count);
+  for (let i = rootCount; i < nodeCount; i += 1) {
+    byPoint[point[i]] = byPoint[point[parent[i]]] + loss[i] - lossNow[i];
+  }
+  return byPoint;
+}
