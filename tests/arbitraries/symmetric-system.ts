@@ -11,14 +11,14 @@ export interface SymmetricSystem {
 }
 
 /** Pairs of two different numbers below `size`; none when size is below 2. */
-export const pairsBelow = (size: number, maxLength: number) =>
+export const pairsBelow = (size: number, maxLength: number, minLength = 0) =>
   size < 2
     ? fc.constant<[number, number][]>([])
     : fc.array(
         fc
           .tuple(fc.nat(size - 1), fc.nat(size - 2))
           .map(([i, j]): [number, number] => [i, j < i ? j : j + 1]),
-        { maxLength },
+        { minLength, maxLength },
       );
 
 /** Numbers far from the smallest a double can hold, where rounding is no longer a share of the number. */

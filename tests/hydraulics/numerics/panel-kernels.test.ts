@@ -76,6 +76,13 @@ describe("factorTriangle", () => {
   });
 });
 
+describe("factorTriangle, numbers that are none", () => {
+  it.each([Number.NaN, Number.POSITIVE_INFINITY, -1])("stops at a pivot of %f", (bad) => {
+    const pivots = Float64Array.of(1, 1, bad, 1, 1);
+    expect(factorTriangle(new Float64Array(20), 0, 5, pivots, 0)).toBe(2);
+  });
+});
+
 describe("solveTriangle", () => {
   it("undoes the product of the triangle with a vector, and touches nothing beside it", () => {
     fc.assert(

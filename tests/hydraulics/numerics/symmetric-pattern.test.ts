@@ -49,6 +49,23 @@ describe("analyseSymmetric", () => {
     );
   });
 
+  // A panel of the whole chain would hold about n² places. Only the last two columns share a panel: its one entry
+  // is stored as a row of two.
+  it("makes room for the factor's own entries and one place more on a chain of 5,000", () => {
+    expect(analyse(5000, chainPairs(5000)).workspace.values).toHaveLength(4999 + 1);
+  });
+
+  // A panel stores its triangle as a square, at most twice the entries; a tenth of those may be zeros: 2 / 0.9.
+  it("makes room for at most 2 / 0.9 of the factor's own entries", () => {
+    const isModest = (size: number, pairs: Pairs) => {
+      const { workspace, factorEntries } = analyse(size, pairs);
+      return workspace.values.length <= (2 / 0.9) * factorEntries;
+    };
+    expect(isModest(3600, gridPairs(60))).toBe(true);
+    expect(isModest(90, completePairs(90))).toBe(true);
+    fc.assert(fc.property(graphs, ([size, pairs]) => isModest(size, pairs)));
+  });
+
   it.each<[string, number, Pairs, number, boolean]>([
     ["nothing", 0, [], 0, true],
     ["one unknown", 1, [], 1, true],

@@ -78,8 +78,8 @@ export function orderByMinimumDegree(adjacency: AdjacencyLists): Int32Array {
 function buildQuotientGraph(adjacency: AdjacencyLists): QuotientGraph {
   const { size, starts, neighbours } = adjacency;
   // Live lists never outgrow the first graph, and a new element is never longer than all live lists together:
-  // twice the first graph is enough room after closing up; the third part makes closing up rare.
-  const room = 3 * neighbours.length + 1;
+  // twice the first graph is always enough after closing up, and closing up is rare (once on a grid).
+  const room = 2 * neighbours.length + 1;
   const filled = (value: number) => new Int32Array(size).fill(value);
   const graph: QuotientGraph = {
     size,
