@@ -108,6 +108,8 @@ export function makeMoment(line: Line, sourceHead: readonly number[], atWork?: r
   return {
     name: "lowestBusiest",
     sourceHead: Float64Array.from(sourceHead),
-    atWork: Uint8Array.from({ length: line.drinkers.count }, (_, d) => (atWork === undefined || atWork[d] ? 1 : 0)),
+    atWork: Uint8Array.from({ length: line.drinkers.count }, (_, d) =>
+      atWork === undefined || atWork[d] ? 1 : 0,
+    ),
   };
 }

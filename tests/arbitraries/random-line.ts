@@ -60,6 +60,10 @@ export function randomLine(seed: number) {
   const parts: LineParts = { heights, pipes, drinkers, sources, temperatureC: uniform(0, 50) };
   const line = makeLine(parts);
   const sourceHead = sources.map((p) => heights[p] + (chance(0.1) ? spread(1e-6, 1e-2) : uniform(0, 2)));
-  const moment = makeMoment(line, sourceHead, drinkers.map(() => chance(0.7)));
+  const moment = makeMoment(
+    line,
+    sourceHead,
+    drinkers.map(() => chance(0.7)),
+  );
   return { parts, line, moment };
 }

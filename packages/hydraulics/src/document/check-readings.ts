@@ -19,24 +19,61 @@ export function checkReadings(own: Readonly<Record<string, unknown>>, path: read
   const at = (i: number, key: string) => writePath([...path, "readings", i, key]);
   for (const { i, head, flow, typed } of readings) {
     if (head === undefined || flow === undefined) return [];
-    if (head <= openingHead) return [problem(at(i, "head"), typed["head"], "A reading is taken above the head that opens the drinker.", "Leave it out, or correct opensAt.")];
+    if (head <= openingHead)
+      return [
+        problem(
+          at(i, "head"),
+          typed["head"],
+          "A reading is taken above the head that opens the drinker.",
+          "Leave it out, or correct opensAt.",
+        ),
+      ];
   }
-  const rising = readings.map(({ i, head, flow }) => ({ i, head: head ?? 0, flow: flow ?? 0 })).sort((a, b) => a.head - b.head || a.flow - b.flow);
+  const rising = readings
+    .map(({ i, head, flow }) => ({ i, head: head ?? 0, flow: flow ?? 0 }))
+    .sort((a, b) => a.head - b.head || a.flow - b.flow);
   for (let k = 1; k < rising.length; k += 1) {
     const typed = readings[rising[k].i].typed;
     if (rising[k].flow < rising[k - 1].flow && rising[k].head > rising[k - 1].head) {
-      return [problem(at(rising[k].i, "flow"), typed["flow"], "At more head a drinker gives more.", "Measure that one again.")];
+      return [
+        problem(
+          at(rising[k].i, "flow"),
+          typed["flow"],
+          "At more head a drinker gives more.",
+          "Measure that one again.",
+        ),
+      ];
     }
   }
   if (rising[0].head === rising[rising.length - 1].head) {
-    return [problem(writePath([...path, "readings"]), own["readings"], "At least two readings at different heads.", "Measure again with the water higher or lower.")];
+    return [
+      problem(
+        writePath([...path, "readings"]),
+        own["readings"],
+        "At least two readings at different heads.",
+        "Measure again with the water higher or lower.",
+      ),
+    ];
   }
   const { exponent } = fitDrinkerLaw(rising, { openingHead }).law;
   if (exponent >= SANE_EXPONENT.least && exponent <= SANE_EXPONENT.greatest) return [];
-  return [problem(writePath([...path, "readings"]), own["readings"], `Flow grows as head to the power ${SANE_EXPONENT.least} to ${SANE_EXPONENT.greatest}; these give ${exponent.toFixed(2)}.`, "Measure again, with more time in the jug.")];
+  return [
+    problem(
+      writePath([...path, "readings"]),
+      own["readings"],
+      `Flow grows as head to the power ${SANE_EXPONENT.least} to ${SANE_EXPONENT.greatest}; these give ${exponent.toFixed(2)}.`,
+      "Measure again, with more time in the jug.",
+    ),
+  ];
 }
 
-const problem = (path: string, found: unknown, allowed: string, mend: string): Problem => ({ code: "doesNotFit", path, found: writeFound(found), allowed, mend });
+const problem = (path: string, found: unknown, allowed: string, mend: string): Problem => ({
+  code: "doesNotFit",
+  path,
+  found: writeFound(found),
+  allowed,
+  mend,
+});
 
 function siOf(typed: unknown, kind: "head" | "flow"): number | undefined {
   const read = readQuantity(typed, kind);

@@ -24,7 +24,8 @@ export function checkReferences(document: Entry): Problem[] {
     checkRun(run, ["runs", i], document, places, report);
   });
   entries(document["shelf"]).forEach((entry, i) => {
-    if (typeof entry["pipe"] === "string") report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
+    if (typeof entry["pipe"] === "string")
+      report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
   });
   const own = document["ownDrinkers"];
   if (isEntry(own)) {
@@ -41,7 +42,13 @@ function checkNames(document: Entry, report: Report): Set<string> {
   const claim = (name: unknown, path: readonly PathStep[], known: Set<string>) => {
     if (typeof name !== "string") return;
     if (known.has(name)) {
-      report({ code: "nameTwice", path: writePath(path), found: writeFound(name), allowed: "Each name is given once.", mend: "Choose another." });
+      report({
+        code: "nameTwice",
+        path: writePath(path),
+        found: writeFound(name),
+        allowed: "Each name is given once.",
+        mend: "Choose another.",
+      });
     }
     known.add(name);
   };
@@ -62,15 +69,23 @@ function checkNames(document: Entry, report: Report): Set<string> {
 export const defaultSourceId = (index: number) => (index === 0 ? "barrel" : `source ${index + 1}`);
 export const defaultRunId = (index: number) => `run ${index + 1}`;
 /** The name of the place where a run without `to` ends. */
-export const endOfRun = (id: unknown, index: number) => `${typeof id === "string" ? id : defaultRunId(index)} end`;
+export const endOfRun = (id: unknown, index: number) =>
+  `${typeof id === "string" ? id : defaultRunId(index)} end`;
 
-function checkSource(source: Entry, path: readonly PathStep[], places: ReadonlySet<string>, report: Report): void {
+function checkSource(
+  source: Entry,
+  path: readonly PathStep[],
+  places: ReadonlySet<string>,
+  report: Report,
+): void {
   const { vessel, feed, level } = source;
   if (typeof vessel === "string") report(unknownName("vessel", vessel, writePath([...path, "vessel"])));
-  if (isEntry(vessel) && vessel["shape"] === "table") checkReadingsRise(vessel["readings"], [...path, "vessel", "readings"], report);
+  if (isEntry(vessel) && vessel["shape"] === "table")
+    checkReadingsRise(vessel["readings"], [...path, "vessel", "readings"], report);
   if (isEntry(feed)) {
     report(unknownPlace(feed["from"], places, [...path, "feed", "from"]));
-    if (typeof feed["valve"] === "string") report(unknownName("fitting", feed["valve"], writePath([...path, "feed", "valve"])));
+    if (typeof feed["valve"] === "string")
+      report(unknownName("fitting", feed["valve"], writePath([...path, "feed", "valve"])));
   }
   if (isEntry(level)) checkLevels(level, [...path, "level"], report);
 }
@@ -79,14 +94,28 @@ function checkReadingsRise(readings: unknown, path: readonly PathStep[], report:
   const list = entries(readings);
   const first = list[0];
   if (first !== undefined && (lengthOf(first["level"]) ?? 0) !== 0) {
-    report(fitProblem([...path, 0, "level"], first["level"], "The first reading is the inside bottom.", 'Begin with level "0 cm" and volume "0 L".'));
+    report(
+      fitProblem(
+        [...path, 0, "level"],
+        first["level"],
+        "The first reading is the inside bottom.",
+        'Begin with level "0 cm" and volume "0 L".',
+      ),
+    );
   }
   for (let i = 1; i < list.length; i += 1) {
     for (const key of ["level", "volume"] as const) {
       const kind = key === "level" ? "length" : "volume";
       const [before, here] = [siOf(list[i - 1][key], kind), siOf(list[i][key], kind)];
       if (before !== undefined && here !== undefined && here <= before) {
-        report(fitProblem([...path, i, key], list[i][key], `Each ${key} is more than the one before.`, "Put the readings in order from the bottom up."));
+        report(
+          fitProblem(
+            [...path, i, key],
+            list[i][key],
+            `Each ${key} is more than the one before.`,
+            "Put the readings in order from the bottom up.",
+          ),
+        );
       }
     }
   }
@@ -103,12 +132,19 @@ function checkLevels(level: Entry, path: readonly PathStep[], report: Report): v
   below("ordinary", ordinary, full, "The ordinary level is not above the full one.");
 }
 
-function checkRun(run: Entry, path: readonly PathStep[], document: Entry, places: ReadonlySet<string>, report: Report): void {
+function checkRun(
+  run: Entry,
+  path: readonly PathStep[],
+  document: Entry,
+  places: ReadonlySet<string>,
+  report: Report,
+): void {
   report(unknownPlace(run["from"], places, [...path, "from"]));
   if (typeof run["pipe"] === "string") report(unknownName("pipe", run["pipe"], writePath([...path, "pipe"])));
   if (Array.isArray(run["fittings"])) {
     run["fittings"].forEach((fitting: unknown, i) => {
-      if (typeof fitting === "string") report(unknownName("fitting", readFittingText(fitting).name, writePath([...path, "fittings", i])));
+      if (typeof fitting === "string")
+        report(unknownName("fitting", readFittingText(fitting).name, writePath([...path, "fittings", i])));
     });
   }
   const length = lengthOf(run["length"]);
@@ -127,28 +163,62 @@ function checkSurvey(run: Entry, length: number, path: readonly PathStep[], repo
     const along = lengthOf(reading["along"]);
     if (along === undefined) return;
     const here = [...path, "survey", i, "along"];
-    if (along > length + 1e-9) report(fitProblem(here, reading["along"], `The run is only ${writeFound(run["length"])} long.`, "Correct one of the two."));
-    else if (i > 0 && along <= before) report(fitProblem(here, reading["along"], "Each distance is more than the one before.", "Put the readings in order from the start of the run."));
+    if (along > length + 1e-9)
+      report(
+        fitProblem(
+          here,
+          reading["along"],
+          `The run is only ${writeFound(run["length"])} long.`,
+          "Correct one of the two.",
+        ),
+      );
+    else if (i > 0 && along <= before)
+      report(
+        fitProblem(
+          here,
+          reading["along"],
+          "Each distance is more than the one before.",
+          "Put the readings in order from the start of the run.",
+        ),
+      );
     before = along;
   });
 }
 
-function checkGroup(group: Entry, runLength: number | undefined, path: readonly PathStep[], document: Entry, report: Report): void {
+function checkGroup(
+  group: Entry,
+  runLength: number | undefined,
+  path: readonly PathStep[],
+  document: Entry,
+  report: Report,
+): void {
   const { kind } = group;
   const own = document["ownDrinkers"];
-  if (typeof kind === "string" && !(isEntry(own) && Object.hasOwn(own, kind))) report(unknownName("drinker", kind, writePath([...path, "kind"])));
+  if (typeof kind === "string" && !(isEntry(own) && Object.hasOwn(own, kind)))
+    report(unknownName("drinker", kind, writePath([...path, "kind"])));
   const count = typeof group["count"] === "number" ? group["count"] : 1;
   for (const key of ["busiest", "ordinary"]) {
     const atWork = group[key];
-    if (typeof atWork === "number" && atWork > count) report(fitProblem([...path, key], atWork, `There are only ${count} drinkers.`, "Write at most that many."));
-    if (typeof atWork === "string" && readShare(atWork) === undefined) report(fitProblem([...path, key], atWork, "A share is from 0 to 100 %.", 'Write for instance "50 %".'));
+    if (typeof atWork === "number" && atWork > count)
+      report(
+        fitProblem([...path, key], atWork, `There are only ${count} drinkers.`, "Write at most that many."),
+      );
+    if (typeof atWork === "string" && readShare(atWork) === undefined)
+      report(fitProblem([...path, key], atWork, "A share is from 0 to 100 %.", 'Write for instance "50 %".'));
   }
   const every = lengthOf(group["every"]);
   const first = lengthOf(group["first"]) ?? every;
   if (runLength === undefined || first === undefined) return;
   const last = first + (count - 1) * (every ?? 0);
   if (last > runLength + 1e-6) {
-    report(fitProblem([...path, every === undefined ? "first" : "every"], group["every"] ?? group["first"], `${count} drinkers would reach past the end of the run.`, "Lengthen the run, or put them closer together."));
+    report(
+      fitProblem(
+        [...path, every === undefined ? "first" : "every"],
+        group["every"] ?? group["first"],
+        `${count} drinkers would reach past the end of the run.`,
+        "Lengthen the run, or put them closer together.",
+      ),
+    );
   }
 }
 
@@ -156,7 +226,11 @@ function fitProblem(path: readonly PathStep[], value: unknown, allowed: string, 
   return { code: "doesNotFit", path: writePath(path), found: writeFound(value), allowed, mend };
 }
 
-function unknownPlace(name: unknown, places: ReadonlySet<string>, path: readonly PathStep[]): Problem | undefined {
+function unknownPlace(
+  name: unknown,
+  places: ReadonlySet<string>,
+  path: readonly PathStep[],
+): Problem | undefined {
   if (typeof name !== "string" || places.has(name)) return undefined;
   const known = [...places].slice(0, 6).map((place) => JSON.stringify(place));
   return {
@@ -168,8 +242,10 @@ function unknownPlace(name: unknown, places: ReadonlySet<string>, path: readonly
   };
 }
 
-const isEntry = (value: unknown): value is Entry => typeof value === "object" && value !== null && !Array.isArray(value);
-const entries = (value: unknown): Entry[] => (Array.isArray(value) ? value.map((one: unknown) => (isEntry(one) ? one : {})) : []);
+const isEntry = (value: unknown): value is Entry =>
+  typeof value === "object" && value !== null && !Array.isArray(value);
+const entries = (value: unknown): Entry[] =>
+  Array.isArray(value) ? value.map((one: unknown) => (isEntry(one) ? one : {})) : [];
 const lengthOf = (typed: unknown) => siOf(typed, "length");
 
 function siOf(typed: unknown, kind: "length" | "volume"): number | undefined {

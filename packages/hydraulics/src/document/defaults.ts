@@ -4,13 +4,25 @@
  */
 export const DEFAULTS = {
   waterTemperature: { typed: "10 degC", because: "cold water is thicker, so this is the cautious side" },
-  friction: { typed: "hazen-williams", because: "the trade's usual formula; verdicts are taken with Darcy-Weisbach too" },
+  friction: {
+    typed: "hazen-williams",
+    because: "the trade's usual formula; verdicts are taken with Darcy-Weisbach too",
+  },
   ground: { typed: "0 cm", because: "level with the datum, the ground at the first source" },
   above: { typed: "0 cm", because: "the pipe lies on the ground" },
   stand: { typed: "0 cm", because: "the vessel stands on the ground" },
-  outlet: { typed: "5 cm", because: "common practice, no source: a bulkhead or tap this far above the bottom" },
-  outletCover: { typed: "2 cm", because: "water kept over the outlet so that it draws no air; common practice, no source" },
-  feedTravel: { typed: "3 cm", because: "fall that opens a small float valve wide; common practice, no source" },
+  outlet: {
+    typed: "5 cm",
+    because: "common practice, no source: a bulkhead or tap this far above the bottom",
+  },
+  outletCover: {
+    typed: "2 cm",
+    because: "water kept over the outlet so that it draws no air; common practice, no source",
+  },
+  feedTravel: {
+    typed: "3 cm",
+    because: "fall that opens a small float valve wide; common practice, no source",
+  },
   fullShare: { typed: "95 %", because: "of the vessel's height; a vessel is seldom brim full" },
   vent: { typed: "open", because: "a vessel that gives water must take in air" },
   pipe: { typed: "pvc-sch40-1/2", because: "the commonest pipe of a small drinker line" },
@@ -19,7 +31,10 @@ export const DEFAULTS = {
   oneWayOpensAt: { typed: "2 cm", because: "a light swing or ball check; common practice, no source" },
   drop: { typed: "0 cm", because: "the drinker sits in the pipe" },
   drinkerCount: { typed: "1", because: "one drinker" },
-  busiest: { typed: "50 %", because: "half of the drinkers, rounded up, the farthest ones; common practice, no source" },
+  busiest: {
+    typed: "50 %",
+    because: "half of the drinkers, rounded up, the farthest ones; common practice, no source",
+  },
   ordinary: { typed: "10 %", because: "one drinker in ten, rounded up; common practice, no source" },
   heightDoubt: { typed: "1 cm", because: "string or hose level, read with care" },
   levelDoubt: { typed: "2 cm", because: "a level read from outside the vessel" },

@@ -1,4 +1,4 @@
-import { findDrinker, findFitting, findPipe, findVessel, type Found } from "../tables/by-name.js";
+import { type Found, findDrinker, findFitting, findPipe, findVessel } from "../tables/by-name.js";
 import type { DrinkerKind, FittingKind, PipeSize, VesselKind } from "../tables/row-types.js";
 import { type Problem, writeFound } from "./problem.js";
 
@@ -35,6 +35,9 @@ export function unknownName(what: keyof typeof FINDERS, words: string, path: str
     path,
     found: writeFound(words),
     allowed: `No ${what} of that name is in the tables.`,
-    mend: near.length === 0 ? `Write an id such as "${example}".` : `Did you mean ${near.map((id) => `"${id}"`).join(" or ")}?`,
+    mend:
+      near.length === 0
+        ? `Write an id such as "${example}".`
+        : `Did you mean ${near.map((id) => `"${id}"`).join(" or ")}?`,
   };
 }

@@ -13,7 +13,9 @@ export interface ReadText {
  * Reads JSON (comments and trailing commas are let pass). Refuses what is too long or too deep before parsing it,
  * and keys given twice. Never throws.
  */
-export function readJsonText(text: string): { ok: true; read: ReadText } | { ok: false; problems: Problem[] } {
+export function readJsonText(
+  text: string,
+): { ok: true; read: ReadText } | { ok: false; problems: Problem[] } {
   const early = refuseOutright(text);
   if (early !== undefined) return { ok: false, problems: [early] };
   const errors: ParseError[] = [];
@@ -23,7 +25,7 @@ export function readJsonText(text: string): { ok: true; read: ReadText } | { ok:
     return { ok: false, problems: errors.slice(0, 20).map((error) => syntaxProblem(error, text, lines)) };
   }
   const problems: Problem[] = [];
-  const value = valueOf(root, [], problems, lines);
+  const value = plainValue(root, [], problems, lines);
   if (problems.length > 0) return { ok: false, problems };
   return { ok: true, read: { value, placeOf: (path) => placeAt(lines, nodeAt(root, path).offset) } };
 }
@@ -64,7 +66,10 @@ function deepest(text: string): number {
 }
 
 function syntaxProblem(error: ParseError, text: string, lines: readonly number[]): Problem {
-  const near = text.slice(error.offset, error.offset + Math.max(error.length, 12)).replace(/\s+/g, " ").trim();
+  const near = text
+    .slice(error.offset, error.offset + Math.max(error.length, 12))
+    .replace(/\s+/g, " ")
+    .trim();
   return {
     code: "notJson",
     path: "the plan",
@@ -78,8 +83,14 @@ function syntaxProblem(error: ParseError, text: string, lines: readonly number[]
 const spaced = (code: string) => code.replace(/([a-z])([A-Z])/g, "$1 $2").toLowerCase();
 
 /** The plain value of a parsed tree; keys given twice, and the one key that could reach a prototype, are problems. */
-function valueOf(node: Node, path: readonly PathStep[], problems: Problem[], lines: readonly number[]): unknown {
-  if (node.type === "array") return (node.children ?? []).map((child, i) => valueOf(child, [...path, i], problems, lines));
+function plainValue(
+  node: Node,
+  path: readonly PathStep[],
+  problems: Problem[],
+  lines: readonly number[],
+): unknown {
+  if (node.type === "array")
+    return (node.children ?? []).map((child, i) => plainValue(child, [...path, i], problems, lines));
   if (node.type !== "object") return node.value;
   const result: Record<string, unknown> = {};
   const seen = new Set<string>();
@@ -90,7 +101,7 @@ function valueOf(node: Node, path: readonly PathStep[], problems: Problem[], lin
     const here = [...path, key];
     const fault = seen.has(key) ? "keyTwice" : key === "__proto__" ? "unknownKey" : undefined;
     if (fault !== undefined) problems.push(keyProblem(fault, key, here, placeAt(lines, keyNode.offset)));
-    else result[key] = valueOf(valueNode, here, problems, lines);
+    else result[key] = plainValue(valueNode, here, problems, lines);
     seen.add(key);
   }
   return result;
@@ -104,8 +115,22 @@ function keyProblem(
 ): Problem {
   const shown = JSON.stringify(key.slice(0, 40));
   return code === "keyTwice"
-    ? { code, path: writePath(path), found: `${shown} a second time`, allowed: "Each key stands once.", mend: "Remove one of the two.", ...place }
-    : { code, path: writePath(path), found: `the key ${shown}`, allowed: "No plan has such a key.", mend: "Remove it.", ...place };
+    ? {
+        code,
+        path: writePath(path),
+        found: `${shown} a second time`,
+        allowed: "Each key stands once.",
+        mend: "Remove one of the two.",
+        ...place,
+      }
+    : {
+        code,
+        path: writePath(path),
+        found: `the key ${shown}`,
+        allowed: "No plan has such a key.",
+        mend: "Remove it.",
+        ...place,
+      };
 }
 
 function nodeAt(root: Node, path: readonly PathStep[]): Node {

@@ -26,16 +26,34 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
       return unionProblems(issue, document, steps);
     case "invalid_value": {
       const choices = issue.values.map((choice) => JSON.stringify(choice)).join(", ");
-      return [{ code: "notAChoice", path, found, allowed: `Allowed: ${choices}.`, mend: "Write one of these." }];
+      return [
+        { code: "notAChoice", path, found, allowed: `Allowed: ${choices}.`, mend: "Write one of these." },
+      ];
     }
     case "too_small":
       return [sizeProblem(path, value, issue.origin, Number(issue.minimum), "least")];
     case "too_big":
       return [sizeProblem(path, value, issue.origin, Number(issue.maximum), "most")];
     case "invalid_format":
-      return [{ code: "notAChoice", path, found, allowed: 'A whole number, or a share up to "100 %".', mend: 'Write for instance 6 or "50 %".' }];
+      return [
+        {
+          code: "notAChoice",
+          path,
+          found,
+          allowed: 'A whole number, or a share up to "100 %".',
+          mend: 'Write for instance 6 or "50 %".',
+        },
+      ];
     default:
-      return [{ code: "wrongType", path, found, allowed: "This does not belong here.", mend: "See the plan format in the docs." }];
+      return [
+        {
+          code: "wrongType",
+          path,
+          found,
+          allowed: "This does not belong here.",
+          mend: "See the plan format in the docs.",
+        },
+      ];
   }
 }
 
@@ -70,7 +88,9 @@ function typeProblem(path: string, value: unknown, expected: string): Problem {
     path,
     found: writeFound(value),
     allowed: unitless ? "A quantity is text with its unit." : `Here stands ${words}.`,
-    mend: unitless ? `Write for instance "${value} cm", with the unit you mean.` : "Mend it or leave the key out.",
+    mend: unitless
+      ? `Write for instance "${value} cm", with the unit you mean.`
+      : "Mend it or leave the key out.",
   };
 }
 
@@ -85,12 +105,17 @@ function unknownKey(steps: readonly PathStep[]): Problem {
 }
 
 /** Of the ways a value may be written, the one it comes nearest to: that way's findings are the useful ones. */
-function unionProblems(issue: z.core.$ZodIssueInvalidUnion, document: unknown, steps: readonly PathStep[]): Problem[] {
+function unionProblems(
+  issue: z.core.$ZodIssueInvalidUnion,
+  document: unknown,
+  steps: readonly PathStep[],
+): Problem[] {
   const value = valueAt(document, steps);
   const ways = issue.errors.filter((way) => way.length > 0);
   const near = ways.filter((way) => !way.some(isWrongKindOfValue));
   if (near.length === 0) return [noWayFits(issue.errors, writePath(steps), value)];
-  const misses = (way: readonly z.core.$ZodIssue[]) => way.reduce((sum, found) => sum + (found.code === "unrecognized_keys" ? found.keys.length : 1), 0);
+  const misses = (way: readonly z.core.$ZodIssue[]) =>
+    way.reduce((sum, found) => sum + (found.code === "unrecognized_keys" ? found.keys.length : 1), 0);
   const best = near.reduce((a, b) => (misses(b) < misses(a) ? b : a));
   return best.flatMap((found) => readIssue(found, document, steps));
 }
@@ -100,10 +125,18 @@ const isWrongKindOfValue = (issue: z.core.$ZodIssue) =>
   (issue.code === "invalid_value" && issue.path.length === 1 && issue.path[0] === "shape");
 
 function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: string, value: unknown): Problem {
-  const shapes = errors.flat().flatMap((issue) => (issue.code === "invalid_value" && issue.path[0] === "shape" ? issue.values : []));
+  const shapes = errors
+    .flat()
+    .flatMap((issue) => (issue.code === "invalid_value" && issue.path[0] === "shape" ? issue.values : []));
   if (shapes.length > 0 && typeof value === "object" && value !== null) {
     const found = writeFound((value as Record<string, unknown>)["shape"]);
-    return { code: "notAChoice", path: `${path}.shape`, found, allowed: `Allowed: ${shapes.map((s) => JSON.stringify(s)).join(", ")}.`, mend: "Write one of these." };
+    return {
+      code: "notAChoice",
+      path: `${path}.shape`,
+      found,
+      allowed: `Allowed: ${shapes.map((s) => JSON.stringify(s)).join(", ")}.`,
+      mend: "Write one of these.",
+    };
   }
   const kinds = errors.flat().flatMap((issue) => {
     if (issue.path.length > 0) return [];
@@ -119,16 +152,40 @@ function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: strin
   };
 }
 
-function sizeProblem(path: string, value: unknown, origin: string, bound: number, end: "least" | "most"): Problem {
+function sizeProblem(
+  path: string,
+  value: unknown,
+  origin: string,
+  bound: number,
+  end: "least" | "most",
+): Problem {
   const at = end === "least" ? `at least ${bound}` : `at most ${bound}`;
   if (origin === "string") {
     const found = typeof value === "string" ? `${value.length} characters` : writeFound(value);
-    return { code: end === "least" ? "missing" : "tooLong", path, found, allowed: `Text here has ${at} characters.`, mend: end === "least" ? "Write something." : "Shorten it." };
+    return {
+      code: end === "least" ? "missing" : "tooLong",
+      path,
+      found,
+      allowed: `Text here has ${at} characters.`,
+      mend: end === "least" ? "Write something." : "Shorten it.",
+    };
   }
   if (origin === "array") {
-    return { code: end === "least" ? "tooFew" : "tooMany", path, found: writeFound(value), allowed: `This list has ${at} entries.`, mend: end === "least" ? "Add what is missing." : "Write regular lines as one entry with a count." };
+    return {
+      code: end === "least" ? "tooFew" : "tooMany",
+      path,
+      found: writeFound(value),
+      allowed: `This list has ${at} entries.`,
+      mend: end === "least" ? "Add what is missing." : "Write regular lines as one entry with a count.",
+    };
   }
-  return { code: "outOfRange", path, found: writeFound(value), allowed: `This number is ${at}.`, mend: "Check the figure." };
+  return {
+    code: "outOfRange",
+    path,
+    found: writeFound(value),
+    allowed: `This number is ${at}.`,
+    mend: "Check the figure.",
+  };
 }
 
 function valueAt(document: unknown, steps: readonly PathStep[]): unknown {

@@ -6,7 +6,9 @@ import { type PathStep, type Problem, sortProblems, writeFound } from "./problem
 import { readIssues } from "./read-issues.js";
 import { upgradePlan } from "./upgrade-plan.js";
 
-export type PlanReading = { readonly ok: true; readonly plan: Plan } | { readonly ok: false; readonly problems: readonly Problem[] };
+export type PlanReading =
+  | { readonly ok: true; readonly plan: Plan }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
 
 // The page runs under a policy that forbids code made from text.
 z.config({ jitless: true });
@@ -22,7 +24,9 @@ export function readPlan(text: string): PlanReading {
   const json = readJsonText(text);
   if (!json.ok) return { ok: false, problems: sortProblems(json.problems) };
   const reading = checkDocument(json.read.value);
-  return reading.ok ? reading : { ok: false, problems: sortProblems(reading.problems.map((problem) => placed(problem, json.read))) };
+  return reading.ok
+    ? reading
+    : { ok: false, problems: sortProblems(reading.problems.map((problem) => placed(problem, json.read))) };
 }
 
 /** The same for a document that is already data: a plan made by a program or taken from a store. */

@@ -28,7 +28,9 @@ export const UPGRADE_STEPS: readonly UpgradeStep[] = [
 /** Brings a document to the present version, or says why it cannot be. The document itself is not changed. */
 export function upgradePlan(
   document: Readonly<Record<string, unknown>>,
-): { ok: true; document: Record<string, unknown>; steps: readonly string[] } | { ok: false; problem: Problem } {
+):
+  | { ok: true; document: Record<string, unknown>; steps: readonly string[] }
+  | { ok: false; problem: Problem } {
   const version = document["headfall"];
   if (typeof version !== "number" || !Number.isInteger(version) || version < 0) {
     return { ok: false, problem: versionProblem(version) };

@@ -6,12 +6,20 @@ import { buildLine } from "../model/build-line.js";
 import type { Line } from "../model/line.js";
 import { buildMoments, MOMENTS, type Moments } from "../model/moment.js";
 import { digestOf } from "../numerics/digest.js";
-import { buildAdjacency, buildTopology } from "../solve/topology.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
+import { buildAdjacency, buildTopology } from "../solve/topology.js";
 import { readQuantity } from "../units/quantity.js";
 import { VERSION } from "../version.js";
 import { gatherCautions } from "./cautions.js";
-import { type Certainty, type Checked, type DrinkerReading, type DrinkerVerdict, type Judgement, VERDICTS, type VerdictName } from "./check-result.js";
+import {
+  type Certainty,
+  type Checked,
+  type DrinkerReading,
+  type DrinkerVerdict,
+  type Judgement,
+  VERDICTS,
+  type VerdictName,
+} from "./check-result.js";
 import { judgeDrinker } from "./drinker-troubles.js";
 import { type Filling, findSuction, judgeFilling } from "./filling.js";
 import { readDrinker } from "./read-drinker.js";
@@ -50,11 +58,30 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
   const filling = fillingOf(line, solved);
   const drinkers = judgeAll(line, moments, solved, filling);
   const certainties = judgeTolerance(
-    line, doubtsOf(plan), filling, drinkers.map(({ verdict }) => verdict), solved.darcyWeisbach.lowestBusiest.solution, { samples, seed },
+    line,
+    doubtsOf(plan),
+    filling,
+    drinkers.map(({ verdict }) => verdict),
+    solved.darcyWeisbach.lowestBusiest.solution,
+    { samples, seed },
   );
-  const runs = reportRuns(line, { hazenWilliams: solved.hazenWilliams.fullBusiest.solution, darcyWeisbach: solved.darcyWeisbach.fullBusiest.solution }, friction);
-  const sources = reportSources(line, moments, solved.darcyWeisbach.fullBusiest.solution, solved.darcyWeisbach.lowestBusiest.solution);
-  const judged = drinkers.map((drinker, d): DrinkerVerdict => ({ ...drinker, certainty: certainties[d] as Certainty }));
+  const runs = reportRuns(
+    line,
+    {
+      hazenWilliams: solved.hazenWilliams.fullBusiest.solution,
+      darcyWeisbach: solved.darcyWeisbach.fullBusiest.solution,
+    },
+    friction,
+  );
+  const sources = reportSources(
+    line,
+    moments,
+    solved.darcyWeisbach.fullBusiest.solution,
+    solved.darcyWeisbach.lowestBusiest.solution,
+  );
+  const judged = drinkers.map(
+    (drinker, d): DrinkerVerdict => ({ ...drinker, certainty: certainties[d] as Certainty }),
+  );
   return {
     ok: true,
     checked: {
@@ -75,8 +102,18 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
 }
 
 function fillingOf(line: Line, solved: SolvedMoments): Filling {
-  const topology = buildTopology(line, buildAdjacency(line), line.sources.map((source) => source.point), line.segments.shut);
-  return judgeFilling(line, topology, solved.darcyWeisbach.lowestBusiest.idle, solved.darcyWeisbach.fullBusiest.solution);
+  const topology = buildTopology(
+    line,
+    buildAdjacency(line),
+    line.sources.map((source) => source.point),
+    line.segments.shut,
+  );
+  return judgeFilling(
+    line,
+    topology,
+    solved.darcyWeisbach.lowestBusiest.idle,
+    solved.darcyWeisbach.fullBusiest.solution,
+  );
 }
 
 function suctionOf(line: Line, solved: SolvedMoments) {
@@ -87,9 +124,19 @@ function suctionOf(line: Line, solved: SolvedMoments) {
   return [];
 }
 
-function judgeAll(line: Line, moments: Moments, solved: SolvedMoments, filling: Filling): Omit<DrinkerVerdict, "certainty">[] {
+function judgeAll(
+  line: Line,
+  moments: Moments,
+  solved: SolvedMoments,
+  filling: Filling,
+): Omit<DrinkerVerdict, "certainty">[] {
   const cases = FRICTION_LAWS.map((friction) => ({
-    line, moments, friction, filling, fullIdle: solved[friction].fullIdle, lowestBusiest: solved[friction].lowestBusiest,
+    line,
+    moments,
+    friction,
+    filling,
+    fullIdle: solved[friction].fullIdle,
+    lowestBusiest: solved[friction].lowestBusiest,
   }));
   return line.drinkers.id.map((drinker, index) => {
     const byLaw = cases.map((situation) => judgeDrinker(situation, index));
@@ -111,18 +158,33 @@ function isWorse(a: Judgement, b: Judgement): boolean {
   return rankA > rankB || (rankA === rankB && a.margin < b.margin);
 }
 
-function readMoments(line: Line, moments: Moments, solved: SolvedMoments, d: number): DrinkerVerdict["moments"] {
+function readMoments(
+  line: Line,
+  moments: Moments,
+  solved: SolvedMoments,
+  d: number,
+): DrinkerVerdict["moments"] {
   return Object.fromEntries(
     MOMENTS.map((name) => [
       name,
-      Object.fromEntries(FRICTION_LAWS.map((law): [string, DrinkerReading] => [law, readDrinker(line, solved[law][name], moments, name, d)])),
+      Object.fromEntries(
+        FRICTION_LAWS.map((law): [string, DrinkerReading] => [
+          law,
+          readDrinker(line, solved[law][name], moments, name, d),
+        ]),
+      ),
     ]),
   ) as unknown as DrinkerVerdict["moments"];
 }
 
 function solutionsOf(solved: SolvedMoments): Checked["solutions"] {
   return Object.fromEntries(
-    MOMENTS.map((name) => [name, Object.fromEntries(FRICTION_LAWS.map((law): [string, LineSolution] => [law, solved[law][name].solution]))]),
+    MOMENTS.map((name) => [
+      name,
+      Object.fromEntries(
+        FRICTION_LAWS.map((law): [string, LineSolution] => [law, solved[law][name].solution]),
+      ),
+    ]),
   ) as unknown as Checked["solutions"];
 }
 

@@ -19,12 +19,38 @@ export interface DrinkerReading {
 
 /** Why a drinker has its verdict: a code with the numbers its sentence needs, all SI. */
 export type Reason =
-  | { readonly code: "flowsEnough"; readonly flow: number; readonly need: number; readonly head: number; readonly idleHead: number; readonly holdsUpTo: number }
-  | { readonly code: "flowTooLow"; readonly flow: number; readonly need: number; readonly head: number; readonly headNeeded: number; readonly lostOnTheWay: number; readonly airHead: number; readonly staticHead: number }
+  | {
+      readonly code: "flowsEnough";
+      readonly flow: number;
+      readonly need: number;
+      readonly head: number;
+      readonly idleHead: number;
+      readonly holdsUpTo: number;
+    }
+  | {
+      readonly code: "flowTooLow";
+      readonly flow: number;
+      readonly need: number;
+      readonly head: number;
+      readonly headNeeded: number;
+      readonly lostOnTheWay: number;
+      readonly airHead: number;
+      readonly staticHead: number;
+    }
   | { readonly code: "tooHigh"; readonly staticHead: number; readonly openingHead: number }
-  | { readonly code: "frictionTakesAll"; readonly staticHead: number; readonly head: number; readonly openingHead: number }
+  | {
+      readonly code: "frictionTakesAll";
+      readonly staticHead: number;
+      readonly head: number;
+      readonly openingHead: number;
+    }
   | { readonly code: "humpAboveWater"; readonly hump: string; readonly above: number }
-  | { readonly code: "airLocked"; readonly hump: string; readonly airHead: number; readonly staticHead: number }
+  | {
+      readonly code: "airLocked";
+      readonly hump: string;
+      readonly airHead: number;
+      readonly staticHead: number;
+    }
   | { readonly code: "sourceStalls"; readonly source: string; readonly litres: number }
   | { readonly code: "shutOff"; readonly at: string }
   | { readonly code: "idleHeadTooHigh"; readonly head: number; readonly holdsUpTo: number }
@@ -43,7 +69,13 @@ export interface Judgement {
 
 export type Certainty =
   | { readonly kind: "sure"; readonly share: number; readonly samples: number }
-  | { readonly kind: "closeCall"; readonly share: number; readonly samples: number; readonly measureAgain: string; readonly otherwise: VerdictName }
+  | {
+      readonly kind: "closeCall";
+      readonly share: number;
+      readonly samples: number;
+      readonly measureAgain: string;
+      readonly otherwise: VerdictName;
+    }
   | { readonly kind: "notSampled" };
 
 export interface DrinkerVerdict extends Judgement {
@@ -108,19 +140,59 @@ export interface SourceReport {
 
 /** What happens when the line is filled from empty. */
 export type FillingFinding =
-  | { readonly code: "humpTrapsAir"; readonly point: string; readonly pointIndex: number; readonly airHead: number; readonly flowToClear: number; readonly flowThere: number; readonly locks: boolean }
-  | { readonly code: "humpAboveWater"; readonly point: string; readonly pointIndex: number; readonly above: number }
-  | { readonly code: "endHoldsAir"; readonly point: string; readonly pointIndex: number; readonly rise: number }
-  | { readonly code: "suction"; readonly point: string; readonly pointIndex: number; readonly head: number; readonly moment: MomentName; readonly breaks: boolean };
+  | {
+      readonly code: "humpTrapsAir";
+      readonly point: string;
+      readonly pointIndex: number;
+      readonly airHead: number;
+      readonly flowToClear: number;
+      readonly flowThere: number;
+      readonly locks: boolean;
+    }
+  | {
+      readonly code: "humpAboveWater";
+      readonly point: string;
+      readonly pointIndex: number;
+      readonly above: number;
+    }
+  | {
+      readonly code: "endHoldsAir";
+      readonly point: string;
+      readonly pointIndex: number;
+      readonly rise: number;
+    }
+  | {
+      readonly code: "suction";
+      readonly point: string;
+      readonly pointIndex: number;
+      readonly head: number;
+      readonly moment: MomentName;
+      readonly breaks: boolean;
+    };
 
 /** A caution shown where it applies. Numbers are SI; the words are written in report/. */
 export type Caution =
-  | { readonly code: "weightOnStand"; readonly source: string; readonly mass: number; readonly height: number }
+  | {
+      readonly code: "weightOnStand";
+      readonly source: string;
+      readonly mass: number;
+      readonly height: number;
+    }
   | { readonly code: "foodGrade"; readonly source: string }
   | { readonly code: "backflow"; readonly source: string }
   | { readonly code: "sealedVessel"; readonly source: string }
-  | { readonly code: "ventTooSmall"; readonly source: string; readonly diameter: number; readonly needed: number }
-  | { readonly code: "feedFallsBehind"; readonly source: string; readonly feedFlow: number; readonly draw: number }
+  | {
+      readonly code: "ventTooSmall";
+      readonly source: string;
+      readonly diameter: number;
+      readonly needed: number;
+    }
+  | {
+      readonly code: "feedFallsBehind";
+      readonly source: string;
+      readonly feedFlow: number;
+      readonly draw: number;
+    }
   | { readonly code: "openWater"; readonly group: string }
   | { readonly code: "criticalZone"; readonly run: string; readonly reynolds: number }
   | { readonly code: "outsideHazenWilliams"; readonly runs: number }
@@ -140,5 +212,10 @@ export interface Checked {
   readonly cautions: readonly Caution[];
   readonly defaults: readonly DefaultUsed[];
   readonly solutions: Readonly<Record<MomentName, Readonly<Record<FrictionLaw, LineSolution>>>>;
-  readonly madeFrom: { readonly planDigest: string; readonly version: string; readonly seed: number; readonly samples: number };
+  readonly madeFrom: {
+    readonly planDigest: string;
+    readonly version: string;
+    readonly seed: number;
+    readonly samples: number;
+  };
 }

@@ -1,8 +1,8 @@
 import type { Line } from "../model/line.js";
 import { flowThatClearsAir } from "../physics/air.js";
 import { siphonCrestLimit } from "../physics/vent.js";
-import type { Topology } from "../solve/topology.js";
 import type { LineSolution } from "../solve/solution.js";
+import type { Topology } from "../solve/topology.js";
 import type { FillingFinding } from "./check-result.js";
 
 /** What filling from empty leaves behind at each point of the line. */
@@ -52,7 +52,16 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
     const p = topology.point[i];
     const height = points.height[p];
     if (i < topology.rootCount) {
-      courses.push({ goesUp: false, crest: height, crestPoint: p, crestIsOpen: true, low: height, sag: height, air: 0, hump: -1 });
+      courses.push({
+        goesUp: false,
+        crest: height,
+        crestPoint: p,
+        crestIsOpen: true,
+        low: height,
+        sag: height,
+        air: 0,
+        hump: -1,
+      });
       continue;
     }
     const parent = topology.parent[i];
@@ -76,7 +85,10 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
   }
   findings.push(...found.values());
   for (let i = topology.rootCount; i < topology.nodeCount; i += 1) {
-    const finding = isLeaf[i] === 1 ? endFinding(line, topology.point[i], courses[i], segments.bore[topology.segment[i]]) : undefined;
+    const finding =
+      isLeaf[i] === 1
+        ? endFinding(line, topology.point[i], courses[i], segments.bore[topology.segment[i]])
+        : undefined;
     if (finding !== undefined) findings.push(finding);
   }
   return { findings, airHead, hump, above };
@@ -101,7 +113,14 @@ function advance(course: Course, point: number, height: number, bore: number, is
       hump: pocket > 0 ? course.crestPoint : course.hump,
     };
   }
-  if (height >= course.crest) return { ...course, crest: height, crestPoint: point, crestIsOpen: isOpen || (height === course.crest && course.crestIsOpen), low: height };
+  if (height >= course.crest)
+    return {
+      ...course,
+      crest: height,
+      crestPoint: point,
+      crestIsOpen: isOpen || (height === course.crest && course.crestIsOpen),
+      low: height,
+    };
   if (isOpen && course.crest - height < bore) return { ...course, crestIsOpen: true };
   if (height > course.crest - bore) return course;
   return { ...course, goesUp: false, low: height };
@@ -117,14 +136,26 @@ function pocketOf(course: Course, bore: number): number {
 function clearingFlow(bore: number, line: Line, segment: number): number {
   const { segments, points } = line;
   const fall = Math.abs(points.height[segments.from[segment]] - points.height[segments.to[segment]]);
-  return flowThatClearsAir({ bore, slopeAngle: Math.asin(Math.min(1, fall / Math.max(segments.length[segment], fall, 1e-9))) });
+  return flowThatClearsAir({
+    bore,
+    slopeAngle: Math.asin(Math.min(1, fall / Math.max(segments.length[segment], fall, 1e-9))),
+  });
 }
 
 /** Keeps, for each hump, the tallest column of air found in the leg beyond it. */
-function noteHump(line: Line, found: Map<number, FillingFinding>, course: Course, airHead: number, segment: number, busy: LineSolution, low: LineSolution): void {
+function noteHump(
+  line: Line,
+  found: Map<number, FillingFinding>,
+  course: Course,
+  airHead: number,
+  segment: number,
+  busy: LineSolution,
+  low: LineSolution,
+): void {
   const p = course.crestPoint;
   const before = found.get(p);
-  if (before?.code === "humpAboveWater" || (before?.code === "humpTrapsAir" && before.airHead >= airHead)) return;
+  if (before?.code === "humpAboveWater" || (before?.code === "humpTrapsAir" && before.airHead >= airHead))
+    return;
   found.set(p, {
     code: "humpTrapsAir",
     point: line.points.id[p],
@@ -139,12 +170,16 @@ function noteHump(line: Line, found: Map<number, FillingFinding>, course: Course
 /** A dead end that is the highest place since the last sag keeps air until it is let out. */
 function endFinding(line: Line, p: number, course: Course, bore: number): FillingFinding | undefined {
   const { points } = line;
-  if (!course.goesUp || points.bleed[p] === 1 || course.crest - points.height[p] >= bore) return undefined;
+  if (!course.goesUp || course.crestIsOpen || course.crest - points.height[p] >= bore) return undefined;
   return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: course.crest - course.sag };
 }
 
 /** Points where the running line would be under suction: water stands below the pipe. */
-export function findSuction(line: Line, solution: LineSolution, moment: "fullBusiest" | "lowestBusiest"): FillingFinding[] {
+export function findSuction(
+  line: Line,
+  solution: LineSolution,
+  moment: "fullBusiest" | "lowestBusiest",
+): FillingFinding[] {
   const { points } = line;
   const limit = siphonCrestLimit(line.water);
   let worst: FillingFinding | undefined;

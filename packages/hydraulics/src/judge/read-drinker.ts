@@ -1,10 +1,16 @@
 import type { Line } from "../model/line.js";
 import type { MomentName, Moments } from "../model/moment.js";
 import type { DrinkerReading } from "./check-result.js";
-import type { SolvedMoment } from "./solve-moments.js";
+import type { OneMore, SolvedMoment } from "./solve-moments.js";
 
 /** Head and flow of one drinker at one moment, while worked; with nobody drinking, as it stands. */
-export function readDrinker(line: Line, solved: SolvedMoment, moments: Moments, name: MomentName, d: number): DrinkerReading {
+export function readDrinker(
+  line: Line,
+  solved: SolvedMoment,
+  moments: Moments,
+  name: MomentName,
+  d: number,
+): DrinkerReading {
   const { drinkers } = line;
   const point = drinkers.point[d];
   const staticHead = solved.idle.head[point] - drinkers.height[d];
@@ -12,30 +18,35 @@ export function readDrinker(line: Line, solved: SolvedMoment, moments: Moments, 
   const flowingHead = head[point] - drinkers.height[d];
   if (name === "fullIdle") return { staticHead, flowingHead, flow: 0 };
   if (moments.named[name].atWork[d] === 1) return { staticHead, flowingHead, flow: drinkerFlow[d] };
-  return { staticHead, ...workedBesides(line, d, flowingHead, solved.takenByOneMore[d]) };
+  return { staticHead, ...workedBesides(line, d, flowingHead, solved.oneMore) };
 }
 
 /**
  * Flow of a drinker worked besides those that are at work already, and the head then left at it. What it takes from
- * the line is known at its need; below that it is put in proportion and above it as the square, both on the
- * cautious side of a convex loss. The flow is where law and line agree, found by halving.
+ * the line is known at its need and at the most it could draw; between it is put on straight lines, which on a convex
+ * loss never lie below it. The flow is where law and line agree, found by halving.
  */
-function workedBesides(line: Line, d: number, head: number, takenAtNeed: number): { flowingHead: number; flow: number } {
+function workedBesides(
+  line: Line,
+  d: number,
+  head: number,
+  oneMore: OneMore,
+): { flowingHead: number; flow: number } {
   const { drinkers } = line;
   const need = drinkers.need[d];
+  const [atNeed, atMost, greatest] = [oneMore.atNeed[d], oneMore.atMost[d], oneMore.most[d]];
   const flowAt = (h: number) => {
     const spare = h - drinkers.openingHead[d];
     return spare <= 0 ? 0 : drinkers.coefficient[d] * spare ** drinkers.exponent[d];
   };
   const takenAt = (q: number) => {
-    if (need === 0) return 0;
-    const share = q / need;
-    return takenAtNeed * (share <= 1 ? share : share * share);
+    if (q <= need) return (atNeed * q) / need;
+    return atNeed + ((atMost - atNeed) * (q - need)) / (greatest - need);
   };
   const most = flowAt(head);
-  if (most === 0 || takenAtNeed === 0) return { flowingHead: head, flow: most };
+  if (most === 0 || atMost === 0) return { flowingHead: head, flow: most };
   let [low, high] = [0, most];
-  for (let halving = 0; halving < 48; halving += 1) {
+  for (let halving = 0; halving < 40; halving += 1) {
     const middle = (low + high) / 2;
     if (flowAt(head - takenAt(middle)) > middle) low = middle;
     else high = middle;

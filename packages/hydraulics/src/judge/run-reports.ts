@@ -6,7 +6,11 @@ import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/sol
 import type { RunReading, RunReport } from "./check-result.js";
 
 /** How each run fares when the vessel is full and the birds are busiest: velocity, regime, loss by either law. */
-export function reportRuns(line: Line, busiest: Readonly<Record<FrictionLaw, LineSolution>>, shown: FrictionLaw): RunReport[] {
+export function reportRuns(
+  line: Line,
+  busiest: Readonly<Record<FrictionLaw, LineSolution>>,
+  shown: FrictionLaw,
+): RunReport[] {
   return line.runs.map((run) => ({
     run: run.id,
     index: run.index,
@@ -18,18 +22,30 @@ export function reportRuns(line: Line, busiest: Readonly<Record<FrictionLaw, Lin
   }));
 }
 
-function readRun(line: Line, run: Run, busiest: Readonly<Record<FrictionLaw, LineSolution>>, shown: FrictionLaw): RunReading {
+function readRun(
+  line: Line,
+  run: Run,
+  busiest: Readonly<Record<FrictionLaw, LineSolution>>,
+  shown: FrictionLaw,
+): RunReading {
   const flow = largestFlow(run, busiest[shown]);
   const velocity = velocityInBore(run.bore, flow);
   const reynolds = Math.abs(reynoldsNumber({ bore: run.bore, viscosity: line.water.viscosity }, flow));
-  const loss = Object.fromEntries(FRICTION_LAWS.map((law) => [law, lossAlong(line, run, busiest[law])])) as Record<FrictionLaw, number>;
+  const loss = Object.fromEntries(
+    FRICTION_LAWS.map((law) => [law, lossAlong(line, run, busiest[law])]),
+  ) as Record<FrictionLaw, number>;
   return {
     flow,
     velocity,
     reynolds,
     regime: regimeAt(reynolds),
     loss,
-    hazenWilliamsInRange: isHazenWilliamsInRange({ bore: run.bore, velocity, reynolds, temperatureC: line.water.temperatureC }),
+    hazenWilliamsInRange: isHazenWilliamsInRange({
+      bore: run.bore,
+      velocity,
+      reynolds,
+      temperatureC: line.water.temperatureC,
+    }),
   };
 }
 
@@ -43,6 +59,7 @@ function largestFlow(run: Run, solution: LineSolution): number {
 
 function lossAlong(line: Line, run: Run, solution: LineSolution): number {
   let loss = 0;
-  for (let s = run.firstSegment; s < run.firstSegment + run.segmentCount; s += 1) loss += Math.abs(lossOnSegment(line, solution, s));
+  for (let s = run.firstSegment; s < run.firstSegment + run.segmentCount; s += 1)
+    loss += Math.abs(lossOnSegment(line, solution, s));
   return loss;
 }

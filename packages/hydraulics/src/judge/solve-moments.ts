@@ -5,12 +5,22 @@ import { type PreparedLine, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { solveLine } from "../solve/solve-line.js";
 
+/**
+ * By drinker: fall of the head at its point if it drew its need, or the most any of its like could draw, besides
+ * those at work [m]; 0 for those that are at work.
+ */
+export interface OneMore {
+  readonly atNeed: Float64Array;
+  readonly atMost: Float64Array;
+  /** That most [m3/s]. */
+  readonly most: Float64Array;
+}
+
 /** One moment solved with one law: as it is, with nobody drinking, and what one more drinker would cost. */
 export interface SolvedMoment {
   readonly solution: LineSolution;
   readonly idle: LineSolution;
-  /** By drinker: fall of the head at its point if it drew its need besides those at work [m]; 0 for those at work. */
-  readonly takenByOneMore: Float64Array;
+  readonly oneMore: OneMore;
 }
 
 export type SolvedMoments = Readonly<Record<FrictionLaw, Readonly<Record<MomentName, SolvedMoment>>>>;
@@ -20,29 +30,49 @@ export function solveMoments(line: Line, moments: Moments): SolvedMoments {
   return Object.fromEntries(
     FRICTION_LAWS.map((friction) => {
       const prepared = prepareLine(line, friction);
-      return [friction, Object.fromEntries(MOMENTS.map((name) => [name, solveMoment(prepared, moments, name)]))];
+      return [
+        friction,
+        Object.fromEntries(MOMENTS.map((name) => [name, solveMoment(prepared, moments, name)])),
+      ];
     }),
   ) as unknown as SolvedMoments;
 }
 
 export function solveMoment(prepared: PreparedLine, moments: Moments, name: MomentName): SolvedMoment {
   const idle = solveLine(prepared, moments.idle[name]);
-  if (name === "fullIdle") return { solution: idle, idle, takenByOneMore: new Float64Array(prepared.line.drinkers.count) };
+  if (name === "fullIdle")
+    return { solution: idle, idle, oneMore: nothingTaken(prepared.line.drinkers.count) };
   const solution = solveLine(prepared, moments.named[name]);
-  return { solution, idle, takenByOneMore: costOfOneMore(prepared, moments.named[name].atWork) };
+  return { solution, idle, oneMore: costOfOneMore(prepared, moments.named[name].atWork, solution) };
 }
 
-/** One pass over the pipes for each different need among the drinkers that are not at work. */
-function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array): Float64Array {
+const nothingTaken = (count: number): OneMore => ({
+  atNeed: new Float64Array(count),
+  atMost: new Float64Array(count),
+  most: new Float64Array(count),
+});
+
+/** Two passes over the pipes for each group with drinkers that are not at work. */
+function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array, solution: LineSolution): OneMore {
   const { drinkers } = prepared.line;
-  const taken = new Float64Array(drinkers.count);
-  const byNeed = new Map<number, Float64Array>();
-  for (let d = 0; d < drinkers.count; d += 1) {
-    if (atWork[d] === 1 || drinkers.need[d] === 0) continue;
-    const need = drinkers.need[d];
-    const cost = byNeed.get(need) ?? headTakenByOneMore(prepared, need);
-    byNeed.set(need, cost);
-    taken[d] = cost[drinkers.point[d]];
+  const cost = nothingTaken(drinkers.count);
+  for (const group of drinkers.groups) {
+    const idle: number[] = [];
+    let most = group.need;
+    for (let d = group.first; d < group.first + group.count; d += 1) {
+      if (atWork[d] === 1) continue;
+      idle.push(d);
+      const spare = solution.head[drinkers.point[d]] - drinkers.height[d] - drinkers.openingHead[d];
+      if (spare > 0) most = Math.max(most, drinkers.coefficient[d] * spare ** drinkers.exponent[d]);
+    }
+    if (idle.length === 0 || most === 0) continue;
+    const takenAtNeed = group.need === 0 ? undefined : headTakenByOneMore(prepared, group.need);
+    const takenAtMost = headTakenByOneMore(prepared, most);
+    for (const d of idle) {
+      cost.atNeed[d] = takenAtNeed === undefined ? 0 : takenAtNeed[drinkers.point[d]];
+      cost.atMost[d] = takenAtMost[drinkers.point[d]];
+      cost.most[d] = most;
+    }
   }
-  return taken;
+  return cost;
 }

@@ -9,7 +9,12 @@ import type { SourceReport } from "./check-result.js";
 const VENT_SHARE = 0.01;
 
 /** What each source holds, weighs and must give, and whether a header tank is kept full. */
-export function reportSources(line: Line, moments: Moments, fullBusiest: LineSolution, lowestBusiest: LineSolution): SourceReport[] {
+export function reportSources(
+  line: Line,
+  moments: Moments,
+  fullBusiest: LineSolution,
+  lowestBusiest: LineSolution,
+): SourceReport[] {
   return line.sources.map((source, i) => {
     const volumeFull = volumeAtLevel(source.shape, source.levels.full);
     const volumeDead = volumeAtLevel(source.shape, source.levels.lowest);
@@ -34,7 +39,10 @@ export function reportSources(line: Line, moments: Moments, fullBusiest: LineSol
 }
 
 function surfaces(moments: Moments, source: number): Record<MomentName, number> {
-  return Object.fromEntries(MOMENTS.map((name) => [name, moments.named[name].sourceHead[source]])) as Record<MomentName, number>;
+  return Object.fromEntries(MOMENTS.map((name) => [name, moments.named[name].sourceHead[source]])) as Record<
+    MomentName,
+    number
+  >;
 }
 
 /** What a wide-open float valve lets in while its supply is lowest and busiest [m3/s]. */
@@ -46,7 +54,12 @@ function feedFlowOf(source: Source, lowestBusiest: LineSolution): number | undef
 
 function ventNeeded(line: Line, source: Source, draw: number): number | undefined {
   if (source.vent.kind === "sealed" || draw <= 0) return undefined;
-  const lowest = line.drinkers.height.reduce((least, height) => Math.min(least, height), source.base + source.outlet);
+  const lowest = line.drinkers.height.reduce(
+    (least, height) => Math.min(least, height),
+    source.base + source.outlet,
+  );
   const head = source.base + source.levels.lowest - lowest;
-  return head <= 0 ? undefined : ventDiameterFor({ flow: draw, headAllowed: VENT_SHARE * head, density: line.water.density });
+  return head <= 0
+    ? undefined
+    : ventDiameterFor({ flow: draw, headAllowed: VENT_SHARE * head, density: line.water.density });
 }

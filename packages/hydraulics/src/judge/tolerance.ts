@@ -68,7 +68,10 @@ export function judgeTolerance(
 function segmentsInCriticalZone(line: Line, solution: LineSolution): Uint8Array {
   const { segments, water } = line;
   return Uint8Array.from(segments.bore, (bore, s) => {
-    return regimeAt(Math.abs(reynoldsNumber({ bore, viscosity: water.viscosity }, solution.flow[s]))) === "critical" ? 1 : 0;
+    return regimeAt(Math.abs(reynoldsNumber({ bore, viscosity: water.viscosity }, solution.flow[s]))) ===
+      "critical"
+      ? 1
+      : 0;
   });
 }
 
@@ -79,14 +82,17 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
     drawn.set(name, value);
     return value;
   };
-  const shift = drawHeights(line, (doubts.heights / 2), draw);
+  const shift = drawHeights(line, doubts.heights / 2, draw);
   const levelOff = (doubts.level / 2) * draw("the water level");
   const roughnessOff = 1 + (COEFFICIENT_DOUBT / 2) * draw("the roughness of the pipe");
   const groupFactor = line.drinkers.groups.map((group) => {
     const z = draw(`the flow of ${group.kindName} (jug and watch)`);
     return z < 0 ? group.flowLow ** (-z / 2) : group.flowHigh ** (z / 2);
   });
-  const boreOff = line.runs.map((run) => ((run.boreHigh - run.boreLow) / 4) * (run.boreHigh > run.boreLow ? draw(`the bore of ${run.id}`) : 0));
+  const boreOff = line.runs.map(
+    (run) =>
+      ((run.boreHigh - run.boreLow) / 4) * (run.boreHigh > run.boreLow ? draw(`the bore of ${run.id}`) : 0),
+  );
   const { points, segments, drinkers, sources } = line;
   return {
     criticalShare: 0.5 + 0.5 * random.uniform(),
@@ -102,7 +108,9 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
       drinkers: {
         ...drinkers,
         height: drinkers.height.map((h, d) => h + shift[drinkers.point[d]]),
-        coefficient: drinkers.coefficient.map((k, d) => k * groupFactor[drinkers.group[d]] * Math.exp((UNIT_DOUBT / 2) * random.normal())),
+        coefficient: drinkers.coefficient.map(
+          (k, d) => k * groupFactor[drinkers.group[d]] * Math.exp((UNIT_DOUBT / 2) * random.normal()),
+        ),
       },
       sources: sources.map((source) => ({
         ...source,
@@ -138,7 +146,12 @@ function drawHeights(line: Line, deviation: number, draw: (name: string) => numb
   return shift;
 }
 
-function judgeSample(sample: Sample, inCritical: Uint8Array, prepared: readonly PreparedLine[], filling: Filling): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
+function judgeSample(
+  sample: Sample,
+  inCritical: Uint8Array,
+  prepared: readonly PreparedLine[],
+  filling: Filling,
+): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
   const moments: Moments = buildMoments(sample.line);
   const next: PreparedLine[] = [];
   const worst = new Uint8Array(sample.line.drinkers.count);
@@ -161,12 +174,22 @@ function shortenCritical(sample: Sample, inCritical: Uint8Array): Line {
   const { segments } = sample.line;
   return {
     ...sample.line,
-    segments: { ...segments, length: segments.length.map((length, s) => (inCritical[s] === 1 ? length * sample.criticalShare : length)) },
+    segments: {
+      ...segments,
+      length: segments.length.map((length, s) =>
+        inCritical[s] === 1 ? length * sample.criticalShare : length,
+      ),
+    },
   };
 }
 
 /** By what was drawn: for each drinker, how the draws of samples that changed its verdict add up. */
-function noteInfluence(influence: Map<string, Float64Array>, drawn: ReadonlyMap<string, number>, verdicts: readonly VerdictName[], baseline: readonly VerdictName[]): void {
+function noteInfluence(
+  influence: Map<string, Float64Array>,
+  drawn: ReadonlyMap<string, number>,
+  verdicts: readonly VerdictName[],
+  baseline: readonly VerdictName[],
+): void {
   for (const [name, value] of drawn) {
     let sums = influence.get(name);
     if (sums === undefined) {
@@ -177,7 +200,13 @@ function noteInfluence(influence: Map<string, Float64Array>, drawn: ReadonlyMap<
   }
 }
 
-function certaintyOf(verdict: VerdictName, d: number, counts: Uint32Array, samples: number, influence: ReadonlyMap<string, Float64Array>): Certainty {
+function certaintyOf(
+  verdict: VerdictName,
+  d: number,
+  counts: Uint32Array,
+  samples: number,
+  influence: ReadonlyMap<string, Float64Array>,
+): Certainty {
   const share = counts[VERDICTS.indexOf(verdict)] / samples;
   if (share >= SURE_SHARE) return { kind: "sure", share, samples };
   let otherwise: VerdictName = verdict === "good" ? "starves" : "good";

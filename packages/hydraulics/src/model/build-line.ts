@@ -7,12 +7,24 @@ import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";
 import { gatherJoints, type Joints, resolveHeights } from "./joints.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";
 import { type DrinkerGroup, type Feed, type Line, type Run, SEGMENT_KIND, type Source } from "./line.js";
-import { columnsOfDrinkers, columnsOfSegments, type DrinkerPart, listPoints, type PointList, type SegmentPart } from "./line-parts.js";
+import {
+  columnsOfDrinkers,
+  columnsOfSegments,
+  type DrinkerPart,
+  listPoints,
+  type PointList,
+  type SegmentPart,
+} from "./line-parts.js";
 import { type PipeBehaviour, pipeOf, sumFittings } from "./pipe-kind.js";
 import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-values.js";
 
 export type LineBuilding =
-  | { readonly ok: true; readonly line: Line; readonly defaults: readonly DefaultUsed[]; readonly openWater: readonly string[] }
+  | {
+      readonly ok: true;
+      readonly line: Line;
+      readonly defaults: readonly DefaultUsed[];
+      readonly openWater: readonly string[];
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /** A run of no length still joins two places: it counts as this much pipe [m]. */
@@ -45,7 +57,11 @@ export function buildLine(plan: Plan): LineBuilding {
   const values = createTypedValues();
   const water = waterAt(values.siOr(plan.water, "temperature", "waterTemperature", "water"));
   const { sources, problems } = buildSources(plan, values);
-  const joints = gatherJoints(plan, sources.map((source) => source.base + source.outlet), values);
+  const joints = gatherJoints(
+    plan,
+    sources.map((source) => source.base + source.outlet),
+    values,
+  );
   const heights = resolveHeights(plan, joints, values);
   problems.push(...heights.problems, ...tooManyDrinkers(plan));
   if (problems.length > 0) return { ok: false, problems: sortProblems(problems) };
@@ -53,11 +69,25 @@ export function buildLine(plan: Plan): LineBuilding {
   const points = listPoints();
   joints.id.forEach((id, j) => {
     const height = heights.height[j];
-    points.add({ id, height, ground: joints.ground[j] ?? Math.min(height, 0), bleed: joints.bleed[j], measured: true });
+    points.add({
+      id,
+      height,
+      ground: joints.ground[j] ?? Math.min(height, 0),
+      bleed: joints.bleed[j],
+      measured: true,
+    });
   });
   const laying: Laying = {
-    plan, joints, height: heights.height, values, points,
-    segments: [], drinkers: [], groups: [], runs: [], openWater: [],
+    plan,
+    joints,
+    height: heights.height,
+    values,
+    points,
+    segments: [],
+    drinkers: [],
+    groups: [],
+    runs: [],
+    openWater: [],
   };
   plan.runs.forEach((_, i) => {
     layOneRun(laying, i);
@@ -75,7 +105,10 @@ export function buildLine(plan: Plan): LineBuilding {
 }
 
 function tooManyDrinkers(plan: Plan): Problem[] {
-  const count = plan.runs.reduce((sum, run) => sum + drinkerGroupsOf(run).reduce((n, group) => n + (group.count ?? 1), 0), 0);
+  const count = plan.runs.reduce(
+    (sum, run) => sum + drinkerGroupsOf(run).reduce((n, group) => n + (group.count ?? 1), 0),
+    0,
+  );
   if (count <= LIMITS.drinkers) return [];
   return [
     {
@@ -95,12 +128,14 @@ function layOneRun(laying: Laying, index: number): void {
   const [from, to] = [joints.runFrom[index], joints.runTo[index]];
   const length = values.si(run.length, "length");
   const pipe = pipeOf(run.pipe, `${path}.pipe`, values);
-  const groups = drinkerGroupsOf(run).map((group) => placeDrinkers({
-    count: group.count ?? 1,
-    runLength: length,
-    first: group.first === undefined ? undefined : values.si(group.first, "length"),
-    every: group.every === undefined ? undefined : values.si(group.every, "length"),
-  }));
+  const groups = drinkerGroupsOf(run).map((group) =>
+    placeDrinkers({
+      count: group.count ?? 1,
+      runLength: length,
+      first: group.first === undefined ? undefined : values.si(group.first, "length"),
+      every: group.every === undefined ? undefined : values.si(group.every, "length"),
+    }),
+  );
   const stations = layRun({
     length,
     startHeight: height[from],
@@ -114,7 +149,11 @@ function layOneRun(laying: Laying, index: number): void {
   });
   const firstSegment = segments.length;
   const start = layDevices(laying, index, pipe);
-  const runPoints = [from, ...stations.map((station) => addStation(points, joints, index, station, length)), to];
+  const runPoints = [
+    from,
+    ...stations.map((station) => addStation(points, joints, index, station, length)),
+    to,
+  ];
   const along = [0, ...stations.map((station) => station.along), length];
   const startsAtSource = joints.source[from] >= 0;
   const fittings = sumFittings(run, pipe.bore, startsAtSource);
@@ -129,15 +168,29 @@ function layOneRun(laying: Laying, index: number): void {
     });
   }
   laying.runs.push({
-    id: joints.runId[index], index, pipeId: pipe.pipeId, pipeName: pipe.pipeName, length, bore: pipe.bore,
-    boreLow: pipe.boreLow, boreHigh: pipe.boreHigh, firstSegment, segmentCount: segments.length - firstSegment,
-    points: Int32Array.from(runPoints), along: Float64Array.from(along),
+    id: joints.runId[index],
+    index,
+    pipeId: pipe.pipeId,
+    pipeName: pipe.pipeName,
+    length,
+    bore: pipe.bore,
+    boreLow: pipe.boreLow,
+    boreHigh: pipe.boreHigh,
+    firstSegment,
+    segmentCount: segments.length - firstSegment,
+    points: Int32Array.from(runPoints),
+    along: Float64Array.from(along),
   });
   hangDrinkers(laying, index, groups, runPoints, along);
 }
 
 const segmentOf = (pipe: PipeBehaviour, run: number) => ({
-  run, bore: pipe.bore, hazenWilliams: pipe.hazenWilliams, roughness: pipe.roughness, k1: 0, kInfinity: 0,
+  run,
+  bore: pipe.bore,
+  hazenWilliams: pipe.hazenWilliams,
+  roughness: pipe.roughness,
+  k1: 0,
+  kInfinity: 0,
 });
 
 /** A one-way valve and a regulator at the start of a run, in that order; gives the point the pipe then starts from. */
@@ -147,7 +200,13 @@ function layDevices(laying: Laying, index: number, pipe: PipeBehaviour): number 
   let at = joints.runFrom[index];
   const add = (name: string, part: Partial<SegmentPart>) => {
     const h = height[joints.runFrom[index]];
-    const to = points.add({ id: `${joints.runId[index]} after the ${name}`, height: h, ground: Math.min(h, 0), bleed: false, measured: false });
+    const to = points.add({
+      id: `${joints.runId[index]} after the ${name}`,
+      height: h,
+      ground: Math.min(h, 0),
+      bleed: false,
+      measured: false,
+    });
     segments.push({ ...segmentOf(pipe, index), from: at, to, length: LEAST_LENGTH, ...part });
     at = to;
   };
@@ -163,35 +222,70 @@ function layDevices(laying: Laying, index: number, pipe: PipeBehaviour): number 
   return at;
 }
 
-function addStation(points: PointList, joints: Joints, run: number, station: Station, length: number): number {
+function addStation(
+  points: PointList,
+  joints: Joints,
+  run: number,
+  station: Station,
+  length: number,
+): number {
   const [from, to] = [joints.ground[joints.runFrom[run]], joints.ground[joints.runTo[run]]];
   const share = length === 0 ? 0 : station.along / length;
   const ground = from === undefined || to === undefined ? 0 : from + (to - from) * share;
   const id = `${joints.runId[run]} at ${(station.along).toFixed(2)} m`;
-  return points.add({ id, height: station.height, ground: Math.min(station.height, ground), bleed: station.bleed, measured: station.surveyed });
+  return points.add({
+    id,
+    height: station.height,
+    ground: Math.min(station.height, ground),
+    bleed: station.bleed,
+    measured: station.surveyed,
+  });
 }
 
-function hangDrinkers(laying: Laying, index: number, places: readonly (readonly number[])[], runPoints: readonly number[], along: readonly number[]): void {
+function hangDrinkers(
+  laying: Laying,
+  index: number,
+  places: readonly (readonly number[])[],
+  runPoints: readonly number[],
+  along: readonly number[],
+): void {
   const { plan, joints, points, drinkers, groups, values } = laying;
   drinkerGroupsOf(plan.runs[index]).forEach((group, g) => {
     const list = drinkerGroupsOf(plan.runs[index]);
-    const path = Array.isArray(plan.runs[index].drinkers) ? `runs[${index}].drinkers[${g}]` : `runs[${index}].drinkers`;
+    const path = Array.isArray(plan.runs[index].drinkers)
+      ? `runs[${index}].drinkers[${g}]`
+      : `runs[${index}].drinkers`;
     const kind = behaviourOf(plan, group.kind, values);
-    const id = group.id ?? (list.length === 1 ? joints.runId[index] : `${joints.runId[index]} group ${g + 1}`);
+    const id =
+      group.id ?? (list.length === 1 ? joints.runId[index] : `${joints.runId[index]} group ${g + 1}`);
     const need = group.need === undefined ? kind.need : values.si(group.need, "flow");
     const drop = values.siOr(group.drop, "length", "drop", `${path}.drop`);
     const count = places[g].length;
     if (kind.isOpenWater) laying.openWater.push(id);
-    groups.push({ ...groupOf(kind), id, run: index, first: drinkers.length, count, need,
+    groups.push({
+      ...groupOf(kind),
+      id,
+      run: index,
+      first: drinkers.length,
+      count,
+      need,
       busiest: atWork(group.busiest, count, "busiest", `${path}.busiest`, values),
-      ordinary: atWork(group.ordinary, count, "ordinary", `${path}.ordinary`, values) });
+      ordinary: atWork(group.ordinary, count, "ordinary", `${path}.ordinary`, values),
+    });
     places[g].forEach((place, k) => {
       const at = nearestIndex(along, place);
       const pipeHeight = points.heightOf(runPoints[at]);
       drinkers.push({
-        id: count === 1 ? id : `${id} ${k + 1}`, group: groups.length - 1, run: index, point: runPoints[at], along: place,
-        height: pipeHeight - drop, coefficient: kind.law.coefficient, exponent: kind.law.exponent,
-        openingHead: kind.law.openingHead, need,
+        id: count === 1 ? id : `${id} ${k + 1}`,
+        group: groups.length - 1,
+        run: index,
+        point: runPoints[at],
+        along: place,
+        height: pipeHeight - drop,
+        coefficient: kind.law.coefficient,
+        exponent: kind.law.exponent,
+        openingHead: kind.law.openingHead,
+        need,
       });
     });
   });
@@ -203,7 +297,13 @@ function groupOf(kind: DrinkerBehaviour) {
 }
 
 /** A count, or a share rounded up, so that a group with drinkers has at least one at work unless it says none. */
-function atWork(typed: number | string | undefined, count: number, name: "busiest" | "ordinary", path: string, values: TypedValues): number {
+function atWork(
+  typed: number | string | undefined,
+  count: number,
+  name: "busiest" | "ordinary",
+  path: string,
+  values: TypedValues,
+): number {
   if (typed === undefined) values.note(name, path);
   const given = typed ?? DEFAULTS[name].typed;
   if (typeof given === "number") return Math.min(given, count);
@@ -221,7 +321,13 @@ function nearestIndex(along: readonly number[], place: number): number {
   return place - along[low] <= along[high] - place ? low : high;
 }
 
-function placeSource(plan: Plan, joints: Joints, source: StandingSource, index: number, values: TypedValues): Source {
+function placeSource(
+  plan: Plan,
+  joints: Joints,
+  source: StandingSource,
+  index: number,
+  values: TypedValues,
+): Source {
   const { feed } = plan.sources[index];
   const built: Feed | undefined =
     feed === undefined
@@ -229,7 +335,9 @@ function placeSource(plan: Plan, joints: Joints, source: StandingSource, index: 
       : {
           point: joints.id.indexOf(feed.from),
           height: source.base + source.levels.full,
-          coefficient: feedCoefficient(feed.opening === undefined ? undefined : values.si(feed.opening, "length")),
+          coefficient: feedCoefficient(
+            feed.opening === undefined ? undefined : values.si(feed.opening, "length"),
+          ),
         };
   return { ...source, point: joints.source.indexOf(index), feed: built };
 }

@@ -1,11 +1,11 @@
-import { DEFAULTS } from "../document/defaults.js";
 import { defaultSourceId } from "../document/check-references.js";
+import { DEFAULTS } from "../document/defaults.js";
 import { findVesselByName } from "../document/find-names.js";
 import type { Plan, PlanSource } from "../document/plan-schema.js";
+import { readShare } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { flowThroughOrifice } from "../physics/orifice.js";
 import { heightOfVessel, type VesselShape } from "../physics/vessel.js";
-import { readShare } from "../document/plan-schema.js";
 import type { Source, Vent } from "./line.js";
 import type { TypedValues } from "./typed-values.js";
 
@@ -13,13 +13,21 @@ import type { TypedValues } from "./typed-values.js";
 export type StandingSource = Omit<Source, "point" | "feed">;
 
 /** Builds every source of a plan, and finds levels and outlets that do not fit their vessels. */
-export function buildSources(plan: Plan, values: TypedValues): { sources: StandingSource[]; problems: Problem[] } {
+export function buildSources(
+  plan: Plan,
+  values: TypedValues,
+): { sources: StandingSource[]; problems: Problem[] } {
   const problems: Problem[] = [];
   const sources = plan.sources.map((source, i) => buildSource(source, i, values, problems));
   return { sources, problems };
 }
 
-function buildSource(source: PlanSource, index: number, values: TypedValues, problems: Problem[]): StandingSource {
+function buildSource(
+  source: PlanSource,
+  index: number,
+  values: TypedValues,
+  problems: Problem[],
+): StandingSource {
   const path = `sources[${index}]`;
   const known = typeof source.vessel === "string" ? findVesselByName(source.vessel) : undefined;
   const shape: VesselShape = known?.shape ?? shapeOf(source.vessel, values);
@@ -63,7 +71,12 @@ function shapeOf(vessel: PlanSource["vessel"], values: TypedValues): VesselShape
         height: length(vessel.height),
       };
     case "box":
-      return { kind: "box", length: length(vessel.length), width: length(vessel.width), height: length(vessel.height) };
+      return {
+        kind: "box",
+        length: length(vessel.length),
+        width: length(vessel.width),
+        height: length(vessel.height),
+      };
     case "table":
       return {
         kind: "table",
@@ -73,35 +86,73 @@ function shapeOf(vessel: PlanSource["vessel"], values: TypedValues): VesselShape
   }
 }
 
-function levelsOf(source: PlanSource, outlet: number, height: number, path: string, values: TypedValues): Source["levels"] {
+function levelsOf(
+  source: PlanSource,
+  outlet: number,
+  height: number,
+  path: string,
+  values: TypedValues,
+): Source["levels"] {
   const { level } = source;
   const fullShare = readShare(DEFAULTS.fullShare.typed) ?? 1;
   if (level?.full === undefined) values.note("fullShare", `${path}.level.full`);
   const full = level?.full === undefined ? fullShare * height : values.si(level.full, "length");
-  const lowest = level?.lowest === undefined ? lowestOf(source, outlet, full, path, values) : values.si(level.lowest, "length");
+  const lowest =
+    level?.lowest === undefined
+      ? lowestOf(source, outlet, full, path, values)
+      : values.si(level.lowest, "length");
   const ordinary = level?.ordinary === undefined ? (full + lowest) / 2 : values.si(level.ordinary, "length");
   return { full, lowest, ordinary };
 }
 
 /** A header tank is topped up as soon as its float falls; any other vessel may be drawn down to its outlet. */
-function lowestOf(source: PlanSource, outlet: number, full: number, path: string, values: TypedValues): number {
-  if (source.feed === undefined) return outlet + values.siOr(undefined, "length", "outletCover", `${path}.level.lowest`);
+function lowestOf(
+  source: PlanSource,
+  outlet: number,
+  full: number,
+  path: string,
+  values: TypedValues,
+): number {
+  if (source.feed === undefined)
+    return outlet + values.siOr(undefined, "length", "outletCover", `${path}.level.lowest`);
   return Math.max(outlet, full - values.siOr(undefined, "length", "feedTravel", `${path}.level.lowest`));
 }
 
-function misfits(levels: Source["levels"], outlet: number, height: number, path: string, source: PlanSource): Problem[] {
+function misfits(
+  levels: Source["levels"],
+  outlet: number,
+  height: number,
+  path: string,
+  source: PlanSource,
+): Problem[] {
   const cm = (metres: number) => `${(metres * 100).toFixed(1)} cm`;
   const problems: Problem[] = [];
   const misfit = (key: string, found: string, allowed: string) =>
-    problems.push({ code: "doesNotFit", path: `${path}.${key}`, found, allowed, mend: "Correct one of the two." });
-  if (levels.full > height + 1e-9) misfit("level.full", cm(levels.full), `The vessel is ${cm(height)} high inside.`);
+    problems.push({
+      code: "doesNotFit",
+      path: `${path}.${key}`,
+      found,
+      allowed,
+      mend: "Correct one of the two.",
+    });
+  if (levels.full > height + 1e-9)
+    misfit("level.full", cm(levels.full), `The vessel is ${cm(height)} high inside.`);
   if (outlet > height) misfit("outlet", cm(outlet), `The vessel is ${cm(height)} high inside.`);
-  if (levels.lowest < outlet - 1e-9) misfit("level.lowest", cm(levels.lowest), `The outlet is at ${cm(outlet)}: below it no water comes.`);
+  if (levels.lowest < outlet - 1e-9)
+    misfit("level.lowest", cm(levels.lowest), `The outlet is at ${cm(outlet)}: below it no water comes.`);
   if (levels.full < levels.lowest - 1e-9) {
     const key = source.level?.full === undefined ? "level.lowest" : "level.full";
-    misfit(key, cm(key === "level.full" ? levels.full : levels.lowest), `Lowest is ${cm(levels.lowest)}, full is ${cm(levels.full)}: full is the higher.`);
+    misfit(
+      key,
+      cm(key === "level.full" ? levels.full : levels.lowest),
+      `Lowest is ${cm(levels.lowest)}, full is ${cm(levels.full)}: full is the higher.`,
+    );
   } else if (levels.ordinary > levels.full + 1e-9 || levels.ordinary < levels.lowest - 1e-9) {
-    misfit("level.ordinary", cm(levels.ordinary), `It lies between the lowest (${cm(levels.lowest)}) and the full level (${cm(levels.full)}).`);
+    misfit(
+      "level.ordinary",
+      cm(levels.ordinary),
+      `It lies between the lowest (${cm(levels.lowest)}) and the full level (${cm(levels.full)}).`,
+    );
   }
   return problems;
 }
@@ -112,7 +163,8 @@ function ventOf(source: PlanSource, path: string, values: TypedValues): Vent {
   if (vent === "sealed") return { kind: "sealed" };
   if (vent === undefined || vent === "open") return { kind: "open", diameter: undefined };
   const diameter = vent.opening === undefined ? undefined : values.si(vent.opening, "length");
-  if ("airTube" in vent && vent.airTube !== undefined) return { kind: "airTube", foot: values.si(vent.airTube, "length"), diameter };
+  if ("airTube" in vent && vent.airTube !== undefined)
+    return { kind: "airTube", foot: values.si(vent.airTube, "length"), diameter };
   return { kind: "open", diameter };
 }
 
@@ -123,5 +175,8 @@ const SEAT_DISCHARGE = 0.6;
 /** q at 1 m of head through a wide-open float valve with this seat [m3/s]. */
 export function feedCoefficient(seat: number | undefined): number {
   const diameter = seat ?? FLOAT_SEAT;
-  return flowThroughOrifice({ area: (Math.PI * diameter * diameter) / 4, dischargeCoefficient: SEAT_DISCHARGE }, 1);
+  return flowThroughOrifice(
+    { area: (Math.PI * diameter * diameter) / 4, dischargeCoefficient: SEAT_DISCHARGE },
+    1,
+  );
 }

@@ -22,10 +22,16 @@ export interface DrinkerBehaviour {
 
 /** The behaviour of the kind a group names. An own drinker goes before one of the tables with the same name. */
 export function behaviourOf(plan: Plan, kind: string, values: TypedValues): DrinkerBehaviour {
-  const own = plan.ownDrinkers !== undefined && Object.hasOwn(plan.ownDrinkers, kind) ? plan.ownDrinkers[kind] : undefined;
+  const own =
+    plan.ownDrinkers !== undefined && Object.hasOwn(plan.ownDrinkers, kind)
+      ? plan.ownDrinkers[kind]
+      : undefined;
   if (own !== undefined) return measuredBehaviour(kind, own, values);
   const known = findDrinkerByName(kind);
-  if (known === undefined) throw new TypeError(`buildLine: no drinker is called ${JSON.stringify(kind)}; only plans from readPlan or checkDocument can be built`);
+  if (known === undefined)
+    throw new TypeError(
+      `buildLine: no drinker is called ${JSON.stringify(kind)}; only plans from readPlan or checkDocument can be built`,
+    );
   const { head, flow, exponent, openingHead } = known;
   return {
     kindId: known.id,
@@ -42,8 +48,13 @@ export function behaviourOf(plan: Plan, kind: string, values: TypedValues): Drin
 }
 
 function measuredBehaviour(name: string, own: OwnDrinker, values: TypedValues): DrinkerBehaviour {
-  const readings = own.readings.map((reading) => ({ head: values.si(reading.head, "head"), flow: values.si(reading.flow, "flow") }));
-  const fit = fitDrinkerLaw(readings, { openingHead: own.opensAt === undefined ? 0 : values.si(own.opensAt, "head") });
+  const readings = own.readings.map((reading) => ({
+    head: values.si(reading.head, "head"),
+    flow: values.si(reading.flow, "flow"),
+  }));
+  const fit = fitDrinkerLaw(readings, {
+    openingHead: own.opensAt === undefined ? 0 : values.si(own.opensAt, "head"),
+  });
   return {
     kindId: name,
     kindName: name,

@@ -25,9 +25,24 @@ export interface Joints {
  * @param outletHeight  height of each source's outlet [m above datum], in the order of the plan
  */
 export function gatherJoints(plan: Plan, outletHeight: readonly number[], values: TypedValues): Joints {
-  const joints: Joints = { id: [], height: [], ground: [], bleed: [], source: [], runFrom: [], runTo: [], runId: [] };
+  const joints: Joints = {
+    id: [],
+    height: [],
+    ground: [],
+    bleed: [],
+    source: [],
+    runFrom: [],
+    runTo: [],
+    runId: [],
+  };
   const place = new Map<string, number>();
-  const add = (id: string, height: number | undefined, ground: number | undefined, bleed: boolean, source: number) => {
+  const add = (
+    id: string,
+    height: number | undefined,
+    ground: number | undefined,
+    bleed: boolean,
+    source: number,
+  ) => {
     place.set(id, joints.id.length);
     joints.id.push(id);
     joints.height.push(height);
@@ -43,7 +58,13 @@ export function gatherJoints(plan: Plan, outletHeight: readonly number[], values
     const ground = point.ground === undefined ? undefined : values.si(point.ground, "length");
     const above = point.above === undefined ? undefined : values.si(point.above, "length");
     const isStated = ground !== undefined || above !== undefined;
-    add(point.id, isStated ? (ground ?? 0) + (above ?? 0) : undefined, isStated ? (ground ?? 0) : undefined, point.bleed ?? false, -1);
+    add(
+      point.id,
+      isStated ? (ground ?? 0) + (above ?? 0) : undefined,
+      isStated ? (ground ?? 0) : undefined,
+      point.bleed ?? false,
+      -1,
+    );
   }
   plan.runs.forEach((run, i) => {
     const end = run.to ?? endOfRun(run.id, i);
@@ -64,7 +85,9 @@ export function statedFall(plan: Plan, run: number, values: TypedValues): number
   if (fall !== undefined) return values.si(fall, "length");
   const last = survey?.at(-1);
   if (last === undefined) return undefined;
-  return Math.abs(values.si(last.along, "length") - values.si(length, "length")) < 1e-6 ? values.si(last.fall, "length") : undefined;
+  return Math.abs(values.si(last.along, "length") - values.si(length, "length")) < 1e-6
+    ? values.si(last.fall, "length")
+    : undefined;
 }
 
 /**
@@ -125,7 +148,12 @@ export function resolveHeights(
 /** Heights may differ by this much and still agree [m]. */
 const HEIGHT_AGREES = 0.001;
 
-function disagreements(plan: Plan, joints: Joints, height: readonly (number | undefined)[], falls: readonly (number | undefined)[]): Problem[] {
+function disagreements(
+  plan: Plan,
+  joints: Joints,
+  height: readonly (number | undefined)[],
+  falls: readonly (number | undefined)[],
+): Problem[] {
   return plan.runs.flatMap((run, i): Problem[] => {
     const [from, to] = [height[joints.runFrom[i]], height[joints.runTo[i]]];
     const fall = falls[i];
@@ -162,7 +190,11 @@ function unconnected(plan: Plan, joints: Joints): Problem[] {
 }
 
 /** 1 for each joint that runs for which `isOpen` join to a source, or to `start` where that is given. */
-export function reachFromSources(joints: Joints, isOpen: (run: number) => boolean, start?: number): Uint8Array {
+export function reachFromSources(
+  joints: Joints,
+  isOpen: (run: number) => boolean,
+  start?: number,
+): Uint8Array {
   const meeting: number[][] = joints.id.map(() => []);
   joints.runFrom.forEach((from, run) => {
     if (!isOpen(run)) return;
@@ -170,7 +202,8 @@ export function reachFromSources(joints: Joints, isOpen: (run: number) => boolea
     meeting[joints.runTo[run]].push(from);
   });
   const reached = new Uint8Array(joints.id.length);
-  const queue = start === undefined ? joints.source.flatMap((source, j) => (source >= 0 ? [j] : [])) : [start];
+  const queue =
+    start === undefined ? joints.source.flatMap((source, j) => (source >= 0 ? [j] : [])) : [start];
   for (const joint of queue) reached[joint] = 1;
   for (let at = 0; at < queue.length; at += 1) {
     for (const other of meeting[queue[at]]) {

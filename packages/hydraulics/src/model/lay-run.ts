@@ -38,7 +38,12 @@ export function layRun(run: {
     ...inner.map(({ along, fall }) => ({ along, height: startHeight - fall })),
     { along: length, height: endHeight },
   ];
-  const stations: Station[] = inner.map(({ along, fall, bleed }) => ({ along, height: startHeight - fall, bleed, surveyed: true }));
+  const stations: Station[] = inner.map(({ along, fall, bleed }) => ({
+    along,
+    height: startHeight - fall,
+    bleed,
+    surveyed: true,
+  }));
   for (const along of drinkersAt) {
     if (along <= SAME_PLACE || along >= length - SAME_PLACE) continue;
     if (stations.length > 0 && nearestDistance(inner, along) <= SAME_PLACE) continue;
@@ -49,10 +54,16 @@ export function layRun(run: {
 }
 
 function nearestDistance(places: readonly { readonly along: number }[], along: number): number {
-  return places.reduce((least, place) => Math.min(least, Math.abs(place.along - along)), Number.POSITIVE_INFINITY);
+  return places.reduce(
+    (least, place) => Math.min(least, Math.abs(place.along - along)),
+    Number.POSITIVE_INFINITY,
+  );
 }
 
-function heightAt(knots: readonly { readonly along: number; readonly height: number }[], along: number): number {
+function heightAt(
+  knots: readonly { readonly along: number; readonly height: number }[],
+  along: number,
+): number {
   let k = 1;
   while (k < knots.length - 1 && knots[k].along < along) k += 1;
   const [a, b] = [knots[k - 1], knots[k]];

@@ -1,5 +1,5 @@
-import type { Water } from "../physics/water.js";
 import type { VesselShape } from "../physics/vessel.js";
+import type { Water } from "../physics/water.js";
 
 /**
  * The line as the solver sees it: plain SI data, typed arrays by index, ids beside them.

@@ -41,8 +41,17 @@ export function buildMoments(line: Line): Moments {
     ordinary: spread,
   };
   const each = (atWork: (name: MomentName) => Uint8Array) => {
-    const moment = (name: MomentName): Moment => ({ name, sourceHead: sourceHeads(line, name), atWork: atWork(name) });
-    return { fullIdle: moment("fullIdle"), fullBusiest: moment("fullBusiest"), lowestBusiest: moment("lowestBusiest"), ordinary: moment("ordinary") };
+    const moment = (name: MomentName): Moment => ({
+      name,
+      sourceHead: sourceHeads(line, name),
+      atWork: atWork(name),
+    });
+    return {
+      fullIdle: moment("fullIdle"),
+      fullBusiest: moment("fullBusiest"),
+      lowestBusiest: moment("lowestBusiest"),
+      ordinary: moment("ordinary"),
+    };
   };
   return { named: each((name) => working[name]), idle: each(() => nobody) };
 }
@@ -76,7 +85,10 @@ export function givenBeforeStall(line: Line, source: Source): number | undefined
 export function stallsWithinUse(line: Line, source: Source): boolean {
   const given = givenBeforeStall(line, source);
   if (given === undefined) return false;
-  return given < volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels.lowest);
+  return (
+    given <
+    volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels.lowest)
+  );
 }
 
 function lowestDrinker(line: Line): number {

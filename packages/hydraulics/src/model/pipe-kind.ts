@@ -34,7 +34,10 @@ export function pipeOf(pipe: PlanPipe | undefined, path: string, values: TypedVa
     };
   }
   const known = findPipeByName(chosen);
-  if (known === undefined) throw new TypeError(`buildLine: no pipe is called ${JSON.stringify(chosen)}; only plans from readPlan or checkDocument can be built`);
+  if (known === undefined)
+    throw new TypeError(
+      `buildLine: no pipe is called ${JSON.stringify(chosen)}; only plans from readPlan or checkDocument can be built`,
+    );
   const { id, name, bore, boreLow, boreHigh, hazenWilliams, roughness } = known;
   return { pipeId: id, pipeName: name, bore, boreLow, boreHigh, hazenWilliams, roughness };
 }
@@ -55,7 +58,10 @@ const WAY_IN = "entry-sharp";
 const HALF_TAP = 2.1;
 
 export function sumFittings(
-  run: { readonly fittings?: readonly PlanFitting[] | undefined; readonly tap?: "open" | "half" | "shut" | undefined },
+  run: {
+    readonly fittings?: readonly PlanFitting[] | undefined;
+    readonly tap?: "open" | "half" | "shut" | undefined;
+  },
   bore: number,
   startsAtSource: boolean,
 ): FittingSum {
@@ -63,7 +69,10 @@ export function sumFittings(
   let k1 = 0;
   let kInfinity = run.tap === "half" ? HALF_TAP : 0;
   for (const fitting of list) {
-    const one = typeof fitting === "string" ? namedFitting(fitting, bore) : { k1: 0, kInfinity: fitting.k, count: fitting.count ?? 1 };
+    const one =
+      typeof fitting === "string"
+        ? namedFitting(fitting, bore)
+        : { k1: 0, kInfinity: fitting.k, count: fitting.count ?? 1 };
     k1 += one.count * one.k1;
     kInfinity += one.count * one.kInfinity;
   }
@@ -73,6 +82,9 @@ export function sumFittings(
 function namedFitting(text: string, bore: number): { k1: number; kInfinity: number; count: number } {
   const { name, count } = readFittingText(text);
   const known = findFittingByName(name);
-  if (known === undefined) throw new TypeError(`buildLine: no fitting is called ${JSON.stringify(name)}; only plans from readPlan or checkDocument can be built`);
+  if (known === undefined)
+    throw new TypeError(
+      `buildLine: no fitting is called ${JSON.stringify(name)}; only plans from readPlan or checkDocument can be built`,
+    );
   return { k1: known.k1, kInfinity: known.kInfinity * (1 + known.sizeCorrection / bore), count };
 }

@@ -23,7 +23,10 @@ export function createTypedValues(): TypedValues {
   const used: DefaultUsed[] = [];
   const si = (typed: string, kind: QuantityKind) => {
     const read = readQuantity(typed, kind);
-    if (!read.ok) throw new TypeError(`buildLine: ${JSON.stringify(typed)} is no ${kind}; only plans from readPlan or checkDocument can be built`);
+    if (!read.ok)
+      throw new TypeError(
+        `buildLine: ${JSON.stringify(typed)} is no ${kind}; only plans from readPlan or checkDocument can be built`,
+      );
     return read.quantity.si;
   };
   const note = (fallback: DefaultName, path: string, value: string = DEFAULTS[fallback].typed) => {

@@ -1,7 +1,7 @@
 import { type Line, SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
-import { headLossDarcyWeisbach, reynoldsNumber, velocityInBore } from "../physics/darcy-weisbach.js";
 import { GRAVITY } from "../physics/constants.js";
+import { headLossDarcyWeisbach, reynoldsNumber, velocityInBore } from "../physics/darcy-weisbach.js";
 import { headLossHazenWilliams } from "../physics/hazen-williams.js";
 import type { LineSolution, Residual } from "./solution.js";
 
@@ -44,7 +44,9 @@ function checkContinuity(line: Line, state: State): Residual {
 function checkEnergy(line: Line, moment: Moment, state: State): Residual {
   const onPipes = worstOf(line.segments.count, (s) => segmentResidual(line, state, s));
   const atDrinkers = worstOf(line.drinkers.count, (d) => drinkerResidual(line, moment, state, d));
-  const atSources = worstOf(line.sources.length, (i) => Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]));
+  const atSources = worstOf(line.sources.length, (i) =>
+    Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]),
+  );
   return [onPipes, atDrinkers, atSources].reduce((a, b) => (b.worst > a.worst ? b : a));
 }
 
@@ -86,7 +88,10 @@ export function lossOnSegment(line: Line, state: Pick<State, "friction" | "flow"
   const friction =
     state.friction === "hazenWilliams"
       ? headLossHazenWilliams({ length, bore, coefficient: segments.hazenWilliams[s] }, flow)
-      : headLossDarcyWeisbach({ length, bore, roughness: segments.roughness[s], viscosity: water.viscosity }, flow);
+      : headLossDarcyWeisbach(
+          { length, bore, roughness: segments.roughness[s], viscosity: water.viscosity },
+          flow,
+        );
   return friction + fittings;
 }
 

@@ -17,7 +17,12 @@ export function evaluateTrial(network: Network, work: Workspace): void {
  * convex and the line's flows are its minimiser, so along a step its slope rises. Where it is still negative (or
  * nearly zero) at the far end, the whole step went downhill.
  */
-export function contentSlope(network: Network, demand: Demand, work: Workspace, end: "start" | "trial"): number {
+export function contentSlope(
+  network: Network,
+  demand: Demand,
+  work: Workspace,
+  end: "start" | "trial",
+): number {
   const { topology, drinkers } = network;
   const { flow, trialFlow, drinkerFlow, trialDrinkerFlow } = work;
   const loss = end === "start" ? work.loss : work.trialLoss;

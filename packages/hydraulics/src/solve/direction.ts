@@ -39,7 +39,7 @@ export function stepDrinkers(network: Network, work: Workspace): void {
   const { conductance, drinkerFlow, trialDrinkerFlow, drinkerLoss, head } = work;
   for (let d = 0; d < drinkers.count; d += 1) {
     const q = drinkerFlow[d] + conductance[d] * (head[drinkers.node[d]] - drinkers.start[d] - drinkerLoss[d]);
-    trialDrinkerFlow[d] = q > 0 ? q : 0;
+    trialDrinkerFlow[d] = Math.max(0, q);
   }
 }
 

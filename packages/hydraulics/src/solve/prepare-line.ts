@@ -64,7 +64,12 @@ export function useZoning(prepared: PreparedLine, set: readonly number[]): Zonin
 
 const keyOf = (set: readonly number[]) => set.join(" ");
 
-function buildZoning(line: Line, friction: FrictionLaw, adjacency: Adjacency, set: readonly number[]): Zoning {
+function buildZoning(
+  line: Line,
+  friction: FrictionLaw,
+  adjacency: Adjacency,
+  set: readonly number[],
+): Zoning {
   const { segments } = line;
   const cut = segments.shut.slice();
   for (const s of set) cut[s] = 1;

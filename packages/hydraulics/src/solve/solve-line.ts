@@ -45,7 +45,12 @@ export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution 
   return writeSolution(prepared, zoning, moment, solved, effort);
 }
 
-function demandOf(prepared: PreparedLine, zoning: Zoning, moment: Moment, draw: Float64Array | undefined): Demand {
+function demandOf(
+  prepared: PreparedLine,
+  zoning: Zoning,
+  moment: Moment,
+  draw: Float64Array | undefined,
+): Demand {
   const { line } = prepared;
   const { topology } = zoning.network;
   const rootHead = new Float64Array(topology.rootCount);
@@ -81,12 +86,15 @@ function devicesToSet(prepared: PreparedLine, zoning: Zoning): number[] {
     const isSet = zoning.set.includes(s);
     if (segments.kind[s] === SEGMENT_KIND.oneWay) {
       if (!isSet) return (flowThrough.get(s) ?? 0) < 0;
-      const wouldOpen = reached[from] === 1 && reached[to] === 1 && head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
+      const wouldOpen =
+        reached[from] === 1 && reached[to] === 1 && head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
       return !wouldOpen;
     }
     // Holding goes on while there is head to spare upstream; passing ends once the outlet stands above the setting.
     const setting = points.height[to] + segments.setting[s];
-    return reached[from] === 1 && (isSet ? head[from] > setting - SWITCH_HEAD : head[to] > setting + SWITCH_HEAD);
+    return (
+      reached[from] === 1 && (isSet ? head[from] > setting - SWITCH_HEAD : head[to] > setting + SWITCH_HEAD)
+    );
   });
 }
 
@@ -119,12 +127,17 @@ function drawOf(prepared: PreparedLine, zoning: Zoning): Float64Array {
 
 /** `from` with only the first device changed in which it differs from `to`. */
 function changeFirst(from: readonly number[], to: readonly number[]): number[] {
-  const changed = [...from, ...to].filter((s) => from.includes(s) !== to.includes(s)).sort((a, b) => a - b)[0];
+  const changed = [...from, ...to]
+    .filter((s) => from.includes(s) !== to.includes(s))
+    .sort((a, b) => a - b)[0];
   if (changed === undefined) return [...from];
-  return from.includes(changed) ? from.filter((s) => s !== changed) : [...from, changed].sort((a, b) => a - b);
+  return from.includes(changed)
+    ? from.filter((s) => s !== changed)
+    : [...from, changed].sort((a, b) => a - b);
 }
 
-const sameSet = (a: readonly number[], b: readonly number[]) => a.length === b.length && a.every((s, i) => s === b[i]);
+const sameSet = (a: readonly number[], b: readonly number[]) =>
+  a.length === b.length && a.every((s, i) => s === b[i]);
 
 function sameDraw(a: Float64Array, b: Float64Array | undefined): boolean {
   return a.every((q, i) => Math.abs(q - (b === undefined ? 0 : b[i])) <= 1e-20 + 1e-12 * Math.abs(q));
@@ -148,8 +161,14 @@ function writeSolution(
   }
   for (let d = 0; d < topology.drinker.length; d += 1) drinkerFlow[topology.drinker[d]] = work.drinkerFlow[d];
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
-  for (const s of holdingRegulators(prepared, zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
+  for (const s of holdingRegulators(prepared, zoning))
+    flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
   const state = { friction, ...stateByPoint(prepared, zoning), flow, drinkerFlow, sourceFlow };
   const { continuity, energy, passed } = checkSolution(line, moment, state);
-  return { outcome: solved && passed ? "solved" : "stalled", ...state, checks: { continuity, energy }, effort };
+  return {
+    outcome: solved && passed ? "solved" : "stalled",
+    ...state,
+    checks: { continuity, energy },
+    effort,
+  };
 }

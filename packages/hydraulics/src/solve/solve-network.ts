@@ -78,7 +78,8 @@ function startCold(network: Network, demand: Demand, work: Workspace): void {
   for (let r = 0; r < topology.rootCount; r += 1) highest = Math.max(highest, demand.rootHead[r]);
   work.head.fill(highest);
   for (let d = 0; d < drinkers.count; d += 1) {
-    work.trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlowAt(drinkers, d, highest - drinkers.start[d]);
+    work.trialDrinkerFlow[d] =
+      demand.atWork[d] === 0 ? 0 : drinkerFlowAt(drinkers, d, highest - drinkers.start[d]);
   }
   work.trialFlow.fill(0);
 }
@@ -86,6 +87,7 @@ function startCold(network: Network, demand: Demand, work: Workspace): void {
 /** The last solution, with the drinkers that no longer work shut. */
 function startWarm(demand: Demand, work: Workspace): void {
   const { drinkerFlow, trialDrinkerFlow } = work;
-  for (let d = 0; d < drinkerFlow.length; d += 1) trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlow[d];
+  for (let d = 0; d < drinkerFlow.length; d += 1)
+    trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlow[d];
   work.trialFlow.set(work.flow);
 }

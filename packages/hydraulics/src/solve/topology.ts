@@ -1,5 +1,5 @@
-import { analyseSymmetric, type SymmetricPattern } from "../numerics/symmetric-solve.js";
 import type { Line } from "../model/line.js";
+import { analyseSymmetric, type SymmetricPattern } from "../numerics/symmetric-solve.js";
 
 /**
  * The part of a line that one solve sees, numbered for it: every point joined by open pipe to one of `roots`.
@@ -56,7 +56,12 @@ export function buildAdjacency(line: Line): Adjacency {
  * @param cut  1 for segments that carry nothing here: shut taps, and regulators that are holding (their outlet is a
  *             root of its own)
  */
-export function buildTopology(line: Line, adjacency: Adjacency, roots: readonly number[], cut: Uint8Array): Topology {
+export function buildTopology(
+  line: Line,
+  adjacency: Adjacency,
+  roots: readonly number[],
+  cut: Uint8Array,
+): Topology {
   const { points, segments } = line;
   const nodeOf = new Int32Array(points.count).fill(-1);
   const point = new Int32Array(points.count);
@@ -94,7 +99,9 @@ export function buildTopology(line: Line, adjacency: Adjacency, roots: readonly 
       stack.push(enter(other, node, s));
     }
   }
-  const reachedChords = chords.filter((s) => nodeOf[segments.from[s]] >= 0 && segments.from[s] !== segments.to[s]);
+  const reachedChords = chords.filter(
+    (s) => nodeOf[segments.from[s]] >= 0 && segments.from[s] !== segments.to[s],
+  );
   return assemble(line, { nodeOf, nodeCount, rootCount, point, parent, treeSegment, chords: reachedChords });
 }
 
@@ -103,7 +110,11 @@ export function buildTopology(line: Line, adjacency: Adjacency, roots: readonly 
  * the roots as one point). Flows on the tree are sums, flows on chords follow from heads; so the pipes in which a
  * small flow costs much head are the ones to leave out of the sums.
  */
-function findChords(line: Line, roots: readonly number[], cut: Uint8Array): { closing: number[]; isChord: Uint8Array } {
+function findChords(
+  line: Line,
+  roots: readonly number[],
+  cut: Uint8Array,
+): { closing: number[]; isChord: Uint8Array } {
   const { segments, points } = line;
   const leader = Int32Array.from({ length: points.count }, (_, p) => p);
   const find = (p: number): number => {
@@ -130,9 +141,14 @@ function findChords(line: Line, roots: readonly number[], cut: Uint8Array): { cl
   });
   for (const root of roots) leader[find(root)] = find(roots[0]);
   const resistance = Float64Array.from(segments.length, (length, s) => {
-    return (0.02 * length) / segments.bore[s] ** 5 + (segments.kInfinity[s] + 1e-3 * segments.k1[s]) / segments.bore[s] ** 4;
+    return (
+      (0.02 * length) / segments.bore[s] ** 5 +
+      (segments.kInfinity[s] + 1e-3 * segments.k1[s]) / segments.bore[s] ** 4
+    );
   });
-  const closing = join(Int32Array.from(segments.from.keys()).sort((a, b) => resistance[a] - resistance[b] || a - b));
+  const closing = join(
+    Int32Array.from(segments.from.keys()).sort((a, b) => resistance[a] - resistance[b] || a - b),
+  );
   for (const s of closing) isChord[s] = 1;
   return { closing: closing.sort((a, b) => a - b), isChord };
 }
@@ -169,12 +185,30 @@ function assemble(line: Line, numbering: Numbering): Topology {
     chordTo[c] = nodeOf[segments.to[chords[c]]];
   }
   const { drinker, drinkerNode } = sortDrinkers(line, nodeOf, nodeCount);
-  const pattern = chords.length === 0 ? undefined : patternOf(nodeCount, rootCount, parent, chordFrom, chordTo);
-  return { nodeCount, rootCount, point, parent, chordCount: chords.length, chordFrom, chordTo, segment, sign, drinker, drinkerNode, pattern };
+  const pattern =
+    chords.length === 0 ? undefined : patternOf(nodeCount, rootCount, parent, chordFrom, chordTo);
+  return {
+    nodeCount,
+    rootCount,
+    point,
+    parent,
+    chordCount: chords.length,
+    chordFrom,
+    chordTo,
+    segment,
+    sign,
+    drinker,
+    drinkerNode,
+    pattern,
+  };
 }
 
 /** Drinkers in the order of their nodes (a counting sort), so that a sweep over nodes meets them in turn. */
-function sortDrinkers(line: Line, nodeOf: Int32Array, nodeCount: number): { drinker: Int32Array; drinkerNode: Int32Array } {
+function sortDrinkers(
+  line: Line,
+  nodeOf: Int32Array,
+  nodeCount: number,
+): { drinker: Int32Array; drinkerNode: Int32Array } {
   const { drinkers } = line;
   const start = new Int32Array(nodeCount + 1);
   for (let d = 0; d < drinkers.count; d += 1) {
@@ -195,7 +229,13 @@ function sortDrinkers(line: Line, nodeOf: Int32Array, nodeCount: number): { drin
 }
 
 /** Unknown heads are those of nodes `rootCount ..`; one off-diagonal entry for each edge between two of them. */
-function patternOf(nodeCount: number, rootCount: number, parent: Int32Array, chordFrom: Int32Array, chordTo: Int32Array): SymmetricPattern {
+function patternOf(
+  nodeCount: number,
+  rootCount: number,
+  parent: Int32Array,
+  chordFrom: Int32Array,
+  chordTo: Int32Array,
+): SymmetricPattern {
   const rows: number[] = [];
   const columns: number[] = [];
   const add = (a: number, b: number) => {

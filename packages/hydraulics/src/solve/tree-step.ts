@@ -49,7 +49,8 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
 export function matchDrinkersToPipes(network: Network, demand: Demand, work: Workspace): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
-  const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, trialFlow, trialDrinkerFlow } = work;
+  const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, trialFlow, trialDrinkerFlow } =
+    work;
 
   // What each edge carries by its own law; then what is left of it at its node.
   for (let i = rootCount; i < nodeCount; i += 1) {
@@ -57,7 +58,8 @@ export function matchDrinkersToPipes(network: Network, demand: Demand, work: Wor
     trialFlow[i] = (nodeConductance[i] * above + nodeDraw[i]) / (1 + nodeConductance[i] * slope[i]);
   }
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) trialFlow[parent[i]] -= trialFlow[i];
-  for (let i = rootCount; i < nodeCount; i += 1) if (demand.draw !== undefined) trialFlow[i] -= demand.draw[i];
+  for (let i = rootCount; i < nodeCount; i += 1)
+    if (demand.draw !== undefined) trialFlow[i] -= demand.draw[i];
   for (let d = 0; d < drinkers.count; d += 1) trialFlow[drinkers.node[d]] -= trialDrinkerFlow[d];
 
   // The remainder goes to the node's drinkers by how strongly they answer.
@@ -67,6 +69,6 @@ export function matchDrinkersToPipes(network: Network, demand: Demand, work: Wor
     const node = drinkers.node[d];
     if (node < rootCount || conductance[d] === 0) continue;
     const q = trialDrinkerFlow[d] + (trialFlow[node] * conductance[d]) / nodeDraw[node];
-    trialDrinkerFlow[d] = q > 0 ? q : 0;
+    trialDrinkerFlow[d] = Math.max(0, q);
   }
 }

@@ -30,7 +30,12 @@ export function buildDrinkerLaws(line: Line, topology: Topology): DrinkerLaws {
 }
 
 /** Head above `start` that each drinker needs for its flow, and the slope of that; idle drinkers are left at zero. */
-export function evaluateDrinkers(laws: DrinkerLaws, flow: Float64Array, loss: Float64Array, slope: Float64Array): void {
+export function evaluateDrinkers(
+  laws: DrinkerLaws,
+  flow: Float64Array,
+  loss: Float64Array,
+  slope: Float64Array,
+): void {
   const { count, coefficient, exponent } = laws;
   for (let d = 0; d < count; d += 1) {
     const share = flow[d] / coefficient[d];

@@ -11,7 +11,9 @@ export function buildHazenWilliamsLaws(line: Line, topology: Topology): PipeLaws
   for (let e = 0; e < topology.segment.length; e += 1) {
     const s = topology.segment[e];
     if (s < 0) continue;
-    const r = (10.67 * segments.length[s]) / (segments.hazenWilliams[s] ** FLOW_EXPONENT * segments.bore[s] ** 4.8704);
+    const r =
+      (10.67 * segments.length[s]) /
+      (segments.hazenWilliams[s] ** FLOW_EXPONENT * segments.bore[s] ** 4.8704);
     laws.resistance[e] = r;
     laws.slopeFloor[e] += FLOW_EXPONENT * r * FLOOR_FLOW ** 0.852;
   }

@@ -3,7 +3,13 @@ import { GRAVITY } from "../../physics/constants.js";
 import type { Topology } from "../topology.js";
 
 /** A law that fills in the loss and its slope for every pipe at the flows given. */
-export type PipeKernel = (laws: PipeLaws, count: number, flow: Float64Array, loss: Float64Array, slope: Float64Array) => void;
+export type PipeKernel = (
+  laws: PipeLaws,
+  count: number,
+  flow: Float64Array,
+  loss: Float64Array,
+  slope: Float64Array,
+) => void;
 
 /**
  * What the pipe kernels need of each edge, worked out once per line and friction law. Roots have all zeros but a
@@ -32,7 +38,12 @@ export const FLOOR_FLOW = 1e-10;
 export const SLOPE_FLOOR = 1e-4;
 
 /** The fittings of an edge as a linear and a quadratic term: K1/Re and K-infinity velocity heads. */
-export function fittingTerms(k1: number, kInfinity: number, bore: number, viscosity: number): { linear: number; quadratic: number } {
+export function fittingTerms(
+  k1: number,
+  kInfinity: number,
+  bore: number,
+  viscosity: number,
+): { linear: number; quadratic: number } {
   const velocityPerFlow = 4 / (Math.PI * bore * bore);
   return {
     linear: (k1 * viscosity * velocityPerFlow) / (2 * GRAVITY * bore),

@@ -1,0 +1,17 @@
+export const HELP = `headfall: gravity-fed watering for small flocks, from a plan to a verdict
+
+  headfall check PLAN        heads, flows and verdict of every drinker
+  headfall sizes PLAN        each pipe size on the shelf in place of the pipe
+  headfall help
+
+PLAN is a plan file; - reads standard input.
+
+  --json           the result as a document (see docs/reference/check-result.md)
+  --units us       write US units (metric if left out; what the plan typed is kept)
+  --samples 200    check: plans tried within the doubts of the measurements; 0 for none
+  --seed 1         check: seed of those samples
+  --run NAME       sizes: exchange the pipe of this run only (all if left out)
+  --no-colour      no colour
+
+Exit status: 0 all good, 1 something starves, drips or is dry, 2 the plan cannot be read.
+`;

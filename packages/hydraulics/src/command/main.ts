@@ -1,0 +1,38 @@
+import { VERSION } from "../version.js";
+import { runCheck } from "./check.js";
+import { HELP } from "./help.js";
+import { runSizes } from "./sizes.js";
+
+const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
+  check: runCheck,
+  sizes: runSizes,
+};
+
+/** Reads the arguments, hands over to one sub-command, and gives its exit status back. */
+async function main(args: readonly string[]): Promise<number> {
+  const [name, ...rest] = args;
+  if (name === undefined || name === "help" || name === "--help" || name === "-h") {
+    process.stdout.write(HELP);
+    return name === undefined ? 2 : 0;
+  }
+  if (name === "--version") {
+    process.stdout.write(`${VERSION}\n`);
+    return 0;
+  }
+  const command = Object.hasOwn(COMMANDS, name) ? COMMANDS[name] : undefined;
+  if (command === undefined) {
+    process.stderr.write(
+      `headfall: there is no command ${JSON.stringify(name)}. There are: ${Object.keys(COMMANDS).join(", ")}, help.\n`,
+    );
+    return 2;
+  }
+  return command(rest);
+}
+
+// A reader that goes away early (head, less) is no fault.
+process.stdout.on("error", (error: NodeJS.ErrnoException) => {
+  if (error.code === "EPIPE") process.exit(0);
+  throw error;
+});
+
+process.exitCode = await main(process.argv.slice(2));

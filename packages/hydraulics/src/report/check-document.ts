@@ -1,0 +1,64 @@
+import { type Checked, type DrinkerVerdict, VERDICTS } from "../judge/check-result.js";
+import { MOMENTS } from "../model/moment.js";
+import type { UnitSystem } from "../units/quantity.js";
+import { writeCaution } from "./caution-sentences.js";
+import { writeCertainty, writeFinding, writeVerdict } from "./sentences.js";
+
+/** Name and version of the result document; the version rises when a key changes its meaning or goes. */
+export const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;
+
+/**
+ * A check as a plain document, for `--json` and files: SI throughout (m, m3/s, kg), sentences in the units asked for.
+ * Described in docs/reference/check-result.md.
+ */
+export function writeCheckDocument(checked: Checked, system: UnitSystem) {
+  const { line } = checked;
+  return {
+    ...CHECK_FORMAT,
+    plan: { name: line.name, digest: checked.madeFrom.planDigest },
+    verdict: checked.verdict,
+    counts: Object.fromEntries(VERDICTS.map((name) => [name, checked.counts[name]])),
+    friction: checked.friction,
+    water: { ...line.water },
+    drinkers: checked.drinkers.map((verdict) => drinkerEntry(checked, verdict, system)),
+    runs: checked.runs.map(({ index: _, ...report }) => report),
+    sources: checked.sources.map(({ index: _, ...report }) => report),
+    filling: checked.filling.map((finding) => ({
+      ...finding,
+      sentence: writeFinding(finding, line, system),
+    })),
+    cautions: checked.cautions.map((caution) => ({
+      ...caution,
+      sentence: writeCaution(caution, line, system),
+    })),
+    defaults: checked.defaults,
+    checks: MOMENTS.map((moment) => ({
+      moment,
+      ...Object.fromEntries(
+        Object.entries(checked.solutions[moment]).map(([law, { outcome, checks, effort }]) => [
+          law,
+          { outcome, continuity: checks.continuity.worst, energy: checks.energy.worst, steps: effort.steps },
+        ]),
+      ),
+    })),
+    madeFrom: checked.madeFrom,
+  };
+}
+
+function drinkerEntry(checked: Checked, verdict: DrinkerVerdict, system: UnitSystem) {
+  const { line } = checked;
+  const { drinkers } = line;
+  const { index, certainty, ...rest } = verdict;
+  const group = drinkers.groups[drinkers.group[index]];
+  return {
+    ...rest,
+    run: line.runs[drinkers.run[index]].id,
+    kind: group.kindId,
+    along: drinkers.along[index],
+    height: drinkers.height[index],
+    certainty: { ...certainty, sentence: writeCertainty(certainty) },
+    sentence: writeVerdict(verdict, line, system),
+  };
+}
+
+export type CheckDocument = ReturnType<typeof writeCheckDocument>;
