@@ -47,6 +47,7 @@ export const UI: Ladder = {
     "profile",
     "tables",
     "sheet",
+    "line",
     "app",
   ],
   entries: { "index.ts": [], "define.ts": [] },

@@ -1,0 +1,35 @@
+import { css } from "lit";
+
+/** The page around the line; the palette comes from the same tokens as the elements' own. */
+export const pageStyles = css`
+  *, *::before, *::after { box-sizing: border-box; }
+  :root { color-scheme: light dark; }
+  :root[data-light="sun"] { color-scheme: light; }
+  :root[data-light="dark"] { color-scheme: dark; }
+  body {
+    margin: 0; background: var(--_paper); color: var(--_ink);
+    font-family: var(--_font); line-height: 1.45; -webkit-text-size-adjust: 100%;
+  }
+  .page { max-width: 76rem; margin: 0 auto; padding: 0 0.75rem 3rem; }
+  .top { display: flex; flex-wrap: wrap; gap: 0.5rem 1rem; align-items: center; padding: 0.6rem 0; }
+  h1 { font-size: 1.35rem; margin: 0; letter-spacing: 0.01em; }
+  h1 small { font-weight: 400; font-size: 1rem; color: var(--_quiet); display: block; overflow-wrap: anywhere; }
+  .tools { display: flex; flex-wrap: wrap; gap: 0.5rem; margin-left: auto; }
+  .tools label.button { display: inline-flex; align-items: center; position: relative; }
+  .tools label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
+  .tools input[type="file"] { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; }
+  .note { color: var(--_quiet); font-size: 0.9rem; margin: 0 0 0.5rem; max-width: 80ch; overflow-wrap: anywhere; }
+  .refused { border: 2px solid var(--_dry); border-radius: 8px; background: var(--_sheet); padding: 0.5rem 0.9rem; margin: 0.5rem 0; }
+  .refused h2 { font-size: 1.05rem; margin: 0.25rem 0; color: var(--_dry); }
+  .refused li { margin: 0.4rem 0; overflow-wrap: anywhere; }
+  .dropping { outline: 4px dashed var(--_accent); outline-offset: -8px; }
+  @media (max-width: 560px) {
+    .tools { margin-left: 0; width: 100%; display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); }
+    .tools > * { justify-content: center; }
+  }
+  @media (prefers-reduced-motion: no-preference) {
+    .refused { animation: appear 150ms ease-out; }
+    @keyframes appear { from { opacity: 0; } }
+  }
+  @media print { .tools, .refused { display: none; } .page { padding: 0; } }
+`;

@@ -1,0 +1,51 @@
+/** The two ways of writing measures. */
+export type UnitSystem = "metric" | "us";
+
+const INCH = 0.0254;
+const FOOT = 12 * INCH;
+
+/** A length as a person would type it, in the units of the system: "62 cm", "1.2 m", "9.5 in", "2 ft 6 in". */
+export function typedLength(length: number, system: UnitSystem): string {
+  return system === "us" ? typedFeetAndInches(length) : typedCentimetres(length);
+}
+
+function typedCentimetres(length: number): string {
+  return `${trimmed(length * 100, 1)} cm`;
+}
+
+function typedFeetAndInches(length: number): string {
+  const sign = length < 0 ? "-" : "";
+  // Whole quarter inches: what a folding rule shows.
+  const quarters = Math.round((Math.abs(length) / INCH) * 4);
+  const feet = Math.floor(quarters / 48);
+  const inches = (quarters % 48) / 4;
+  if (feet === 0) return `${sign}${inches} in`;
+  return inches === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${inches} in`;
+}
+
+/** Step of a slider for lengths [m]: one centimetre or half an inch. */
+export function lengthStep(system: UnitSystem): number {
+  return system === "us" ? INCH / 2 : 0.01;
+}
+
+/** Unit taken for a bare number typed into a field for lengths. */
+export function bareLengthUnit(system: UnitSystem): string {
+  return system === "us" ? "in" : "cm";
+}
+
+/** Length of the unit on a drawing's axes [m], and its sign. */
+export function axisUnit(system: UnitSystem): { readonly length: number; readonly sign: string } {
+  return system === "us" ? { length: FOOT, sign: "ft" } : { length: 1, sign: "m" };
+}
+
+/** Which system a text was typed in; a text without a unit of either belongs to both. */
+export function systemOf(typed: string): UnitSystem | undefined {
+  if (/\d\s*(?:"|'|in\b|inch|ft\b|foot|feet|yd\b|yard)/i.test(typed)) return "us";
+  if (/\d\s*(?:mm|cm|dm|m|km|metre|meter)\b/i.test(typed)) return "metric";
+  return undefined;
+}
+
+/** At most so many decimals, without zeros at the end. */
+export function trimmed(value: number, decimals: number): string {
+  return String(Number(value.toFixed(decimals)));
+}

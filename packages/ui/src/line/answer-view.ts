@@ -1,0 +1,45 @@
+import { type Certainty, type Checked, VERDICTS, writeJudgement } from "@headfall/hydraulics";
+import { html } from "lit";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { VERDICT_MARKS } from "../kernels/verdict-marks.js";
+import { verdictMarkAt } from "../verdicts/verdict-mark.js";
+
+/** The counts, worst first, each with its mark: what the keeper came for, in one line. */
+export function countsView({ counts }: Checked) {
+  const worstFirst = [...VERDICTS].reverse().filter((verdict) => counts[verdict] > 0);
+  return html`<h2 class="counts" part="counts">
+    ${worstFirst.map(
+      (verdict) => html`<span class="verdict ${verdict}"
+        ><svg class="inline-mark" viewBox="-1.2 -1.2 2.4 2.4" width="20" height="20" aria-hidden="true">
+          ${verdictMarkAt(verdict, 0, 0, 1)}
+        </svg>
+        ${writeCount(verdict, counts[verdict])}</span
+      >`,
+    )}
+  </h2>`;
+}
+
+/**
+ * The worst drinker's sentence, and in a word how sure it is. All that is said of it stands with the drinker further
+ * down: up here the length hardly changes, so that nothing jumps under a dragging hand.
+ */
+export function answerView(checked: Checked, worst: number, isSampling: boolean, system: UnitSystem) {
+  const verdict = checked.drinkers[worst];
+  if (verdict === undefined) return html`<p class="sentence">This plan has no drinkers yet.</p>`;
+  const rank = verdict.verdict === "good" ? "Weakest" : "Worst";
+  return html`<p class="sentence" part="sentence">
+    ${rank}: <strong>${verdict.drinker}</strong> ${writeJudgement(verdict, system)}
+    <span class="sureness">${isSampling ? "How sure? ..." : SURENESS[verdict.certainty.kind]}</span>
+  </p>`;
+}
+
+const SURENESS: Readonly<Record<Certainty["kind"], string>> = {
+  sure: "Sure.",
+  closeCall: "A close call.",
+  notSampled: "",
+};
+
+function writeCount(verdict: (typeof VERDICTS)[number], count: number): string {
+  const word = VERDICT_MARKS[verdict].word;
+  return `${count} ${count > 1 && word.endsWith("s") ? word.slice(0, -1) : word}`;
+}

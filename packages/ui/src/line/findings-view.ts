@@ -1,0 +1,69 @@
+import { type Checked, type Problem, writeCaution, writeFinding } from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { showFlow, showLength, showVolume } from "../kernels/shown.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+
+/** Cautions: always open, never folded away. */
+export function cautionsView({ cautions, line }: Checked, system: UnitSystem) {
+  if (cautions.length === 0) return nothing;
+  return html`<section aria-labelledby="cautions" part="cautions">
+    <h2 id="cautions">Cautions</h2>
+    <ul class="cautions">
+      ${cautions.map((caution) => html`<li>${writeCaution(caution, line, system)}</li>`)}
+    </ul>
+  </section>`;
+}
+
+/** What happens when the line is filled from empty. */
+export function fillingView({ filling, line }: Checked, system: UnitSystem) {
+  return html`<section aria-labelledby="filling" part="filling">
+    <h2 id="filling">Filling from empty</h2>
+    ${
+      filling.length === 0
+        ? html`<p>The line fills by itself: nothing on the way holds air back.</p>`
+        : html`<ul>${filling.map((finding) => html`<li>${writeFinding(finding, line, system)}</li>`)}</ul>`
+    }
+  </section>`;
+}
+
+/** How much water there is, and how fast it is drawn. */
+export function sourcesView({ sources }: Checked, system: UnitSystem) {
+  return html`<section aria-labelledby="sources" part="sources">
+    <h2 id="sources">Water in store</h2>
+    <ul>
+      ${sources.map(
+        (source) => html`<li>
+          ${source.source}: ${showVolume(source.volumeFull, system)} when full, of which
+          ${showVolume(source.volumeUsable, system)} can be used; ${showFlow(source.drawBusiest, system)} drawn in the
+          busiest minutes; surface ${showLength(source.surface.fullIdle, system)} above the ground at the first source when
+          full.
+        </li>`,
+      )}
+    </ul>
+  </section>`;
+}
+
+/** What was taken where the plan is silent. */
+export function defaultsView({ defaults }: Checked) {
+  if (defaults.length === 0) return nothing;
+  return html`<section aria-labelledby="defaults" part="defaults">
+    <h2 id="defaults">Taken for granted</h2>
+    <details>
+      <summary>${defaults.length} ${defaults.length === 1 ? "thing" : "things"} the plan does not say</summary>
+      <ul>
+        ${defaults.map(({ path, value, because }) => html`<li><strong>${path}</strong>: ${value} (${because})</li>`)}
+      </ul>
+    </details>
+  </section>`;
+}
+
+/** All that is wrong with a plan, at once: where, what was found, what is allowed, how to mend it. */
+export function problemsView(problems: readonly Problem[]) {
+  return html`<ol class="problems">
+    ${problems.map(
+      ({ path, line, found, allowed, mend }) => html`<li>
+        <strong>${path}${line === undefined ? nothing : ` (line ${line})`}</strong>: found ${found}. ${allowed} ${mend}
+      </li>`,
+    )}
+  </ol>`;
+}

@@ -1,0 +1,55 @@
+import { css } from "lit";
+
+export const lineStyles = css`
+  :host { display: block; background: var(--_paper); overflow-wrap: anywhere; }
+  h2 { font-size: 1.15rem; margin: 1.5rem 0 0.5rem; }
+  h3 { font-size: 1rem; margin: 1rem 0 0.25rem; }
+  p { margin: 0.35rem 0; max-width: 70ch; }
+  .verdict { display: inline-flex; align-items: center; gap: 0.35rem; font-weight: 700; }
+  .inline-mark { flex: none; overflow: visible; }
+  .sheet { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.25rem 0.75rem 0.75rem; }
+
+  .counts { display: flex; flex-wrap: wrap; align-items: center; gap: 0.1rem 1rem; margin: 0; font-size: 1.1rem; }
+  .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 7.3em; }
+  .sureness { font-weight: 700; }
+  .stage { background: var(--_paper); padding: 0.25rem 0; }
+  .drawing { border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
+
+  fieldset { border: 0; padding: 0; margin: 0.5rem 0; min-width: 0; }
+  legend { font-weight: 600; padding: 0; }
+  .choices { display: grid; grid-template-columns: 1fr 1fr; gap: 0.4rem; }
+  .choices label {
+    display: flex; align-items: center; gap: 0.5rem; min-height: 44px; padding: 0 0.6rem;
+    border: 1px solid var(--_edge); border-radius: 6px; background: var(--_sheet); cursor: pointer;
+  }
+  .choices label:has(:checked) { border: 2px solid var(--_accent); font-weight: 700; padding: 0 calc(0.6rem - 1px); }
+  .choices input { accent-color: var(--_accent); width: 1.15rem; height: 1.15rem; margin: 0; flex: none; }
+  .field { margin: 0.75rem 0; }
+  .field > label { display: block; font-weight: 600; }
+  .field select { width: 100%; }
+
+  .formula { font-family: ui-monospace, monospace; font-size: 0.9rem; overflow-wrap: anywhere; margin: 0.25rem 0; }
+  .result { margin-left: auto; flex: none; font-weight: 700; font-variant-numeric: tabular-nums; }
+  details { border-top: 1px solid var(--_rule); }
+  details > :not(summary) { margin-left: 1.5rem; }
+  ul { padding-left: 1.25rem; margin: 0.35rem 0; }
+  li { margin: 0.25rem 0; max-width: 75ch; }
+  .cautions { border-left: 5px solid var(--_starves); padding-left: 0.75rem; }
+  .faults { border: 2px solid var(--_dry); border-radius: 8px; padding: 0.5rem 0.75rem; background: var(--_sheet); }
+
+  /* The drawing stays in view while the hand is on a control, where the screen is tall enough for both. */
+  @media (max-width: 899px) and (min-height: 620px) {
+    .stage { position: sticky; top: 0; z-index: 1; }
+  }
+  @media (min-width: 560px) { .sentence { min-height: 3em; } }
+  @media (min-width: 900px) {
+    .board { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; gap: 1.25rem; align-items: start; }
+    .side { position: sticky; top: 0.5rem; }
+  }
+  @media print {
+    .controls { display: none; }
+    .board { display: block; }
+    .stage { position: static; }
+    section { break-inside: avoid-page; }
+  }
+`;

@@ -1,0 +1,149 @@
+import type { Plan } from "@headfall/hydraulics";
+import { HeadfallLine, type PlanChangedEvent } from "@headfall/ui";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import "../../../packages/ui/src/define.js";
+import { accessibilityFaults } from "./accessibility.js";
+
+const plan: Plan = {
+  headfall: 1,
+  name: "Alder Bank, for tests",
+  sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm" }],
+  points: [{ id: "far end", ground: "-20 cm", above: "30 cm", bleed: true }],
+  runs: [
+    {
+      id: "feed",
+      to: "far end",
+      length: "6 m",
+      pipe: "pvc-sch40-1/2",
+      drinkers: { kind: "nipple-bucket", count: 6, busiest: 3 },
+    },
+  ],
+};
+
+afterEach(() => document.body.replaceChildren());
+
+async function shown(of: Plan = plan): Promise<HeadfallLine> {
+  const line = new HeadfallLine();
+  line.plan = of;
+  document.body.append(line);
+  await expect.poll(() => line.checked ?? line.problems[0]).toBeDefined();
+  await line.updateComplete;
+  return line;
+}
+
+const counts = (line: HeadfallLine) =>
+  line.shadowRoot!.querySelector(".counts")!.textContent!.replace(/\s+/g, " ").trim();
+const rows = (line: HeadfallLine) => [
+  ...line.shadowRoot!.querySelectorAll("[aria-labelledby=drinkers] tbody tr"),
+];
+
+test("headfall-line has nothing that axe objects to, in light and in dark", async () => {
+  const line = await shown();
+  expect(await accessibilityFaults(line)).toEqual([]);
+  line.style.colorScheme = "dark";
+  expect(await accessibilityFaults(line)).toEqual([]);
+});
+
+test("headfall-line shows every drinker with the verdict the check came to", async () => {
+  const line = await shown();
+  const { drinkers } = line.checked!;
+  expect(rows(line)).toHaveLength(6);
+  rows(line).forEach((row, i) => {
+    expect(row.textContent).toContain(drinkers[i]!.drinker);
+    expect(row.querySelector(".verdict")!.textContent).toContain(drinkers[i]!.verdict);
+  });
+});
+
+test("headfall-line starts at full and busiest, metric, with the worst drinker", async () => {
+  const line = await shown();
+  expect([line.moment, line.units, line.drinker]).toEqual(["fullBusiest", "metric", ""]);
+});
+
+test("headfall-line shows its cautions unfolded", async () => {
+  const line = await shown();
+  const cautions = line.shadowRoot!.querySelectorAll("[part=cautions] li");
+  expect(cautions).toHaveLength(line.checked!.cautions.length);
+  for (const caution of cautions) expect((caution as HTMLElement).offsetHeight).toBeGreaterThan(0);
+});
+
+test("when the stand is typed in, the plan keeps the text, the old plan is unharmed, and the heads follow", async () => {
+  const line = await shown();
+  const before = line.checked!.drinkers[5]!.moments.fullIdle.hazenWilliams.staticHead;
+  let told: PlanChangedEvent | undefined;
+  line.addEventListener("plan-changed", (event) => {
+    told = event;
+  });
+  await userEvent.fill(page.getByRole("textbox", { name: "Stand under the barrel" }), "1.1 m");
+  await userEvent.keyboard("{Enter}");
+  await expect
+    .poll(() => line.checked!.drinkers[5]!.moments.fullIdle.hazenWilliams.staticHead)
+    .toBeCloseTo(before + 0.5, 6);
+  expect(told!.change).toEqual({ kind: "setStand", source: 0, typed: "1.1 m" });
+  expect(told!.plan.sources[0]!.stand).toBe("1.1 m");
+  expect(plan.sources[0]!.stand).toBe("60 cm");
+});
+
+test("when another pipe is chosen, the run has it", async () => {
+  const line = await shown();
+  await userEvent.selectOptions(
+    page.getByRole("combobox", { name: 'Pipe of the run "feed"' }),
+    "pvc-sch40-1",
+  );
+  await expect.poll(() => line.checked!.line.runs[0]!.pipeId).toBe("pvc-sch40-1");
+});
+
+test("when more drinkers are at work, more water is drawn", async () => {
+  const line = await shown();
+  const draw = () => line.checked!.sources[0]!.drawBusiest;
+  const before = draw();
+  await userEvent.fill(page.getByRole("textbox", { name: "Drinkers at work, busiest minutes" }), "6");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(draw).toBeGreaterThan(before * 1.5);
+});
+
+test("when a moment is chosen, the level that can be changed is the one of that moment", async () => {
+  await shown();
+  await userEvent.click(page.getByRole("radio", { name: "Lowest, busiest" }));
+  await expect.element(page.getByRole("textbox", { name: "Lowest usable water level" })).toBeVisible();
+});
+
+test("when a row's button is pressed, that drinker is looked at and its heading has the focus", async () => {
+  const line = await shown();
+  const name = line.checked!.drinkers[4]!.drinker;
+  await userEvent.click(page.getByRole("button", { name: `How ${name} was got` }));
+  await expect.poll(() => line.shadowRoot!.activeElement?.textContent).toBe(`${name}: how it was got`);
+  expect(line.drinker).toBe(name);
+});
+
+test("when the hand has rested, close calls are told from sure verdicts", async () => {
+  const line = await shown();
+  expect(line.checked!.drinkers[0]!.certainty.kind).toBe("notSampled");
+  await expect
+    .poll(() => line.checked!.drinkers[0]!.certainty.kind, { timeout: 8000 })
+    .not.toBe("notSampled");
+});
+
+test("when the verdicts change, a polite live region says so after a rest", async () => {
+  const line = await shown();
+  const region = line.shadowRoot!.querySelector("[aria-live=polite]")!;
+  await expect.poll(() => region.textContent, { timeout: 4000 }).toContain("Verdict: ");
+});
+
+test("when the plan it is given is faulty, it lists the problems and keeps showing the line before", async () => {
+  const line = await shown();
+  const before = counts(line);
+  line.plan = { ...plan, runs: [{ ...plan.runs[0]!, fall: "9 cm" }] };
+  await expect.poll(() => line.problems.length).toBeGreaterThan(0);
+  await line.updateComplete;
+  expect(line.shadowRoot!.querySelector("[role=alert]")!.textContent).toContain("runs[0].fall");
+  expect(counts(line)).toBe(before);
+});
+
+test("when units are US, heads are written in feet and inches, and the plan keeps what was typed", async () => {
+  const line = await shown();
+  line.units = "us";
+  await line.updateComplete;
+  expect(rows(line)[0]!.textContent).toMatch(/\d (ft|in)/);
+  expect(line.plan!.sources[0]!.stand).toBe("60 cm");
+});

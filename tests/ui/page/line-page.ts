@@ -1,0 +1,81 @@
+import { readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import type { Download, Page } from "playwright";
+
+/** The page with a line on it, by what a keeper does and sees. */
+export class LinePage {
+  constructor(readonly page: Page) {}
+
+  /** Waits until the line has been worked out, close calls included. */
+  async settled(): Promise<void> {
+    await this.page.locator("headfall-line .counts").waitFor();
+    await this.page.getByText("How sure? ...").waitFor({ state: "detached" });
+  }
+
+  /** "7 drip 17 good" as it stands at the head of the drawing. */
+  async counts(): Promise<string> {
+    return ((await this.page.locator("headfall-line .counts").textContent()) ?? "")
+      .replace(/\s+/g, " ")
+      .trim();
+  }
+
+  slider(name: string) {
+    return this.page.getByRole("slider", { name: `${name}, slider` });
+  }
+
+  field(name: string) {
+    return this.page.getByRole("textbox", { name, exact: true });
+  }
+
+  /** Drags a slider's thumb to a share of its length, in small steps, as a finger would. */
+  async drag(name: string, share: number): Promise<void> {
+    const slider = this.slider(name);
+    await slider.scrollIntoViewIfNeeded();
+    const { min, max, value } = await slider.evaluate((input: HTMLInputElement) => ({
+      min: Number(input.min),
+      max: Number(input.max),
+      value: Number(input.value),
+    }));
+    const box = (await slider.boundingBox())!;
+    const at = (part: number) => box.x + 8 + (box.width - 16) * part;
+    await this.page.mouse.move(at((value - min) / (max - min)), box.y + box.height / 2);
+    await this.page.mouse.down();
+    await this.page.mouse.move(at(share), box.y + box.height / 2, { steps: 20 });
+    await this.page.mouse.up();
+  }
+
+  async type(name: string, words: string): Promise<void> {
+    await this.field(name).fill(words);
+    await this.field(name).press("Enter");
+  }
+
+  async open(fileName: string, text: string): Promise<void> {
+    await this.page
+      .getByLabel("Open a plan")
+      .setInputFiles({ name: fileName, mimeType: "application/json", buffer: Buffer.from(text) });
+  }
+
+  /** Saves the plan and gives back the file's name and text. */
+  async save(): Promise<{ name: string; text: string }> {
+    const waiting = this.page.waitForEvent("download");
+    await this.page.getByRole("button", { name: "Save the plan" }).click();
+    const download: Download = await waiting;
+    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  }
+
+  /** What axe finds wrong with the whole page, one line each. */
+  async accessibilityFaults(): Promise<string[]> {
+    await this.page.evaluate(axeSource);
+    return this.page.evaluate(async () => {
+      const { axe } = window as unknown as { axe: typeof import("axe-core") };
+      const { violations } = await axe.run(document, {
+        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
+      });
+      return violations.flatMap(({ id, nodes }) =>
+        nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary}`),
+      );
+    });
+  }
+}
+
+const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

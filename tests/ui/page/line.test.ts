@@ -1,0 +1,220 @@
+import type { BrowserContextOptions } from "playwright";
+import { describe, expect, test } from "vitest";
+import { contrastOf } from "./contrast.js";
+import { visitPage } from "./harness.js";
+import { LinePage } from "./line-page.js";
+
+const PHONE = { width: 360, height: 740 };
+const DESKTOP = { width: 1280, height: 900 };
+const STAND = "Stand under the barrel";
+
+async function visitLine(
+  visit: (line: LinePage) => Promise<void>,
+  options: BrowserContextOptions = {},
+): Promise<void> {
+  await visitPage(
+    async ({ page, faults }) => {
+      const line = new LinePage(page);
+      await line.settled();
+      await visit(line);
+      expect(faults).toEqual([]);
+    },
+    { viewport: DESKTOP, ...options },
+  );
+}
+
+test("the page opens on the Alder Bank hen-house line, worked out", async () => {
+  await visitLine(async (line) => {
+    await expect(line.page.getByRole("heading", { level: 1 }).textContent()).resolves.toContain("Alder Bank");
+    expect(await line.counts()).toMatch(/^(\d+ (good|drips?|starves?|dry) ?)+$/);
+    expect(await line.page.locator("headfall-profile svg .mark").count()).toBeGreaterThan(5);
+  });
+});
+
+test("the verdicts change while the stand is being dragged, before the hand lets go", async () => {
+  await visitLine(async (line) => {
+    const before = await line.counts();
+    const box = (await line.slider(STAND).boundingBox())!;
+    await line.page.mouse.move(box.x + 8 + (box.width - 16) * (0.3 / 2.5), box.y + box.height / 2);
+    await line.page.mouse.down();
+    await line.page.mouse.move(box.x + box.width - 8, box.y + box.height / 2, { steps: 12 });
+    await expect.poll(() => line.counts()).not.toBe(before);
+    await line.page.mouse.up();
+    await expect.poll(() => line.field(STAND).inputValue()).toMatch(/^(25\d|2[34]\d)(\.\d)? cm$/);
+  });
+});
+
+test("a change of verdict is told in a polite live region once the hand has rested", async () => {
+  await visitLine(async (line) => {
+    await line.drag(STAND, 1);
+    const counted = await line.counts();
+    const worst = counted.split(" ").slice(0, 2).join(" ");
+    await expect
+      .poll(() => line.page.locator("headfall-line [role=status]").textContent(), { timeout: 5000 })
+      .toContain(worst);
+  });
+});
+
+test("the stand can be raised from the keyboard alone", async () => {
+  await visitLine(async (line) => {
+    await line.slider(STAND).focus();
+    for (let press = 0; press < 5; press++) await line.page.keyboard.press("ArrowRight");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe("35 cm");
+  });
+});
+
+test("a broken file is refused with all its problems at once, and the plan in hand is unharmed", async () => {
+  await visitLine(async (line) => {
+    await line.type(STAND, "72 cm");
+    await line.settled();
+    const counts = await line.counts();
+    const broken = {
+      headfall: 1,
+      sources: [{ vessel: "bucket-20l", stand: "3 bananas" }],
+      runs: [{ length: "12 furlongs" }],
+    };
+    await line.open("broken.json", JSON.stringify(broken));
+    const refusal = line.page.getByRole("alert").filter({ hasText: "broken.json" });
+    await refusal.waitFor();
+    const problems = await refusal.getByRole("listitem").allTextContents();
+    expect(problems.join("\n")).toMatch(/sources\[0\]\.stand.*3 bananas/s);
+    expect(problems.join("\n")).toMatch(/runs\[0\]\.length.*12 furlongs/s);
+    expect(await line.counts()).toBe(counts);
+    expect(await line.field(STAND).inputValue()).toBe("72 cm");
+    expect(JSON.parse((await line.save()).text).sources[0].stand).toBe("72 cm");
+  });
+});
+
+test("hostile names in a file are shown as text and never become markup", async () => {
+  await visitLine(async (line) => {
+    const { text } = await line.save();
+    const plan = JSON.parse(text);
+    plan.name = '<img src=x onerror="document.title=1"><script>alert(1)</script>';
+    plan.note = "<b>bold</b>";
+    await line.open("hostile.json", JSON.stringify(plan));
+    await expect
+      .poll(() => line.page.getByRole("heading", { level: 1 }).textContent())
+      .toContain("<img src=x");
+    expect(await line.page.locator("h1 img, h1 script, .note b").count()).toBe(0);
+  });
+});
+
+test("a plan saved and opened again is the same plan, as typed", async () => {
+  await visitLine(async (line) => {
+    await line.type(STAND, "2 ft 6 in");
+    await line.settled();
+    const counts = await line.counts();
+    const saved = await line.save();
+    expect(saved.name).toMatch(/^alder-bank.*\.json$/);
+    expect(saved.text).toContain('"2 ft 6 in"');
+    await line.type(STAND, "10 cm");
+    await line.settled();
+    await line.open(saved.name, saved.text);
+    await expect.poll(() => line.counts()).toBe(counts);
+    expect((await line.save()).text).toBe(saved.text);
+  });
+});
+
+test("units switch to feet and inches and back; the plan keeps what was typed", async () => {
+  await visitLine(async (line) => {
+    const before = await line.save();
+    await line.page.getByRole("combobox", { name: "Units" }).selectOption("us");
+    await expect.poll(() => line.field(STAND).inputValue()).toMatch(/ft|in/);
+    await expect
+      .poll(() => line.page.locator("headfall-line tbody tr").first().textContent())
+      .toMatch(/\d (ft|in)/);
+    expect((await line.save()).text).toBe(before.text);
+    await line.page.getByRole("combobox", { name: "Units" }).selectOption("metric");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe("30 cm");
+  });
+});
+
+test("a sum typed into a field is worked out under the page's own policy", async () => {
+  await visitLine(async (line) => {
+    await line.type(STAND, "=3*24 cm");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe("72 cm");
+  });
+});
+
+test("every number of a drinker tells how it was got, with its figures and its source", async () => {
+  await visitLine(async (line) => {
+    await line.page
+      .getByRole("button", { name: /^How .* was got$/ })
+      .nth(3)
+      .click();
+    const panel = line.page.locator("headfall-line section[part=drinker]");
+    for (const title of ["Head at the drinker", "Flow while worked", "Margin"])
+      await panel.locator("summary").filter({ hasText: title }).click();
+    const words = (await panel.textContent()) ?? "";
+    expect(words).toContain("head = water surface");
+    expect(words).toMatch(/Source: .*hazen-williams/);
+  });
+});
+
+describe.each([
+  ["on a phone, in light", PHONE, "light"],
+  ["on a phone, in the dark", PHONE, "dark"],
+  ["on a desktop, in light", DESKTOP, "light"],
+  ["on a desktop, in the dark", DESKTOP, "dark"],
+] as const)("%s", (_where, viewport, colorScheme) => {
+  test("axe finds nothing, nothing scrolls sideways, and verdicts stand out by 7 to 1", async () => {
+    await visitLine(
+      async (line) => {
+        expect(await line.accessibilityFaults()).toEqual([]);
+        expect(await line.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
+          viewport.width,
+        );
+        for (const { colour, paper } of await verdictColours(line)) {
+          expect(contrastOf(colour, paper)).toBeGreaterThanOrEqual(7);
+        }
+      },
+      { viewport, colorScheme },
+    );
+  });
+});
+
+test("on a phone, the drawing stays in view while the controls pass under it", async () => {
+  await visitLine(
+    async (line) => {
+      await line.slider(STAND).scrollIntoViewIfNeeded();
+      await line.page.mouse.wheel(0, 150);
+      const drawing = (await line.page.locator("headfall-profile").boundingBox())!;
+      expect(drawing.y).toBeGreaterThanOrEqual(0);
+      expect(drawing.y + drawing.height).toBeLessThanOrEqual(PHONE.height);
+    },
+    { viewport: PHONE, hasTouch: true },
+  );
+});
+
+test("every control on a phone is at least 44 px high", async () => {
+  await visitLine(
+    async (line) => {
+      const heights = await line.page
+        .locator("button, select, input[type=text], input[type=range], .choices label, summary")
+        .evaluateAll((nodes) => nodes.map((node) => node.getBoundingClientRect().height));
+      expect(heights.length).toBeGreaterThan(20);
+      expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    },
+    { viewport: PHONE },
+  );
+});
+
+/** Colours of all four verdicts as this page shows them, against the sheet and against the paper. */
+async function verdictColours({ page }: LinePage): Promise<{ colour: string; paper: string }[]> {
+  return page.locator("headfall-line").evaluate((line) => {
+    const box = document.createElement("div");
+    line.shadowRoot!.append(box);
+    const seen = (property: "color" | "backgroundColor", value: string) => {
+      box.style[property] = value;
+      return getComputedStyle(box)[property];
+    };
+    const pairs = ["good", "drips", "starves", "dry"].flatMap((verdict) =>
+      ["paper", "sheet"].map((back) => ({
+        colour: seen("color", `var(--_${verdict})`),
+        paper: seen("backgroundColor", `var(--_${back})`),
+      })),
+    );
+    box.remove();
+    return pairs;
+  });
+}
