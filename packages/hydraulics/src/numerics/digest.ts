@@ -20,6 +20,7 @@ function* bytesOf(text: string): Generator<number> {
     if (code < 0x80) yield code;
     else if (code < 0x800) yield* [0xc0 | (code >> 6), 0x80 | (code & 63)];
     else if (code < 0x10000) yield* [0xe0 | (code >> 12), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63)];
-    else yield* [0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63)];
+    else
+      yield* [0xf0 | (code >> 18), 0x80 | ((code >> 12) & 63), 0x80 | ((code >> 6) & 63), 0x80 | (code & 63)];
   }
 }

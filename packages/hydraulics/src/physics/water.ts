@@ -159,6 +159,23 @@ export function vapourPressureOfWater(temperatureC: number): number {
 }
 
 /**
+ * Surface tension of clean water against its vapour or air.
+ *
+ *   σ = 0.2358 N/m · τ^1.256 (1 − 0.625 τ),   τ = 1 − T/T_c                 (1)
+ *
+ * @param temperatureC  temperature [°C], 0 to 50
+ * @returns σ [N/m]
+ * @valid WATER_RANGE
+ * @throws RangeError when temperatureC is outside WATER_RANGE
+ * @source iapws-r1-76, from memory
+ * @example surfaceTensionOfWater(25)   // 0.07197
+ */
+export function surfaceTensionOfWater(temperatureC: number): number {
+  const tau = 1 - kelvin("surfaceTensionOfWater", temperatureC) / CRITICAL_TEMPERATURE;
+  return 0.2358 * tau ** 1.256 * (1 - 0.625 * tau);
+}
+
+/**
  * All that the models need of water at one temperature.
  *
  *   ρ, μ, ν = μ/ρ, p_v as in the single functions of this file              (1)
