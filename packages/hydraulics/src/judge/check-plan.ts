@@ -4,7 +4,7 @@ import type { Problem } from "../document/problem.js";
 import { writePlan } from "../document/read-plan.js";
 import { buildLine } from "../model/build-line.js";
 import type { Line } from "../model/line.js";
-import { buildMoments, MOMENTS, type Moments } from "../model/moment.js";
+import { buildMoments, MOMENTS, type Moments, stallsWithinUse } from "../model/moment.js";
 import { digestOf } from "../numerics/digest.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { buildAdjacency, buildTopology } from "../solve/topology.js";
@@ -59,6 +59,7 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
   const drinkers = judgeAll(line, moments, solved, filling);
   const certainties = judgeTolerance(
     line,
+    moments,
     doubtsOf(plan),
     filling,
     drinkers.map(({ verdict }) => verdict),
@@ -135,6 +136,7 @@ function judgeAll(
     moments,
     friction,
     filling,
+    stalledBelow: line.sources.some((source) => stallsWithinUse(line, source)),
     fullIdle: solved[friction].fullIdle,
     lowestBusiest: solved[friction].lowestBusiest,
   }));

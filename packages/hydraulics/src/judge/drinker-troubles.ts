@@ -1,7 +1,13 @@
 import type { Line } from "../model/line.js";
-import { givenBeforeStall, type MomentName, type Moments, stallsWithinUse } from "../model/moment.js";
+import { givenBeforeStall, type Moments, stallsWithinUse } from "../model/moment.js";
 import type { FrictionLaw } from "../solve/solution.js";
-import { type DrinkerReading, type Judgement, type Reason, VERDICTS } from "./check-result.js";
+import {
+  type DrinkerReading,
+  type Judgement,
+  type Reason,
+  VERDICTS,
+  type VerdictName,
+} from "./check-result.js";
 import type { Filling } from "./filling.js";
 import { readDrinker } from "./read-drinker.js";
 import type { SolvedMoment } from "./solve-moments.js";
@@ -14,6 +20,68 @@ export interface JudgingCase {
   readonly fullIdle: SolvedMoment;
   readonly lowestBusiest: SolvedMoment;
   readonly filling: Filling;
+  /** Whether some sealed source stops giving before its lowest level. */
+  readonly stalledBelow: boolean;
+}
+
+/** The heads one drinker's verdict hangs on [m]. */
+interface Weighing {
+  /** Head at the drinker if it drew just its need, when the water is lowest and the birds busiest, less trapped air. */
+  readonly head: number;
+  readonly headNeeded: number;
+  readonly opening: number;
+  readonly airHead: number;
+  /** Whether water can come at all: joined to a source that gives, no hump above the water. */
+  readonly isCutOff: boolean;
+  /** With nobody drinking: full, and at the lowest level. */
+  readonly idleFull: number;
+  readonly idleLowest: number;
+  readonly isReached: boolean;
+}
+
+function weighDrinker(situation: JudgingCase, d: number): Weighing {
+  const { line, moments, lowestBusiest, fullIdle, filling, stalledBelow } = situation;
+  const { drinkers } = line;
+  const point = drinkers.point[d];
+  const opening = drinkers.openingHead[d];
+  const share = drinkers.need[d] / drinkers.coefficient[d];
+  const headNeeded =
+    opening + (drinkers.exponent[d] === 0.5 ? share * share : share ** (1 / drinkers.exponent[d]));
+  const airHead = filling.airHead[point];
+  const bare = lowestBusiest.solution.head[point] - drinkers.height[d];
+  const taken = moments.named.lowestBusiest.atWork[d] === 1 ? 0 : lowestBusiest.oneMore.atNeed[d];
+  const idleLowest = lowestBusiest.idle.head[point] - drinkers.height[d];
+  const isReached = lowestBusiest.solution.reached[point] === 1;
+  const isBehindHump = filling.above[point] > 0 && line.points.height[point] < lowestBusiest.idle.head[point];
+  return {
+    head: bare - taken - airHead,
+    headNeeded,
+    opening,
+    airHead,
+    isCutOff: !isReached || isBehindHump || (stalledBelow && idleLowest <= opening + 1e-9),
+    idleFull: fullIdle.idle.head[point] - drinkers.height[d],
+    idleLowest,
+    isReached,
+  };
+}
+
+function supplyVerdict(weighing: Weighing, isSolved: boolean): "good" | "starves" | "dry" {
+  if (!isSolved || weighing.isCutOff || weighing.head <= weighing.opening) return "dry";
+  return weighing.head < weighing.headNeeded ? "starves" : "good";
+}
+
+/** The worst verdict of one drinker with one law, without the reasons: for the many samples of a tolerance. */
+export function verdictOfDrinker(situation: JudgingCase, d: number): VerdictName {
+  const weighing = weighDrinker(situation, d);
+  const supply = supplyVerdict(weighing, situation.lowestBusiest.solution.outcome === "solved");
+  if (supply !== "good") return supply;
+  return drips(situation, weighing, d) ? "drips" : "good";
+}
+
+function drips(situation: JudgingCase, weighing: Weighing, d: number): boolean {
+  const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
+  if (!weighing.isReached) return false;
+  return weighing.idleFull > holdsUpTo || (weighing.idleLowest > 0 && weighing.idleLowest < sealsFrom);
 }
 
 /**
@@ -21,104 +89,74 @@ export interface JudgingCase {
  * birds are busiest, and whether it holds when the water is highest and nobody drinks. The first is its verdict.
  */
 export function judgeDrinker(situation: JudgingCase, d: number): Judgement[] {
-  const judgements = [
-    judgeSupply(situation, d),
-    judgeHolding(situation, d),
-    judgeSealing(situation, d),
-  ].filter((judgement) => judgement !== undefined);
+  const weighing = weighDrinker(situation, d);
+  const judgements = [judgeSupply(situation, weighing, d), ...judgeSeal(situation, weighing, d)];
   const rank = (judgement: Judgement) => VERDICTS.indexOf(judgement.verdict);
   return judgements.sort((a, b) => rank(b) - rank(a) || a.margin - b.margin);
 }
 
 /** Dry, starves or good, by what reaches the drinker while worked at the lowest usable level. */
-function judgeSupply(situation: JudgingCase, d: number): Judgement {
-  const { line, friction, lowestBusiest, moments, filling, fullIdle } = situation;
-  const moment: MomentName = "lowestBusiest";
-  const { drinkers } = line;
-  const point = drinkers.point[d];
-  const reading = readDrinker(line, lowestBusiest, moments, moment, d);
-  const need = drinkers.need[d];
-  const opening = drinkers.openingHead[d];
-  const headNeeded =
-    opening + (need === 0 ? 0 : (need / drinkers.coefficient[d]) ** (1 / drinkers.exponent[d]));
-  const airHead = filling.airHead[point];
-  const head = headAtNeed(situation, reading, d) - airHead;
-  const judgement = (verdict: "good" | "starves" | "dry", because: Reason): Judgement => ({
+function judgeSupply(situation: JudgingCase, weighing: Weighing, d: number): Judgement {
+  const { line, friction, lowestBusiest, moments } = situation;
+  const { outcome } = lowestBusiest.solution;
+  const verdict = supplyVerdict(weighing, outcome === "solved");
+  const reading = readDrinker(line, lowestBusiest, moments, "lowestBusiest", d);
+  return {
     verdict,
-    margin: head - headNeeded,
-    moment,
+    margin: weighing.head - weighing.headNeeded,
+    moment: "lowestBusiest",
     friction,
-    because,
-  });
+    because:
+      verdict === "dry"
+        ? reasonDry(situation, weighing, reading, d)
+        : reasonOfFlow(situation, weighing, reading, d),
+  };
+}
 
-  if (lowestBusiest.solution.outcome !== "solved")
-    return judgement("dry", { code: "notSolved", outcome: lowestBusiest.solution.outcome });
-  const cut = reasonCutOff(situation, d, reading);
-  if (cut !== undefined) return judgement("dry", cut);
-  if (head <= opening) return judgement("dry", reasonDry(situation, d, reading, airHead));
-  const { staticHead } = reading;
+function reasonOfFlow(
+  situation: JudgingCase,
+  weighing: Weighing,
+  reading: DrinkerReading,
+  d: number,
+): Reason {
+  const { drinkers } = situation.line;
+  const { airHead, headNeeded, opening, idleFull } = weighing;
+  const need = drinkers.need[d];
+  const head = reading.flowingHead - airHead;
   const flow =
-    airHead > 0 ? drinkers.coefficient[d] * (head - opening) ** drinkers.exponent[d] : reading.flow;
-  if (head < headNeeded) {
-    const lostOnTheWay = Math.max(0, staticHead - reading.flowingHead);
-    return judgement("starves", {
-      code: "flowTooLow",
-      flow: Math.min(flow, reading.flow),
-      need,
-      head: reading.flowingHead - airHead,
-      headNeeded,
-      lostOnTheWay,
-      airHead,
-      staticHead,
-    });
+    airHead > 0
+      ? drinkers.coefficient[d] * Math.max(0, head - opening) ** drinkers.exponent[d]
+      : reading.flow;
+  if (weighing.head >= headNeeded) {
+    const { holdsUpTo } = drinkers.groups[drinkers.group[d]];
+    return { code: "flowsEnough", flow, need, head, idleHead: idleFull, holdsUpTo };
   }
-  const idleHead = fullIdle.idle.head[point] - drinkers.height[d];
-  const { holdsUpTo } = drinkers.groups[drinkers.group[d]];
-  return judgement("good", {
-    code: "flowsEnough",
-    flow: reading.flow,
-    need,
-    head: reading.flowingHead,
-    idleHead,
-    holdsUpTo,
-  });
+  const { staticHead } = reading;
+  const lostOnTheWay = Math.max(0, staticHead - reading.flowingHead);
+  return { code: "flowTooLow", flow, need, head, headNeeded, lostOnTheWay, airHead, staticHead };
 }
 
-/** Head at the drinker if it drew just its need: what the margin is measured from [m]. */
-function headAtNeed(situation: JudgingCase, reading: DrinkerReading, d: number): number {
-  const { line, moments, lowestBusiest } = situation;
-  if (moments.named.lowestBusiest.atWork[d] === 1) return reading.flowingHead;
-  const bare = lowestBusiest.solution.head[line.drinkers.point[d]] - line.drinkers.height[d];
-  return bare - lowestBusiest.oneMore.atNeed[d];
-}
-
-/** Why no water can come at all, whatever the heads; undefined when it can. */
-function reasonCutOff(situation: JudgingCase, d: number, reading: DrinkerReading): Reason | undefined {
+function reasonDry(situation: JudgingCase, weighing: Weighing, reading: DrinkerReading, d: number): Reason {
   const { line, lowestBusiest, filling } = situation;
   const point = line.drinkers.point[d];
-  if (lowestBusiest.solution.reached[point] === 0)
-    return { code: "shutOff", at: line.runs[line.drinkers.run[d]].id };
+  const { outcome } = lowestBusiest.solution;
+  const { opening: openingHead, airHead } = weighing;
+  const { staticHead, flowingHead } = reading;
+  if (outcome !== "solved") return { code: "notSolved", outcome };
+  if (!weighing.isReached) return { code: "shutOff", at: line.runs[line.drinkers.run[d]].id };
   const stalled = line.sources.find((source) => stallsWithinUse(line, source));
-  if (stalled !== undefined && reading.staticHead <= line.drinkers.openingHead[d] + 1e-9) {
+  if (stalled !== undefined && staticHead <= openingHead + 1e-9) {
     return {
       code: "sourceStalls",
       source: stalled.id,
       litres: (givenBeforeStall(line, stalled) ?? 0) * 1000,
     };
   }
-  const above = filling.above[point];
-  const isHump = above > 0 && line.points.height[point] < lowestBusiest.idle.head[point];
-  return isHump ? { code: "humpAboveWater", hump: humpName(line, filling, point), above } : undefined;
-}
-
-function reasonDry(situation: JudgingCase, d: number, reading: DrinkerReading, airHead: number): Reason {
-  const { line, filling } = situation;
-  const openingHead = line.drinkers.openingHead[d];
-  const { staticHead, flowingHead } = reading;
+  if (weighing.isCutOff)
+    return { code: "humpAboveWater", hump: humpName(line, filling, point), above: filling.above[point] };
   if (staticHead <= openingHead) return { code: "tooHigh", staticHead, openingHead };
-  const isAir = airHead > 0 && flowingHead > openingHead;
-  if (isAir)
-    return { code: "airLocked", hump: humpName(line, filling, line.drinkers.point[d]), airHead, staticHead };
+  if (airHead > 0 && flowingHead > openingHead)
+    return { code: "airLocked", hump: humpName(line, filling, point), airHead, staticHead };
   return { code: "frictionTakesAll", staticHead, head: flowingHead, openingHead };
 }
 
@@ -127,33 +165,33 @@ function humpName(line: Line, filling: Filling, point: number): string {
   return hump >= 0 ? line.points.id[hump] : "a hump on the way";
 }
 
-/** Drips when the head with nobody drinking and the vessel full is more than the drinker holds. */
-function judgeHolding(situation: JudgingCase, d: number): Judgement | undefined {
-  const { line, friction, fullIdle } = situation;
-  const head = fullIdle.idle.head[line.drinkers.point[d]] - line.drinkers.height[d];
-  const { holdsUpTo } = line.drinkers.groups[line.drinkers.group[d]];
-  if (fullIdle.idle.reached[line.drinkers.point[d]] === 0 || head <= holdsUpTo) return undefined;
-  return {
-    verdict: "drips",
-    margin: holdsUpTo - head,
-    moment: "fullIdle",
-    friction,
-    because: { code: "idleHeadTooHigh", head, holdsUpTo },
-  };
-}
-
-/** Drips when the head with nobody drinking and the water at its lowest is too small to press the seal shut. */
-function judgeSealing(situation: JudgingCase, d: number): Judgement | undefined {
-  const { line, friction, lowestBusiest } = situation;
-  const head = lowestBusiest.idle.head[line.drinkers.point[d]] - line.drinkers.height[d];
-  const { sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
-  if (lowestBusiest.idle.reached[line.drinkers.point[d]] === 0 || head >= sealsFrom || head <= 0)
-    return undefined;
-  return {
-    verdict: "drips",
-    margin: head - sealsFrom,
-    moment: "lowestBusiest",
-    friction,
-    because: { code: "idleHeadTooLow", head, sealsFrom },
-  };
+/**
+ * Drips when the head with nobody drinking and the vessel full is more than the drinker holds, or at the lowest level
+ * too small to press its seal shut.
+ */
+function judgeSeal(situation: JudgingCase, weighing: Weighing, d: number): Judgement[] {
+  const { line, friction } = situation;
+  const { holdsUpTo, sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
+  const { idleFull, idleLowest } = weighing;
+  if (!drips(situation, weighing, d)) return [];
+  const judgements: Judgement[] = [];
+  if (idleFull > holdsUpTo) {
+    judgements.push({
+      verdict: "drips",
+      margin: holdsUpTo - idleFull,
+      moment: "fullIdle",
+      friction,
+      because: { code: "idleHeadTooHigh", head: idleFull, holdsUpTo },
+    });
+  }
+  if (idleLowest > 0 && idleLowest < sealsFrom) {
+    judgements.push({
+      verdict: "drips",
+      margin: idleLowest - sealsFrom,
+      moment: "lowestBusiest",
+      friction,
+      because: { code: "idleHeadTooLow", head: idleLowest, sealsFrom },
+    });
+  }
+  return judgements;
 }

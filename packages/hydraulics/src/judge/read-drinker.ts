@@ -37,7 +37,7 @@ function workedBesides(
   const [atNeed, atMost, greatest] = [oneMore.atNeed[d], oneMore.atMost[d], oneMore.most[d]];
   const flowAt = (h: number) => {
     const spare = h - drinkers.openingHead[d];
-    return spare <= 0 ? 0 : drinkers.coefficient[d] * spare ** drinkers.exponent[d];
+    return spare <= 0 ? 0 : drinkers.coefficient[d] * power(spare, drinkers.exponent[d]);
   };
   const takenAt = (q: number) => {
     if (q <= need) return (atNeed * q) / need;
@@ -45,11 +45,27 @@ function workedBesides(
   };
   const most = flowAt(head);
   if (most === 0 || atMost === 0) return { flowingHead: head, flow: most };
-  let [low, high] = [0, most];
-  for (let halving = 0; halving < 40; halving += 1) {
-    const middle = (low + high) / 2;
-    if (flowAt(head - takenAt(middle)) > middle) low = middle;
-    else high = middle;
-  }
-  return { flowingHead: head - takenAt(low), flow: low };
+  const flow = meet((q) => flowAt(head - takenAt(q)), most);
+  return { flowingHead: head - takenAt(flow), flow };
 }
+
+/** Flow in [0, most] that equals what a falling function of it gives: regula falsi (Illinois), a little low if cut short. */
+function meet(given: (q: number) => number, most: number): number {
+  let [low, high] = [0, most];
+  let [overLow, overHigh] = [given(0), given(most) - most];
+  for (let step = 0; step < 60 && high - low > 1e-9 * most; step += 1) {
+    const middle = Math.min(high, Math.max(low, low + ((high - low) * overLow) / (overLow - overHigh)));
+    const over = given(middle) - middle;
+    if (Math.abs(over) <= 1e-9 * most) return middle;
+    if (over > 0) {
+      [low, overLow] = [middle, over];
+      overHigh /= 2;
+    } else {
+      [high, overHigh] = [middle, over];
+      overLow /= 2;
+    }
+  }
+  return low;
+}
+
+const power = (base: number, exponent: number) => (exponent === 0.5 ? Math.sqrt(base) : base ** exponent);

@@ -3,7 +3,7 @@ import { MOMENTS, type MomentName, type Moments } from "../model/moment.js";
 import { headTakenByOneMore } from "../solve/one-more.js";
 import { type PreparedLine, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
-import { solveLine } from "../solve/solve-line.js";
+import { reachState, solveLine } from "../solve/solve-line.js";
 
 /**
  * By drinker: fall of the head at its point if it drew its need, or the most any of its like could draw, besides
@@ -44,6 +44,31 @@ export function solveMoment(prepared: PreparedLine, moments: Moments, name: Mome
     return { solution: idle, idle, oneMore: nothingTaken(prepared.line.drinkers.count) };
   const solution = solveLine(prepared, moments.named[name]);
   return { solution, idle, oneMore: costOfOneMore(prepared, moments.named[name].atWork, solution) };
+}
+
+/**
+ * The same for one of many samples: states as the solver leaves them, which are tested by the loop itself but not
+ * checked again from scratch, and only what a verdict needs.
+ */
+export function sampleMoment(
+  prepared: PreparedLine,
+  moments: Moments,
+  name: "fullIdle" | "lowestBusiest",
+): SolvedMoment {
+  const idle = reachState(prepared, moments.idle[name]);
+  const { count, need, point } = prepared.line.drinkers;
+  if (name === "fullIdle") return { solution: idle, idle, oneMore: nothingTaken(0) };
+  const { atWork } = moments.named[name];
+  const solution = reachState(prepared, moments.named[name]);
+  const atNeed = new Float64Array(count);
+  const byNeed = new Map<number, Float64Array>();
+  for (let d = 0; d < count; d += 1) {
+    if (atWork[d] === 1 || need[d] === 0) continue;
+    const taken = byNeed.get(need[d]) ?? headTakenByOneMore(prepared, need[d]);
+    byNeed.set(need[d], taken);
+    atNeed[d] = taken[point[d]];
+  }
+  return { solution, idle, oneMore: { ...nothingTaken(0), atNeed } };
 }
 
 const nothingTaken = (count: number): OneMore => ({

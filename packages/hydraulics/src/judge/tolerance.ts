@@ -1,13 +1,13 @@
 import type { Line } from "../model/line.js";
-import { buildMoments, type Moments } from "../model/moment.js";
+import { type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { randomFrom } from "../numerics/random.js";
 import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
 import { type PreparedLine, prepareAlike, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type LineSolution } from "../solve/solution.js";
 import { type Certainty, VERDICTS, type VerdictName } from "./check-result.js";
-import { judgeDrinker } from "./drinker-troubles.js";
+import { verdictOfDrinker } from "./drinker-troubles.js";
 import type { Filling } from "./filling.js";
-import { solveMoment } from "./solve-moments.js";
+import { sampleMoment } from "./solve-moments.js";
 
 /** How far the measurements may be off: two standard deviations each [m]. */
 export interface Doubts {
@@ -40,6 +40,7 @@ interface Sample {
  */
 export function judgeTolerance(
   line: Line,
+  moments: Moments,
   doubts: Doubts,
   filling: Filling,
   baseline: readonly VerdictName[],
@@ -55,7 +56,7 @@ export function judgeTolerance(
   const influence = new Map<string, Float64Array>();
   for (let k = 0; k < samples; k += 1) {
     const sample = drawSample(line, doubts, random);
-    const sampled = judgeSample(sample, inCritical, prepared, filling);
+    const sampled = judgeSample(sample, moments, inCritical, prepared, filling);
     prepared = sampled.prepared;
     sampled.verdicts.forEach((verdict, d) => {
       counts[d][VERDICTS.indexOf(verdict)] += 1;
@@ -148,22 +149,24 @@ function drawHeights(line: Line, deviation: number, draw: (name: string) => numb
 
 function judgeSample(
   sample: Sample,
+  atWork: Moments,
   inCritical: Uint8Array,
   prepared: readonly PreparedLine[],
   filling: Filling,
 ): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
-  const moments: Moments = buildMoments(sample.line);
+  const moments = momentsAlike(sample.line, atWork);
+  const stalledBelow = sample.line.sources.some((source) => stallsWithinUse(sample.line, source));
   const next: PreparedLine[] = [];
   const worst = new Uint8Array(sample.line.drinkers.count);
   FRICTION_LAWS.forEach((friction, f) => {
     const line = friction === "darcyWeisbach" ? shortenCritical(sample, inCritical) : sample.line;
     const ready = prepareAlike(prepared[f], line);
-    const fullIdle = solveMoment(ready, moments, "fullIdle");
-    const lowestBusiest = solveMoment(ready, moments, "lowestBusiest");
+    const fullIdle = sampleMoment(ready, moments, "fullIdle");
+    const lowestBusiest = sampleMoment(ready, moments, "lowestBusiest");
     next.push(ready);
+    const situation = { line, moments, friction, fullIdle, lowestBusiest, filling, stalledBelow };
     for (let d = 0; d < line.drinkers.count; d += 1) {
-      const [first] = judgeDrinker({ line, moments, friction, fullIdle, lowestBusiest, filling }, d);
-      worst[d] = Math.max(worst[d], VERDICTS.indexOf(first.verdict));
+      worst[d] = Math.max(worst[d], VERDICTS.indexOf(verdictOfDrinker(situation, d)));
     }
   });
   return { prepared: next, verdicts: Array.from(worst, (v) => VERDICTS[v]) };

@@ -56,6 +56,15 @@ export function buildMoments(line: Line): Moments {
   return { named: each((name) => working[name]), idle: each(() => nobody) };
 }
 
+/** The moments of a line that differs from another only in figures: the same drinkers at work, new heads. */
+export function momentsAlike(line: Line, moments: Moments): Moments {
+  const alike = (set: Moments["named"]) =>
+    Object.fromEntries(
+      MOMENTS.map((name) => [name, { ...set[name], sourceHead: sourceHeads(line, name) }]),
+    ) as unknown as Moments["named"];
+  return { named: alike(moments.named), idle: alike(moments.idle) };
+}
+
 /** Height of the pressure surface of every source at a moment [m above datum]. */
 export function sourceHeads(line: Line, name: MomentName): Float64Array {
   return Float64Array.from(line.sources, (source) => pressureSurface(line, source, LEVEL_OF[name]));

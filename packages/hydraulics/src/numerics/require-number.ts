@@ -7,7 +7,8 @@ const shown = (value: unknown): string => (typeof value === "number" ? String(va
 
 /** Throws RangeError unless every value named is a finite number. */
 export function requireFinite(owner: string, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
+  for (const name in values) {
+    const value = values[name];
     if (!Number.isFinite(value)) {
       throw new RangeError(`${owner}: ${name} is ${shown(value)}; it must be a finite number`);
     }
@@ -16,7 +17,8 @@ export function requireFinite(owner: string, values: Readonly<Record<string, num
 
 /** Throws RangeError unless every value named is finite and above zero. */
 export function requirePositive(owner: string, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
+  for (const name in values) {
+    const value = values[name];
     if (!(Number.isFinite(value) && value > 0)) {
       throw new RangeError(`${owner}: ${name} is ${shown(value)}; it must be finite and above 0`);
     }
@@ -25,7 +27,8 @@ export function requirePositive(owner: string, values: Readonly<Record<string, n
 
 /** Throws RangeError unless every value named is finite and not below zero. */
 export function requireNotNegative(owner: string, values: Readonly<Record<string, number>>): void {
-  for (const [name, value] of Object.entries(values)) {
+  for (const name in values) {
+    const value = values[name];
     if (!(Number.isFinite(value) && value >= 0)) {
       throw new RangeError(`${owner}: ${name} is ${shown(value)}; it must be finite and not below 0`);
     }

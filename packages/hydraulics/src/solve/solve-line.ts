@@ -18,6 +18,17 @@ const SWITCH_HEAD = 1e-8;
  * change is one way only, so a few rounds settle it.
  */
 export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
+  const state = reachState(prepared, moment);
+  const { continuity, energy, passed } = checkSolution(prepared.line, moment, state);
+  return {
+    ...state,
+    outcome: state.outcome === "solved" && passed ? "solved" : "stalled",
+    checks: { continuity, energy },
+  };
+}
+
+/** The state the loop reaches, tested by its own stopping rule alone: for samples, which are counted and not shown. */
+export function reachState(prepared: PreparedLine, moment: Moment): LineSolution {
   const effort = { steps: 0, evaluations: 0 };
   let zoning = prepared.current;
   let demand = demandOf(prepared, zoning, moment, undefined);
@@ -42,7 +53,7 @@ export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution 
     }
     solved = false;
   }
-  return writeSolution(prepared, zoning, moment, solved, effort);
+  return writeState(prepared, zoning, solved, effort);
 }
 
 function demandOf(
@@ -54,16 +65,17 @@ function demandOf(
   const { line } = prepared;
   const { topology } = zoning.network;
   const rootHead = new Float64Array(topology.rootCount);
-  const headAtPoint = new Map<number, number>();
-  for (const s of holdingRegulators(prepared, zoning)) {
-    const outlet = line.segments.to[s];
-    headAtPoint.set(outlet, line.points.height[outlet] + line.segments.setting[s]);
+  const atWork = new Uint8Array(topology.drinker.length);
+  for (let d = 0; d < atWork.length; d += 1) atWork[d] = moment.atWork[topology.drinker[d]];
+  const holding = holdingRegulators(prepared, zoning);
+  for (let r = 0; r < topology.rootCount; r += 1) {
+    const point = topology.point[r];
+    const source = line.sources.findIndex((one) => one.point === point);
+    const regulator = holding.find((s) => line.segments.to[s] === point);
+    if (source >= 0) rootHead[r] = moment.sourceHead[source];
+    else if (regulator !== undefined) rootHead[r] = line.points.height[point] + line.segments.setting[regulator];
   }
-  line.sources.forEach((source, i) => {
-    headAtPoint.set(source.point, moment.sourceHead[i]);
-  });
-  for (let r = 0; r < topology.rootCount; r += 1) rootHead[r] = headAtPoint.get(topology.point[r]) ?? 0;
-  return { rootHead, atWork: Uint8Array.from(topology.drinker, (d) => moment.atWork[d]), draw };
+  return { rootHead, atWork, draw };
 }
 
 function holdingRegulators(prepared: PreparedLine, zoning: Zoning): number[] {
@@ -143,10 +155,11 @@ function sameDraw(a: Float64Array, b: Float64Array | undefined): boolean {
   return a.every((q, i) => Math.abs(q - (b === undefined ? 0 : b[i])) <= 1e-20 + 1e-12 * Math.abs(q));
 }
 
-function writeSolution(
+const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
+
+function writeState(
   prepared: PreparedLine,
   zoning: Zoning,
-  moment: Moment,
   solved: boolean,
   effort: { steps: number; evaluations: number },
 ): LineSolution {
@@ -163,12 +176,14 @@ function writeSolution(
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
   for (const s of holdingRegulators(prepared, zoning))
     flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
-  const state = { friction, ...stateByPoint(prepared, zoning), flow, drinkerFlow, sourceFlow };
-  const { continuity, energy, passed } = checkSolution(line, moment, state);
   return {
-    outcome: solved && passed ? "solved" : "stalled",
-    ...state,
-    checks: { continuity, energy },
+    outcome: solved ? "solved" : "stalled",
+    friction,
+    ...stateByPoint(prepared, zoning),
+    flow,
+    drinkerFlow,
+    sourceFlow,
+    checks: NOT_CHECKED,
     effort,
   };
 }

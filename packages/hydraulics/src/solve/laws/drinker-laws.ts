@@ -16,12 +16,17 @@ export interface DrinkerLaws {
 
 export function buildDrinkerLaws(line: Line, topology: Topology): DrinkerLaws {
   const { drinkers } = line;
-  const take = (from: Float64Array) => Float64Array.from(topology.drinker, (d) => from[d]);
+  const { drinker } = topology;
+  const take = (from: Float64Array) => {
+    const taken = new Float64Array(drinker.length);
+    for (let d = 0; d < drinker.length; d += 1) taken[d] = from[drinker[d]];
+    return taken;
+  };
   const start = take(drinkers.height);
   const opening = take(drinkers.openingHead);
   for (let d = 0; d < start.length; d += 1) start[d] += opening[d];
   return {
-    count: topology.drinker.length,
+    count: drinker.length,
     node: topology.drinkerNode,
     start,
     coefficient: take(drinkers.coefficient),
