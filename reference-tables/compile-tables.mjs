@@ -3,9 +3,9 @@
  * The output is committed; a test holds it to what this file makes. Only default rows travel, and of a
  * citation only key, place and how it is known: notes and other published values stay in the tables.
  */
-import { writeFileSync } from "node:fs";
+import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
-import { loadSources, loadTable, tableNames } from "./load-tables.mjs";
+import { loadSources, loadTable } from "./load-tables.mjs";
 
 /** SI value of one of a unit. Exact by definition. */
 const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, 1: 1 };
@@ -109,13 +109,20 @@ function tableModule(name, type, make) {
 
 const compiled = ["pipes", "fittings", "drinkers", "vessels"];
 
-/** Sources cited by compiled rows, or by no table at all: those are the sources of formulas. */
+/** Keys after `@source` in the library: the sources of its formulas. */
+function keysOfFormulas() {
+  const src = new URL("../packages/hydraulics/src/", import.meta.url);
+  return readdirSync(src, { recursive: true })
+    .filter((file) => file.endsWith(".ts") && !file.endsWith(".generated.ts"))
+    .flatMap((file) => [...readFileSync(new URL(file, src), "utf8").matchAll(/@source\s+([\w-]+)/g)])
+    .map(([, key]) => key);
+}
+
+/** Sources of compiled rows and of formulas. Those of tests and of tables not compiled stay behind. */
 function sourcesThatTravel() {
-  const citedBy = (names, rowsOf) =>
-    new Set(names.flatMap((name) => rowsOf(loadTable(name)).map((row) => row.source)));
-  const inTables = citedBy(tableNames, (table) => table.rows);
-  const inModules = citedBy(compiled, defaultRows);
-  return Object.entries(loadSources()).filter(([key]) => inModules.has(key) || !inTables.has(key));
+  const ofRows = compiled.flatMap((name) => defaultRows(loadTable(name)).map((row) => row.source));
+  const cited = new Set([...ofRows, ...keysOfFormulas()]);
+  return Object.entries(loadSources()).filter(([key]) => cited.has(key));
 }
 
 /** Empty fields of a source are left out. */

@@ -3,7 +3,6 @@ import type { Source } from "./row-types.js";
 
 export const sources: readonly Source[] = [
   {"key":"amestoy-davis-duff-1996","authors":"Amestoy, P. R.; Davis, T. A.; Duff, I. S.","title":"An approximate minimum degree ordering algorithm","publisher":"SIAM Journal on Matrix Analysis and Applications 17(4), 886-905","year":"1996","opened":"from memory"},
-  {"key":"astm-b88","title":"B88, seamless copper water tube","publisher":"ASTM International","opened":"from memory"},
   {"key":"astm-d2239","title":"D2239, polyethylene pipe by controlled inside diameter (SIDR-PR)","publisher":"ASTM International","opened":"from memory"},
   {"key":"astm-d2241","title":"D2241, PVC pressure-rated pipe (SDR series)","publisher":"ASTM International","opened":"from memory"},
   {"key":"astm-d2737","title":"D2737, polyethylene tubing in copper tube sizes","publisher":"ASTM International","opened":"from memory"},
@@ -15,8 +14,8 @@ export const sources: readonly Source[] = [
   {"key":"christiansen-1942","authors":"Christiansen, J. E.","title":"Irrigation by sprinkling, Bulletin 670","publisher":"California Agricultural Experiment Station","year":"1942","opened":"from memory"},
   {"key":"churchill-1977","authors":"Churchill, S. W.","title":"Friction-factor equation spans all fluid-flow regimes","publisher":"Chemical Engineering 84(24), 91-92","year":"1977","opened":"2026-11-25"},
   {"key":"closed-form","title":"Follows from definitions, geometry or hydrostatics","opened":"from memory"},
+  {"key":"colebrook-1939","authors":"Colebrook, C. F.","title":"Turbulent flow in pipes, with particular reference to the transition region between the smooth and rough pipe laws","publisher":"Journal of the Institution of Civil Engineers 11, 133-156","year":"1939","opened":"from memory"},
   {"key":"common-practice","title":"Common practice, no source","opened":"from memory"},
-  {"key":"copper-tube-chart","title":"Copper tube size chart","publisher":"Public chart","link":"https://www.field-pm.com/charts/copper-tube-size-chart","opened":"2026-11-25"},
   {"key":"copper-tube-table","title":"Dimensions of ASTM B88 copper tube","publisher":"Engineering ToolBox","link":"http://www.engineeringtoolbox.com/astm-copper-tubes-d_779.html","opened":"2026-11-25"},
   {"key":"crane-tp-410m","title":"Flow of Fluids through Valves, Fittings and Pipe, Technical Paper 410, metric edition","opened":"2026-11-25"},
   {"key":"davis-2005-ldl","authors":"Davis, T. A.","title":"Algorithm 849: a concise sparse Cholesky factorization package","publisher":"ACM Transactions on Mathematical Software 31(4), 587-591","year":"2005","opened":"from memory"},
@@ -28,6 +27,7 @@ export const sources: readonly Source[] = [
   {"key":"en-12201-2","title":"EN 12201-2, polyethylene pipes for water","publisher":"CEN","opened":"from memory"},
   {"key":"en-iso-1452-2","title":"EN ISO 1452-2, PVC-U pipes for water","publisher":"CEN","opened":"from memory"},
   {"key":"five-gallon-bucket","title":"Five-gallon bucket (encyclopedia entry)","link":"https://wikiclassic.com/wiki/Five_gallon_bucket","opened":"2026-11-25"},
+  {"key":"fnv-1a","authors":"Fowler, G.; Noll, L. C.; Vo, K.-P.; Eastlake, D.","title":"The FNV non-cryptographic hash algorithm","publisher":"Internet draft","year":"2019","opened":"from memory"},
   {"key":"fritsch-butland-1984","authors":"Fritsch, F. N.; Butland, J.","title":"A method for constructing local monotone piecewise cubic interpolants","publisher":"SIAM Journal on Scientific and Statistical Computing 5(2), 300-304","year":"1984","opened":"from memory"},
   {"key":"george-liu-1989","authors":"George, A.; Liu, J. W. H.","title":"The evolution of the minimum degree ordering algorithm","publisher":"SIAM Review 31(1), 1-19","year":"1989","opened":"from memory"},
   {"key":"hazen-williams-si","title":"Hazen-Williams formula in SI units, general page","publisher":"Public web page","opened":"2026-11-25"},
@@ -40,6 +40,7 @@ export const sources: readonly Source[] = [
   {"key":"iso-4427-2-copy","title":"ISO 4427-2:2007, polyethylene pipes for water: table of walls, public copy","publisher":"ISO","year":"2007","opened":"2026-11-25"},
   {"key":"jordan-1984","authors":"Jordan, T. D.","title":"A Handbook of Gravity-Flow Water Systems","publisher":"Intermediate Technology Publications","year":"1984","link":"https://itacanet.org/eng/water/Section%202%20Gravity/param.htm","opened":"2026-11-25"},
   {"key":"least-squares","title":"Straight line by least squares: closed form of the normal equations","opened":"from memory"},
+  {"key":"loss-coefficient-table","title":"Minor loss coefficients, general table","publisher":"Public web page","opened":"2026-11-25"},
   {"key":"loss-table-perry","title":"Table of loss coefficients compiled after a chemical engineers' handbook","publisher":"Public web page","year":"2019","link":"https://etoolonline.blogspot.com/2019/04/he-so-ton-that-ap-suat.html","opened":"2026-11-25"},
   {"key":"mccarthy-1934","authors":"McCarthy","title":"A constant-level siphon bottle, as quoted in an encyclopedia entry","publisher":"Science 80, 100","year":"1934","opened":"2026-11-25"},
   {"key":"micro-barbs-2019","title":"Local head loss caused in connections used in micro-irrigation systems","publisher":"Revista Brasileira de Engenharia Agrícola e Ambiental 23(7)","year":"2019","link":"http://www.scielo.br/scielo.php?script=sci_arttext&pid=S1415-43662019000700492&lng=pt&tlng=pt","opened":"2026-11-25"},
