@@ -27,7 +27,7 @@ export const sources: readonly Source[] = [
   {"key":"en-12201-2","title":"EN 12201-2, polyethylene pipes for water","publisher":"CEN","opened":"from memory"},
   {"key":"en-iso-1452-2","title":"EN ISO 1452-2, PVC-U pipes for water","publisher":"CEN","opened":"from memory"},
   {"key":"five-gallon-bucket","title":"Five-gallon bucket (encyclopedia entry)","link":"https://wikiclassic.com/wiki/Five_gallon_bucket","opened":"2026-11-25"},
-  {"key":"fnv-1a","authors":"Fowler, G.; Noll, L. C.; Vo, K.-P.; Eastlake, D.","title":"The FNV non-cryptographic hash algorithm","publisher":"Internet draft","year":"2019","opened":"from memory"},
+  {"key":"fowler-noll-vo","authors":"Fowler, G.; Noll, L. C.; Vo, K.-P.; Eastlake, D.","title":"The FNV non-cryptographic hash algorithm","publisher":"Internet draft","year":"2019","opened":"from memory"},
   {"key":"fritsch-butland-1984","authors":"Fritsch, F. N.; Butland, J.","title":"A method for constructing local monotone piecewise cubic interpolants","publisher":"SIAM Journal on Scientific and Statistical Computing 5(2), 300-304","year":"1984","opened":"from memory"},
   {"key":"george-liu-1989","authors":"George, A.; Liu, J. W. H.","title":"The evolution of the minimum degree ordering algorithm","publisher":"SIAM Review 31(1), 1-19","year":"1989","opened":"from memory"},
   {"key":"hazen-williams-si","title":"Hazen-Williams formula in SI units, general page","publisher":"Public web page","opened":"2026-11-25"},
