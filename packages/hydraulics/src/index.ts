@@ -3,7 +3,6 @@
 export { DEFAULTS } from "./document/defaults.js";
 export {
   drinkerGroupsOf,
-  LIMITS,
   PLAN_VERSION,
   type Plan,
   type PlanDrinkerGroup,
@@ -15,6 +14,7 @@ export {
 } from "./document/plan-schema.js";
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 export { checkDocument, type PlanReading, readPlan, writePlan } from "./document/read-plan.js";
+export { LIMITS } from "./document/schema-parts.js";
 export { writeProblem } from "./document/write-problem.js";
 
 // From a plan to a verdict.

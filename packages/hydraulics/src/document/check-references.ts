@@ -1,8 +1,8 @@
 import { readQuantity } from "../units/quantity.js";
 import { checkReadings } from "./check-readings.js";
 import { readFittingText, unknownName } from "./find-names.js";
-import { readShare } from "./plan-schema.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
+import { readShare } from "./schema-parts.js";
 
 type Entry = Readonly<Record<string, unknown>>;
 type Report = (problem: Problem | undefined) => void;

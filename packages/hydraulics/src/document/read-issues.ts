@@ -1,6 +1,6 @@
 import type * as z from "zod/mini";
-import type { QuantityFault } from "./plan-schema.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
+import type { QuantityFault } from "./schema-parts.js";
 
 /**
  * The schema's findings as problems: the one place that knows how the schema library words things, so that none

@@ -1,6 +1,7 @@
 import { DEFAULTS } from "../document/defaults.js";
-import { drinkerGroupsOf, LIMITS, type Plan, readShare } from "../document/plan-schema.js";
+import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
 import { type Problem, sortProblems } from "../document/problem.js";
+import { LIMITS, readShare } from "../document/schema-parts.js";
 import { waterAt } from "../physics/water.js";
 import { buildSources, feedCoefficient, type StandingSource } from "./build-source.js";
 import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";

@@ -4,7 +4,7 @@
  *
  * @param text  any
  * @returns 16 hexadecimal digits
- * @source fnv-1a, offset basis and prime, from memory
+ * @source fowler-noll-vo, FNV-1a of 64 bits, offset basis and prime, from memory
  * @example digestOf("a")   // "af63dc4c8601ec8c"
  */
 export function digestOf(text: string): string {

@@ -1,6 +1,6 @@
 import type { Certainty, DrinkerVerdict, FillingFinding, Judgement, Reason } from "../judge/check-result.js";
 import type { Line } from "../model/line.js";
-import type { UnitSystem } from "../units/quantity.js";
+import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { LAW_WORDS, MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./words.js";
 
 /**
@@ -10,13 +10,20 @@ import { LAW_WORDS, MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } 
  * @param system   whose units to write in
  */
 export function writeVerdict(verdict: DrinkerVerdict, line: Line, system: UnitSystem): string {
-  const parts = [`${verdict.drinker} ${writeJudgement(verdict, system)}`];
+  const parts = [`${verdict.drinker}${placeOf(verdict, line, system)} ${writeJudgement(verdict, system)}`];
   for (const other of verdict.also) parts.push(`It also ${writeJudgement(other, system)}`);
   if (!verdict.lawsAgree)
     parts.push(`The two friction laws differ here; ${LAW_WORDS[verdict.friction]} is the cautious one.`);
   const sureness = writeCertainty(verdict.certainty);
   if (sureness !== "") parts.push(sureness);
   return parts.join(" ");
+}
+
+/** Where on its run a drinker hangs, for those that are one of many. */
+function placeOf(verdict: DrinkerVerdict, line: Line, system: UnitSystem): string {
+  const { group, groups, along } = line.drinkers;
+  if (groups[group[verdict.index]].count === 1) return "";
+  return ` (${writeQuantity(along[verdict.index], "length", system)} along)`;
 }
 
 const VERB = { good: "does well", starves: "starves", dry: "is dry", drips: "drips" } as const;

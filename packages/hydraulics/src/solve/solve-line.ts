@@ -73,7 +73,8 @@ function demandOf(
     const source = line.sources.findIndex((one) => one.point === point);
     const regulator = holding.find((s) => line.segments.to[s] === point);
     if (source >= 0) rootHead[r] = moment.sourceHead[source];
-    else if (regulator !== undefined) rootHead[r] = line.points.height[point] + line.segments.setting[regulator];
+    else if (regulator !== undefined)
+      rootHead[r] = line.points.height[point] + line.segments.setting[regulator];
   }
   return { rootHead, atWork, draw };
 }
