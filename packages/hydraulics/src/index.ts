@@ -73,4 +73,4 @@ export {
   writeQuantity,
 } from "./units/quantity.js";
 
-export { VERSION } from "./version.js";
+export { VERSION } from "./document/version.js";

@@ -1,4 +1,4 @@
-import { VERSION } from "../version.js";
+import { VERSION } from "../document/version.js";
 import { runCheck } from "./check.js";
 import { HELP } from "./help.js";
 import { runSizes } from "./sizes.js";

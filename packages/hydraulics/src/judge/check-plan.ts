@@ -9,7 +9,7 @@ import { digestOf } from "../numerics/digest.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { buildAdjacency, buildTopology } from "../solve/topology.js";
 import { readQuantity } from "../units/quantity.js";
-import { VERSION } from "../version.js";
+import { VERSION } from "../document/version.js";
 import { gatherCautions } from "./cautions.js";
 import {
   type Certainty,
