@@ -107,7 +107,7 @@ describe("UNITS against an independent list of units (mathjs)", () => {
 });
 
 describe("UNITS against printed factors", () => {
-  // NIST SP 811 (2008), Appendix B.8 (from memory; seen second-hand where the digits are the same).
+  // NIST SP 811 (2008), Appendix B.8 (from memory).
   it.each<[QuantityKind, string, number]>([
     ["volume", "gal", 3.785412e-3],
     ["flow", "gpm", 6.30902e-5],
@@ -121,13 +121,13 @@ describe("UNITS against printed factors", () => {
     expect(Number(toSi(1, named(kind, name)).toPrecision(7))).toBe(expected);
   });
 
-  it("head: 1 psi is 6894.757 Pa, and 1 ft of conventional water 0.4335275 psi (Hydraulic Institute data, seen)", () => {
+  it("head: 1 psi is 6894.757 Pa, and 1 ft of conventional water 0.4335275 psi (SP 811, from memory)", () => {
     expect(Number((toSi(1, named("head", "psi")) * 9806.65).toPrecision(7))).toBe(6894.757);
     expect(Number(fromSi(0.3048, named("head", "psi")).toPrecision(7))).toBe(0.4335275);
     expect(toSi(1, named("head", "ftH2O"))).toBe(0.3048);
   });
 
-  it("volume: a 55-gallon drum is 208.198 L and 1 m³ is 264.172 US gallons (Hydraulic Institute data, seen)", () => {
+  it("volume: 55 US gallons are 208.198 L (by definition) and 1 m³ is 264.172 US gallons (Hydraulic Institute data, seen)", () => {
     expect(Number((1000 * toSi(55, named("volume", "gal"))).toPrecision(6))).toBe(208.198);
     expect(Number(fromSi(1, named("volume", "gal")).toPrecision(6))).toBe(264.172);
   });

@@ -14,7 +14,7 @@ export const LOSS_EXPONENT_RANGE = { least: 1, greatest: 2 } as const;
  * @valid LOSS_EXPONENT_RANGE and one m along the whole line; a drinker line is laminar at its end and turbulent at
  *   its inlet, so sum it run by run instead
  * @throws RangeError when count is not a whole number from 1 or exponent not in LOSS_EXPONENT_RANGE
- * @source christiansen-1942, from memory; published table values seen
+ * @source christiansen-1942, from memory
  * @example multiOutletFactor(10, 1.852)   // 0.4022
  */
 export function multiOutletFactor(count: number, exponent: number): number {
