@@ -15,8 +15,8 @@ export {
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 export { checkDocument, type PlanReading, readPlan, writePlan } from "./document/read-plan.js";
 export { LIMITS } from "./document/schema-parts.js";
+export { VERSION } from "./document/version.js";
 export { writeProblem } from "./document/write-problem.js";
-
 // From a plan to a verdict.
 export { type Checking, type CheckOptions, checkPlan } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
@@ -63,7 +63,6 @@ export { allFittings, type FittingKind, fittingById } from "./tables/fittings.js
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
 export { sourceByKey } from "./tables/sources.js";
 export { allVessels, type VesselKind } from "./tables/vessels.js";
-
 // Quantities as people type them.
 export {
   type Quantity,
@@ -72,5 +71,3 @@ export {
   type UnitSystem,
   writeQuantity,
 } from "./units/quantity.js";
-
-export { VERSION } from "./document/version.js";

@@ -2,6 +2,7 @@ import { DEFAULTS } from "../document/defaults.js";
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { writePlan } from "../document/read-plan.js";
+import { VERSION } from "../document/version.js";
 import { buildLine } from "../model/build-line.js";
 import type { Line } from "../model/line.js";
 import { buildMoments, MOMENTS, type Moments, stallsWithinUse } from "../model/moment.js";
@@ -9,7 +10,6 @@ import { digestOf } from "../numerics/digest.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { buildAdjacency, buildTopology } from "../solve/topology.js";
 import { readQuantity } from "../units/quantity.js";
-import { VERSION } from "../document/version.js";
 import { gatherCautions } from "./cautions.js";
 import {
   type Certainty,

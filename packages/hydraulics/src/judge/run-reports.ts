@@ -1,7 +1,7 @@
 import type { Line, Run } from "../model/line.js";
 import { regimeAt, reynoldsNumber, velocityInBore } from "../physics/darcy-weisbach.js";
 import { isHazenWilliamsInRange } from "../physics/hazen-williams.js";
-import { lossOnSegment } from "../solve/check-solution.js";
+import { buildLossTable, type LossTable, lossByTable } from "../solve/loss-table.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import type { RunReading, RunReport } from "./check-result.js";
 
@@ -11,6 +11,10 @@ export function reportRuns(
   busiest: Readonly<Record<FrictionLaw, LineSolution>>,
   shown: FrictionLaw,
 ): RunReport[] {
+  const losses = {
+    hazenWilliams: buildLossTable(line, "hazenWilliams"),
+    darcyWeisbach: buildLossTable(line, "darcyWeisbach"),
+  };
   return line.runs.map((run) => ({
     run: run.id,
     index: run.index,
@@ -18,7 +22,7 @@ export function reportRuns(
     length: run.length,
     bore: run.bore,
     volume: (run.length * Math.PI * run.bore ** 2) / 4,
-    busiest: readRun(line, run, busiest, shown),
+    busiest: readRun(line, run, busiest, shown, losses),
   }));
 }
 
@@ -27,12 +31,13 @@ function readRun(
   run: Run,
   busiest: Readonly<Record<FrictionLaw, LineSolution>>,
   shown: FrictionLaw,
+  losses: Readonly<Record<FrictionLaw, LossTable>>,
 ): RunReading {
   const flow = largestFlow(run, busiest[shown]);
   const velocity = velocityInBore(run.bore, flow);
   const reynolds = Math.abs(reynoldsNumber({ bore: run.bore, viscosity: line.water.viscosity }, flow));
   const loss = Object.fromEntries(
-    FRICTION_LAWS.map((law) => [law, lossAlong(line, run, busiest[law])]),
+    FRICTION_LAWS.map((law) => [law, lossAlong(line, run, busiest[law], losses[law])]),
   ) as Record<FrictionLaw, number>;
   return {
     flow,
@@ -57,9 +62,10 @@ function largestFlow(run: Run, solution: LineSolution): number {
   return largest;
 }
 
-function lossAlong(line: Line, run: Run, solution: LineSolution): number {
+function lossAlong(line: Line, run: Run, solution: LineSolution, losses: LossTable): number {
   let loss = 0;
-  for (let s = run.firstSegment; s < run.firstSegment + run.segmentCount; s += 1)
-    loss += Math.abs(lossOnSegment(line, solution, s));
+  for (let s = run.firstSegment; s < run.firstSegment + run.segmentCount; s += 1) {
+    loss += Math.abs(lossByTable(line, losses, s, solution.flow[s]));
+  }
   return loss;
 }

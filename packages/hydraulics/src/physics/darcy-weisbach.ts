@@ -140,6 +140,11 @@ export function frictionFactorLaminar(reynolds: number): number {
 export function frictionFactorChurchill(reynolds: number, relativeRoughness: number): number {
   requirePositive("frictionFactorChurchill", { reynolds });
   requireRelativeRoughness("frictionFactorChurchill", relativeRoughness);
+  return churchillCurve(reynolds, relativeRoughness);
+}
+
+/** The formula of `frictionFactorChurchill` alone, for callers in a loop who have checked what they pass. */
+export function churchillCurve(reynolds: number, relativeRoughness: number): number {
   if (reynolds < CHURCHILL_LAMINAR_BELOW) return 64 / reynolds;
   const a = (2.457 * Math.log(1 / ((7 / reynolds) ** 0.9 + 0.27 * relativeRoughness))) ** 16;
   const b = (37530 / reynolds) ** 16;

@@ -1,8 +1,6 @@
 import { type Line, SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
-import { GRAVITY } from "../physics/constants.js";
-import { headLossDarcyWeisbach, reynoldsNumber, velocityInBore } from "../physics/darcy-weisbach.js";
-import { headLossHazenWilliams } from "../physics/hazen-williams.js";
+import { type LossTable, lossByTable } from "./loss-table.js";
 import type { LineSolution, Residual } from "./solution.js";
 
 /** Bars a returned solution must meet. Continuity is relative to the largest flow of the line. */
@@ -19,10 +17,12 @@ export function checkSolution(
   line: Line,
   moment: Moment,
   state: State,
+  table: LossTable,
 ): { continuity: Residual; energy: Residual; passed: boolean } {
   const continuity = checkContinuity(line, state);
-  const energy = checkEnergy(line, moment, state);
-  const largest = state.flow.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
+  const energy = checkEnergy(line, moment, state, table);
+  let largest = 0;
+  for (let s = 0; s < state.flow.length; s += 1) largest = Math.max(largest, Math.abs(state.flow[s]));
   const passed = continuity.worst <= CONTINUITY_BAR * largest + 1e-18 && energy.worst <= ENERGY_BAR;
   return { continuity, energy, passed };
 }
@@ -41,8 +41,8 @@ function checkContinuity(line: Line, state: State): Residual {
   return worstOf(balance.length, (p) => Math.abs(balance[p]));
 }
 
-function checkEnergy(line: Line, moment: Moment, state: State): Residual {
-  const onPipes = worstOf(line.segments.count, (s) => segmentResidual(line, state, s));
+function checkEnergy(line: Line, moment: Moment, state: State, table: LossTable): Residual {
+  const onPipes = worstOf(line.segments.count, (s) => segmentResidual(line, state, table, s));
   const atDrinkers = worstOf(line.drinkers.count, (d) => drinkerResidual(line, moment, state, d));
   const atSources = worstOf(line.sources.length, (i) =>
     Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]),
@@ -50,7 +50,7 @@ function checkEnergy(line: Line, moment: Moment, state: State): Residual {
   return [onPipes, atDrinkers, atSources].reduce((a, b) => (b.worst > a.worst ? b : a));
 }
 
-function segmentResidual(line: Line, state: State, s: number): number {
+function segmentResidual(line: Line, state: State, table: LossTable, s: number): number {
   const { segments, points } = line;
   const from = segments.from[s];
   const to = segments.to[s];
@@ -58,7 +58,7 @@ function segmentResidual(line: Line, state: State, s: number): number {
   if (segments.shut[s] === 1) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
   if (state.reached[from] === 0 || state.reached[to] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
   const drop = state.head[from] - state.head[to];
-  const loss = lossOnSegment(line, state, s);
+  const loss = lossByTable(line, table, s, flow);
   if (segments.kind[s] === SEGMENT_KIND.regulator) {
     const setting = points.height[to] + segments.setting[s];
     const holds = Math.abs(state.head[to] - setting) <= ENERGY_BAR && drop >= -ENERGY_BAR && flow >= 0;
@@ -73,28 +73,6 @@ function segmentResidual(line: Line, state: State, s: number): number {
   return Math.abs(drop - loss);
 }
 
-/** Friction and fittings of one segment by the published formulas, signed like its flow [m]. */
-export function lossOnSegment(line: Line, state: Pick<State, "friction" | "flow">, s: number): number {
-  const { segments, water } = line;
-  const flow = state.flow[s];
-  if (flow === 0) return 0;
-  const bore = segments.bore[s];
-  const length = segments.length[s];
-  const velocity = velocityInBore(bore, flow);
-  const reynolds = reynoldsNumber({ bore, viscosity: water.viscosity }, flow);
-  const coefficient = segments.k1[s] / reynolds + segments.kInfinity[s];
-  const fittings = (coefficient * velocity * Math.abs(velocity)) / (2 * GRAVITY);
-  if (length === 0) return fittings;
-  const friction =
-    state.friction === "hazenWilliams"
-      ? headLossHazenWilliams({ length, bore, coefficient: segments.hazenWilliams[s] }, flow)
-      : headLossDarcyWeisbach(
-          { length, bore, roughness: segments.roughness[s], viscosity: water.viscosity },
-          flow,
-        );
-  return friction + fittings;
-}
-
 function drinkerResidual(line: Line, moment: Moment, state: State, d: number): number {
   const { drinkers } = line;
   const flow = state.drinkerFlow[d];
@@ -102,7 +80,10 @@ function drinkerResidual(line: Line, moment: Moment, state: State, d: number): n
   if (moment.atWork[d] === 0 || state.reached[point] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
   const spare = state.head[point] - drinkers.height[d] - drinkers.openingHead[d];
   if (flow === 0) return Math.max(0, spare);
-  return Math.abs(spare - (flow / drinkers.coefficient[d]) ** (1 / drinkers.exponent[d]));
+  const share = flow / drinkers.coefficient[d];
+  return Math.abs(
+    spare - (drinkers.exponent[d] === 0.5 ? share * share : share ** (1 / drinkers.exponent[d])),
+  );
 }
 
 function worstOf(count: number, residual: (index: number) => number): Residual {

@@ -4,10 +4,16 @@ import type { Demand, Network } from "./network.js";
 import type { Workspace } from "./workspace.js";
 
 /** Evaluates every law at the trial flows. */
-export function evaluateTrial(network: Network, work: Workspace): void {
+export function evaluateTrial(network: Network, demand: Demand, work: Workspace): void {
   network.pipes.kernel(network.pipes, work.trialFlow.length, work.trialFlow, work.trialLoss, work.trialSlope);
   addOneWayLosses(network.oneWays, work.trialLoss);
-  evaluateDrinkers(network.drinkers, work.trialDrinkerFlow, work.trialDrinkerLoss, work.trialDrinkerSlope);
+  evaluateDrinkers(
+    network.drinkers,
+    demand.working,
+    work.trialDrinkerFlow,
+    work.trialDrinkerLoss,
+    work.trialDrinkerSlope,
+  );
 }
 
 /**
@@ -30,7 +36,8 @@ export function contentSlope(
   let slope = 0;
   for (let r = 0; r < topology.rootCount; r += 1) slope -= demand.rootHead[r] * (trialFlow[r] - flow[r]);
   for (let e = topology.rootCount; e < flow.length; e += 1) slope += loss[e] * (trialFlow[e] - flow[e]);
-  for (let d = 0; d < drinkers.count; d += 1) {
+  for (let w = 0; w < demand.working.length; w += 1) {
+    const d = demand.working[w];
     slope += (drinkers.start[d] + drinkerLoss[d]) * (trialDrinkerFlow[d] - drinkerFlow[d]);
   }
   return slope;
@@ -55,7 +62,7 @@ export function dampStep(network: Network, demand: Demand, work: Workspace): num
     const factor = Math.min(0.7, Math.max(0.1, atStart / (atStart - atTrial)));
     shortenTrial(work, factor);
     share *= factor;
-    evaluateTrial(network, work);
+    evaluateTrial(network, demand, work);
   }
   return MOST_CUTS;
 }

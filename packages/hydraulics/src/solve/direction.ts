@@ -14,11 +14,9 @@ import type { Workspace } from "./workspace.js";
 export function linearizeDrinkers(network: Network, demand: Demand, work: Workspace): void {
   const { drinkers } = network;
   const { conductance, drinkerFlow, drinkerLoss, drinkerSlope, head } = work;
-  for (let d = 0; d < drinkers.count; d += 1) {
-    if (demand.atWork[d] === 0) {
-      conductance[d] = 0;
-      continue;
-    }
+  const { working } = demand;
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const q = drinkerFlow[d];
     const spare = head[drinkers.node[d]] - drinkers.start[d];
     const gap = spare - drinkerLoss[d];
@@ -34,10 +32,12 @@ export function linearizeDrinkers(network: Network, demand: Demand, work: Worksp
 /**
  * Flows of the drinkers after the step, from the heads of the linear solve; a drinker never runs backwards.
  */
-export function stepDrinkers(network: Network, work: Workspace): void {
+export function stepDrinkers(network: Network, demand: Demand, work: Workspace): void {
   const { drinkers } = network;
+  const { working } = demand;
   const { conductance, drinkerFlow, trialDrinkerFlow, drinkerLoss, head } = work;
-  for (let d = 0; d < drinkers.count; d += 1) {
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const q = drinkerFlow[d] + conductance[d] * (head[drinkers.node[d]] - drinkers.start[d] - drinkerLoss[d]);
     trialDrinkerFlow[d] = Math.max(0, q);
   }
@@ -47,10 +47,12 @@ export function stepDrinkers(network: Network, work: Workspace): void {
 export function sumFlows(network: Network, demand: Demand, work: Workspace): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent, chordCount, chordFrom, chordTo } = topology;
+  const { working } = demand;
   const { trialFlow, trialDrinkerFlow } = work;
   if (demand.draw === undefined) trialFlow.fill(0, 0, nodeCount);
   else trialFlow.set(demand.draw);
-  for (let d = 0; d < drinkers.count; d += 1) trialFlow[drinkers.node[d]] += trialDrinkerFlow[d];
+  for (let w = 0; w < working.length; w += 1)
+    trialFlow[drinkers.node[working[w]]] += trialDrinkerFlow[working[w]];
   for (let c = 0; c < chordCount; c += 1) {
     const q = trialFlow[nodeCount + c];
     trialFlow[chordFrom[c]] += q;

@@ -22,7 +22,8 @@ export function solveLoopHeads(network: Network, demand: Demand, work: Workspace
   // Drinkers answer to the head they do not yet use up.
   diagonal.fill(0);
   inflow.fill(0);
-  for (let d = 0; d < drinkers.count; d += 1) {
+  for (let w = 0; w < demand.working.length; w += 1) {
+    const d = demand.working[w];
     const node = drinkers.node[d];
     diagonal[node] += conductance[d];
     inflow[node] -= conductance[d] * (head[node] - drinkers.start[d] - drinkerLoss[d]);

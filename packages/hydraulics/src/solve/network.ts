@@ -33,8 +33,8 @@ export function buildNetwork(line: Line, topology: Topology, friction: FrictionL
 export interface Demand {
   /** By root [m above datum]. */
   readonly rootHead: Float64Array;
-  /** By drinker of the network: 1 at work, 0 idle. */
-  readonly atWork: Uint8Array;
+  /** Drinkers of the network that are at work, ascending; the others pass nothing. */
+  readonly working: Int32Array;
   /** Fixed draw by node [m3/s]; undefined where there is none. */
   readonly draw: Float64Array | undefined;
 }

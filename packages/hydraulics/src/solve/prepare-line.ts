@@ -1,4 +1,5 @@
 import { type Line, SEGMENT_KIND } from "../model/line.js";
+import type { LossTable } from "./loss-table.js";
 import { buildNetwork, type Network } from "./network.js";
 import type { FrictionLaw } from "./solution.js";
 import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
@@ -23,6 +24,8 @@ export interface PreparedLine {
   readonly line: Line;
   readonly friction: FrictionLaw;
   readonly adjacency: Adjacency;
+  /** For checking; made when first asked for. */
+  losses: LossTable | undefined;
   /** Segments that are regulators or one-way valves, and not shut off. */
   readonly devices: readonly number[];
   /** Zonings met so far, by what is set. */
@@ -38,7 +41,15 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
     if (line.segments.kind[s] !== SEGMENT_KIND.pipe && line.segments.shut[s] === 0) devices.push(s);
   }
   const current = buildZoning(line, friction, adjacency, []);
-  return { line, friction, adjacency, devices, zonings: new Map([["", current]]), current };
+  return {
+    line,
+    friction,
+    adjacency,
+    losses: undefined,
+    devices,
+    zonings: new Map([["", current]]),
+    current,
+  };
 }
 
 /**
@@ -49,7 +60,7 @@ export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
   const { friction } = prepared;
   const network = buildNetwork(line, prepared.current.network.topology, friction);
   const current: Zoning = { set: prepared.current.set, network, work: prepared.current.work };
-  return { ...prepared, line, zonings: new Map([[keyOf(current.set), current]]), current };
+  return { ...prepared, line, losses: undefined, zonings: new Map([[keyOf(current.set), current]]), current };
 }
 
 /** Makes the zoning with these devices set the current one, building it if it is new. */

@@ -1,6 +1,7 @@
 import { SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution } from "./check-solution.js";
+import { buildLossTable } from "./loss-table.js";
 import type { Demand } from "./network.js";
 import { type PreparedLine, useZoning, type Zoning } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
@@ -19,7 +20,8 @@ const SWITCH_HEAD = 1e-8;
  */
 export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
   const state = reachState(prepared, moment);
-  const { continuity, energy, passed } = checkSolution(prepared.line, moment, state);
+  prepared.losses ??= buildLossTable(prepared.line, prepared.friction);
+  const { continuity, energy, passed } = checkSolution(prepared.line, moment, state, prepared.losses);
   return {
     ...state,
     outcome: state.outcome === "solved" && passed ? "solved" : "stalled",
@@ -65,8 +67,7 @@ function demandOf(
   const { line } = prepared;
   const { topology } = zoning.network;
   const rootHead = new Float64Array(topology.rootCount);
-  const atWork = new Uint8Array(topology.drinker.length);
-  for (let d = 0; d < atWork.length; d += 1) atWork[d] = moment.atWork[topology.drinker[d]];
+  const working = workingDrinkers(topology.drinker, moment.atWork);
   const holding = holdingRegulators(prepared, zoning);
   for (let r = 0; r < topology.rootCount; r += 1) {
     const point = topology.point[r];
@@ -76,7 +77,15 @@ function demandOf(
     else if (regulator !== undefined)
       rootHead[r] = line.points.height[point] + line.segments.setting[regulator];
   }
-  return { rootHead, atWork, draw };
+  return { rootHead, working, draw };
+}
+
+function workingDrinkers(drinker: Int32Array, atWork: Uint8Array): Int32Array {
+  let count = 0;
+  for (let d = 0; d < drinker.length; d += 1) count += atWork[drinker[d]];
+  const working = new Int32Array(count);
+  for (let d = 0, w = 0; d < drinker.length; d += 1) if (atWork[drinker[d]] === 1) working[w++] = d;
+  return working;
 }
 
 function holdingRegulators(prepared: PreparedLine, zoning: Zoning): number[] {

@@ -35,7 +35,7 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
   if (!work.warm) startCold(network, demand, work);
   else startWarm(demand, work);
   sumFlows(network, demand, work);
-  evaluateTrial(network, work);
+  evaluateTrial(network, demand, work);
   acceptTrial(work);
   let evaluations = 1;
   let left = Number.POSITIVE_INFINITY;
@@ -47,10 +47,10 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
     if (looped) {
       if (!solveLoopHeads(network, demand, work)) return { solved: false, steps: step, evaluations, left };
     } else solveTreeHeads(network, demand, work);
-    stepDrinkers(network, work);
+    stepDrinkers(network, demand, work);
     if (isStiff && !looped) matchDrinkersToPipes(network, demand, work);
     sumFlows(network, demand, work);
-    evaluateTrial(network, work);
+    evaluateTrial(network, demand, work);
     evaluations += 1;
 
     // Phase 2: stop when the laws at the new flows agree with the heads that led to them.
@@ -63,8 +63,9 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
     }
     isStiff = step > STIFF_AFTER && left < STIFF_ENERGY && (isStiff || left > 0.3 * leftBefore);
 
-    // Phase 3: damping. Take as much of the step as goes downhill.
-    evaluations += dampStep(network, demand, work);
+    // Phase 3: damping. A step that more than halves what was left is taken whole; any other is held against the
+    // content function, and as much of it is taken as goes downhill.
+    if (!(left < 0.5 * leftBefore)) evaluations += dampStep(network, demand, work);
     acceptTrial(work);
   }
   work.warm = false;
@@ -77,17 +78,21 @@ function startCold(network: Network, demand: Demand, work: Workspace): void {
   let highest = Number.NEGATIVE_INFINITY;
   for (let r = 0; r < topology.rootCount; r += 1) highest = Math.max(highest, demand.rootHead[r]);
   work.head.fill(highest);
-  for (let d = 0; d < drinkers.count; d += 1) {
-    work.trialDrinkerFlow[d] =
-      demand.atWork[d] === 0 ? 0 : drinkerFlowAt(drinkers, d, highest - drinkers.start[d]);
+  work.trialDrinkerFlow.fill(0);
+  for (let w = 0; w < demand.working.length; w += 1) {
+    const d = demand.working[w];
+    work.trialDrinkerFlow[d] = drinkerFlowAt(drinkers, d, highest - drinkers.start[d]);
   }
+  work.drinkerFlow.set(work.trialDrinkerFlow);
   work.trialFlow.fill(0);
 }
 
 /** The last solution, with the drinkers that no longer work shut. */
 function startWarm(demand: Demand, work: Workspace): void {
   const { drinkerFlow, trialDrinkerFlow } = work;
-  for (let d = 0; d < drinkerFlow.length; d += 1)
-    trialDrinkerFlow[d] = demand.atWork[d] === 0 ? 0 : drinkerFlow[d];
+  trialDrinkerFlow.fill(0);
+  for (let w = 0; w < demand.working.length; w += 1)
+    trialDrinkerFlow[demand.working[w]] = drinkerFlow[demand.working[w]];
+  drinkerFlow.set(trialDrinkerFlow);
   work.trialFlow.set(work.flow);
 }

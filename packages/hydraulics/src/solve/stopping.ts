@@ -28,8 +28,9 @@ export function energyLeft(network: Network, demand: Demand, work: Workspace): n
     const left = Math.abs(head[chordFrom[c]] - head[chordTo[c]] - trialLoss[nodeCount + c]);
     if (left > worst) worst = left;
   }
-  for (let d = 0; d < drinkers.count; d += 1) {
-    if (demand.atWork[d] === 0) continue;
+  const { working } = demand;
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const gap = head[drinkers.node[d]] - drinkers.start[d] - trialDrinkerLoss[d];
     const left = trialDrinkerFlow[d] > 0 ? Math.abs(gap) : Math.max(0, gap);
     if (left > worst) worst = left;

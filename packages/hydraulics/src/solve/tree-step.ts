@@ -11,13 +11,26 @@ import type { Workspace } from "./workspace.js";
 export function solveTreeHeads(network: Network, demand: Demand, work: Workspace): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
-  const { flow, loss, slope, conductance, drinkerFlow, drinkerLoss, head, nodeConductance, nodeDraw } = work;
+  const {
+    flow,
+    loss,
+    slope,
+    conductance,
+    drinkerFlow,
+    drinkerLoss,
+    head,
+    nodeConductance,
+    nodeDraw,
+    through,
+  } = work;
+  const { working } = demand;
 
   // What is drawn at each node itself.
   nodeConductance.fill(0);
   if (demand.draw === undefined) nodeDraw.fill(0);
   else nodeDraw.set(demand.draw);
-  for (let d = 0; d < drinkers.count; d += 1) {
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const g = conductance[d];
     const node = drinkers.node[d];
     nodeConductance[node] += g;
@@ -27,17 +40,17 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
   // Upwards: the edge's own loss in series, H_parent - H = loss + slope (Q - flow).
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) {
     const g = nodeConductance[i];
-    const through = 1 / (1 + g * slope[i]);
+    const t = 1 / (1 + g * slope[i]);
     const p = parent[i];
-    nodeConductance[p] += g * through;
-    nodeDraw[p] += (nodeDraw[i] - g * (loss[i] - slope[i] * flow[i])) * through;
+    through[i] = t;
+    nodeConductance[p] += g * t;
+    nodeDraw[p] += (nodeDraw[i] - g * (loss[i] - slope[i] * flow[i])) * t;
   }
 
   // Downwards.
   for (let r = 0; r < rootCount; r += 1) head[r] = demand.rootHead[r];
   for (let i = rootCount; i < nodeCount; i += 1) {
-    const above = head[parent[i]] - loss[i] + slope[i] * flow[i];
-    head[i] = (above - slope[i] * nodeDraw[i]) / (1 + nodeConductance[i] * slope[i]);
+    head[i] = (head[parent[i]] - loss[i] + slope[i] * (flow[i] - nodeDraw[i])) * through[i];
   }
 }
 
@@ -49,6 +62,7 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
 export function matchDrinkersToPipes(network: Network, demand: Demand, work: Workspace): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
+  const { working } = demand;
   const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, trialFlow, trialDrinkerFlow } =
     work;
 
@@ -60,12 +74,14 @@ export function matchDrinkersToPipes(network: Network, demand: Demand, work: Wor
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) trialFlow[parent[i]] -= trialFlow[i];
   for (let i = rootCount; i < nodeCount; i += 1)
     if (demand.draw !== undefined) trialFlow[i] -= demand.draw[i];
-  for (let d = 0; d < drinkers.count; d += 1) trialFlow[drinkers.node[d]] -= trialDrinkerFlow[d];
+  for (let w = 0; w < working.length; w += 1)
+    trialFlow[drinkers.node[working[w]]] -= trialDrinkerFlow[working[w]];
 
   // The remainder goes to the node's drinkers by how strongly they answer.
   nodeDraw.fill(0);
-  for (let d = 0; d < drinkers.count; d += 1) nodeDraw[drinkers.node[d]] += conductance[d];
-  for (let d = 0; d < drinkers.count; d += 1) {
+  for (let w = 0; w < working.length; w += 1) nodeDraw[drinkers.node[working[w]]] += conductance[working[w]];
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const node = drinkers.node[d];
     if (node < rootCount || conductance[d] === 0) continue;
     const q = trialDrinkerFlow[d] + (trialFlow[node] * conductance[d]) / nodeDraw[node];

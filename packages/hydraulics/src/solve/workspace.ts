@@ -24,6 +24,8 @@ export interface Workspace {
   readonly head: Float64Array;
   readonly nodeConductance: Float64Array;
   readonly nodeDraw: Float64Array;
+  /** Share of a subtree's answer that its pipe lets through: 1 / (1 + conductance * slope). */
+  readonly through: Float64Array;
   /** `nodeConductance` without the roots: the diagonal of the equations of a looped network. */
   readonly unknownDiagonal: Float64Array;
   /** Off-diagonal entries of the equations of a looped network. */
@@ -58,6 +60,7 @@ export function createWorkspace(network: Network): Workspace {
     nodeConductance,
     unknownDiagonal: nodeConductance.subarray(topology.rootCount),
     nodeDraw: nodes(),
+    through: nodes(),
     offDiagonal: new Float64Array(topology.pattern === undefined ? 0 : topology.pattern.pairCount),
     rightSide: new Float64Array(topology.pattern === undefined ? 0 : unknowns),
     warm: false,

@@ -34,15 +34,17 @@ export function buildDrinkerLaws(line: Line, topology: Topology): DrinkerLaws {
   };
 }
 
-/** Head above `start` that each drinker needs for its flow, and the slope of that; idle drinkers are left at zero. */
+/** Head above `start` that each working drinker needs for its flow, and the slope of that. */
 export function evaluateDrinkers(
   laws: DrinkerLaws,
+  working: Int32Array,
   flow: Float64Array,
   loss: Float64Array,
   slope: Float64Array,
 ): void {
-  const { count, coefficient, exponent } = laws;
-  for (let d = 0; d < count; d += 1) {
+  const { coefficient, exponent } = laws;
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
     const share = flow[d] / coefficient[d];
     if (share <= 0) {
       loss[d] = 0;

@@ -1,0 +1,254 @@
+import * as z from "zod/mini";
+import type { DefaultName } from "./defaults.js";
+import {
+  count,
+  describe,
+  HEIGHT,
+  LIMITS,
+  name,
+  optional,
+  quantity,
+  type Range,
+  SHARE,
+} from "./schema-parts.js";
+
+/** The part of the plan file that says where pipe runs, what it is, and what hangs on it. */
+
+export const point = z.strictObject({
+  id: name("Name of the point."),
+  ground: optional(quantity("length", HEIGHT, "Height of the ground there, above the datum.", "ground")),
+  above: optional(quantity("length", HEIGHT, "Height of the pipe above that ground.", "above")),
+  bleed: optional(describe(z.boolean(), "Whether air can leave here (a bleed screw or riser vent).")),
+});
+
+const BORE: Range = { min: 0.001, max: 1, words: "from 1 mm to 1 m" };
+const drinkersAtWork = (description: string, fallback: DefaultName) =>
+  describe(
+    z.union([z.int().check(z.minimum(0), z.maximum(LIMITS.drinkers)), z.string().check(z.regex(SHARE))]),
+    `${description} A whole number, or a share such as "50 %".`,
+    fallback,
+  );
+
+export const drinkerGroup = z.strictObject({
+  id: optional(name("Name of the group; made from its run if left out.")),
+  kind: name("A drinker from the table (`nipple-side-action`) or one of `ownDrinkers`."),
+  count: optional(
+    describe(z.int().check(z.minimum(1), z.maximum(LIMITS.drinkers)), "How many.", "drinkerCount"),
+  ),
+  first: optional(
+    quantity(
+      "length",
+      { min: 0, max: 10000, words: "from 0 to 10 km" },
+      "Distance of the first from the start of the run. If left out: one spacing.",
+    ),
+  ),
+  every: optional(
+    quantity(
+      "length",
+      { min: 0, max: 1000, words: "from 0 to 1 km" },
+      "Distance from one to the next. If left out: spread evenly to the end of the run.",
+    ),
+  ),
+  drop: optional(
+    quantity(
+      "length",
+      { min: -10, max: 10, words: "from -10 m to 10 m" },
+      "How far the drinker's valve hangs below the pipe.",
+      "drop",
+    ),
+  ),
+  need: optional(
+    quantity(
+      "flow",
+      { min: 0, max: 0.01, words: "from 0 to 10 L/s" },
+      "Flow each must give while worked. If left out: the kind's own.",
+    ),
+  ),
+  busiest: optional(drinkersAtWork("How many are at work at once in the busiest minutes.", "busiest")),
+  ordinary: optional(drinkersAtWork("How many are at work at once in an ordinary hour.", "ordinary")),
+});
+
+export const fitting = z.union([
+  name("A fitting from the table, with a count: `elbow-90 x 4`."),
+  z.strictObject({
+    name: name("What it is."),
+    k: describe(
+      z.number().check(z.minimum(0), z.maximum(1e5)),
+      "Loss coefficient, velocity heads of this run's bore.",
+    ),
+    count: optional(count(1, 10000, "How many.")),
+  }),
+]);
+
+export const pipe = z.union([
+  name("A pipe from the table, by its id (`pvc-sch40-1/2`) or in plain words."),
+  z.strictObject({
+    name: optional(name("What it is.")),
+    bore: quantity("length", BORE, "Inside diameter."),
+    hazenWilliams: optional(
+      describe(z.number().check(z.minimum(40), z.maximum(160)), "Hazen-Williams C. If left out: 140."),
+    ),
+    roughness: optional(
+      quantity(
+        "length",
+        { min: 0, max: 0.01, words: "from 0 to 1 cm" },
+        "Absolute roughness. If left out: that of smooth plastic.",
+      ),
+    ),
+  }),
+]);
+
+export const run = z.strictObject({
+  id: optional(name("Name of the run; `run 1`, `run 2` ... if left out.")),
+  from: optional(
+    name(
+      "Where it starts: a source or point. If left out: the end of the run before (the first starts at the first source).",
+    ),
+  ),
+  to: optional(name("Where it ends. If left out: a point of its own.")),
+  length: quantity("length", { min: 0, max: 10000, words: "from 0 to 10 km" }, "Along the pipe."),
+  fall: optional(
+    quantity("length", HEIGHT, "How much lower its end is than its start; negative where it rises.", "fall"),
+  ),
+  survey: optional(
+    describe(
+      z
+        .array(
+          z.strictObject({
+            along: quantity(
+              "length",
+              { min: 0, max: 10000, words: "from 0 to 10 km" },
+              "Distance from the start of the run, along the pipe.",
+            ),
+            fall: quantity(
+              "length",
+              HEIGHT,
+              "How much lower the pipe is there than at the start of the run; negative where higher.",
+            ),
+            bleed: optional(describe(z.boolean(), "Whether air can leave here.")),
+          }),
+        )
+        .check(z.maxLength(1000)),
+      "Heights along the run, as read off a string or hose level: humps and sags.",
+    ),
+  ),
+  pipe: optional(describe(pipe, "What pipe.", "pipe")),
+  fittings: optional(
+    describe(
+      z.array(fitting).check(z.maxLength(200)),
+      "Elbows, valves and the like, besides the way in from a source, which is always counted.",
+    ),
+  ),
+  tap: optional(describe(z.enum(["open", "half", "shut"]), "A tap at the start of the run.", "tap")),
+  oneWay: optional(
+    describe(
+      z.union([
+        z.boolean(),
+        z.strictObject({
+          opensAt: quantity(
+            "head",
+            { min: 0, max: 10, words: "from 0 to 10 m" },
+            "Head that opens it.",
+            "oneWayOpensAt",
+          ),
+        }),
+      ]),
+      "A one-way valve at the start of the run.",
+    ),
+  ),
+  regulator: optional(
+    describe(
+      z.strictObject({
+        sets: quantity(
+          "head",
+          { min: 0.005, max: 100, words: "from 5 mm to 100 m" },
+          "Head it holds at its outlet.",
+        ),
+        k: optional(
+          describe(
+            z.number().check(z.minimum(0), z.maximum(1e6)),
+            "Its own loss when wide open, velocity heads of this run's bore. If left out: 10 (common practice, no source).",
+          ),
+        ),
+      }),
+      "A low-pressure regulator at the start of the run.",
+    ),
+  ),
+  drinkers: optional(
+    describe(
+      z.union([drinkerGroup, z.array(drinkerGroup).check(z.maxLength(1000))]),
+      "Drinkers along the run: one regular group, or a list of groups.",
+    ),
+  ),
+});
+
+export const ownDrinker = z.strictObject({
+  readings: describe(
+    z
+      .array(
+        z.strictObject({
+          head: quantity(
+            "head",
+            { min: 0.001, max: 100, words: "from 1 mm to 100 m" },
+            "Head at the drinker while measured: height of the water above it.",
+          ),
+          flow: quantity(
+            "flow",
+            { min: 1e-9, max: 0.01, words: "up to 10 L/s" },
+            "What it gave while held open: jug and watch.",
+          ),
+        }),
+      )
+      .check(z.minLength(2), z.maxLength(100)),
+    "Two or more readings with a jug and a watch, at different heads.",
+  ),
+  workedBy: optional(
+    describe(z.enum(["trigger", "float"]), "Whether birds work it, or a float. If left out: trigger."),
+  ),
+  opensAt: optional(
+    quantity(
+      "head",
+      { min: 0, max: 10, words: "from 0 to 10 m" },
+      "Head below which nothing comes. If left out: none.",
+    ),
+  ),
+  sealsFrom: optional(
+    quantity(
+      "head",
+      { min: 0, max: 100, words: "from 0 to 100 m" },
+      "Least head at which it seals. If left out: none.",
+    ),
+  ),
+  holdsUpTo: quantity(
+    "head",
+    { min: 0.001, max: 1000, words: "from 1 mm to 1 km" },
+    "Head above which it drips.",
+  ),
+  need: quantity("flow", { min: 0, max: 0.01, words: "from 0 to 10 L/s" }, "Flow it must give while worked."),
+});
+
+export const shelfEntry = z.strictObject({
+  pipe: name("A pipe from the table, by its id or in plain words."),
+  price: optional(
+    describe(
+      z.number().check(z.minimum(0), z.maximum(1e6)),
+      "Price of one piece of the length `per`, in the plan's own money.",
+    ),
+  ),
+  per: optional(
+    quantity(
+      "length",
+      { min: 0.001, max: 10000, words: "from 1 mm to 10 km" },
+      "Length that price buys. If left out: 1 m.",
+    ),
+  ),
+});
+
+export const doubts = z.strictObject({
+  heights: optional(
+    quantity("length", { min: 0, max: 5, words: "from 0 to 5 m" }, "Of each surveyed height.", "heightDoubt"),
+  ),
+  level: optional(
+    quantity("length", { min: 0, max: 5, words: "from 0 to 5 m" }, "Of the water levels.", "levelDoubt"),
+  ),
+});

@@ -1,0 +1,93 @@
+import * as z from "zod/mini";
+import { type QuantityKind, readQuantity } from "../units/quantity.js";
+import { DEFAULTS, type DefaultName } from "./defaults.js";
+
+/** Building blocks of the plan's schema: typed quantities, described fields, ceilings. */
+
+/** Ceilings that keep a hostile file from costing more than a moment. */
+export const LIMITS = {
+  textLength: 8_000_000,
+  depth: 40,
+  runs: 20_000,
+  drinkers: 200_000,
+  name: 80,
+  note: 4000,
+} as const;
+
+/** What a typed quantity may be. */
+export interface Range {
+  readonly min: number;
+  readonly max: number;
+  /** The range as a person would say it. */
+  readonly words: string;
+}
+
+/** What a quantity's check leaves for the problem writer (see read-issues.ts). */
+export interface QuantityFault {
+  readonly fault: "unreadable" | "range";
+  readonly found: string;
+  readonly allowed: string;
+  readonly mend: string;
+}
+
+/** A quantity as typed: text that must read as `kind` and lie in `range`. */
+export function quantity(kind: QuantityKind, range: Range, description: string, fallback?: DefaultName) {
+  const text = z.string().check(
+    z.check<string>((payload) => {
+      const fault = faultIn(payload.value, kind, range);
+      if (fault !== undefined)
+        payload.issues.push({ code: "custom", input: payload.value, params: { ...fault } });
+    }),
+  );
+  return describe(text, `${description} A ${kind}, ${range.words}.`, fallback);
+}
+
+function faultIn(typed: string, kind: QuantityKind, range: Range): QuantityFault | undefined {
+  const read = readQuantity(typed, kind);
+  if (!read.ok) return { fault: "unreadable", found: read.found, allowed: read.allowed, mend: read.mend };
+  if (read.quantity.si >= range.min && read.quantity.si <= range.max) return undefined;
+  return {
+    fault: "range",
+    found: JSON.stringify(typed),
+    allowed: `Here a ${kind} is ${range.words}.`,
+    mend: "Check the unit and the figure.",
+  };
+}
+
+/** Gives a part of the schema its description, and the default that stands in for it. */
+export function describe<T extends z.core.$ZodType>(
+  schema: T,
+  description: string,
+  fallback?: DefaultName,
+): T {
+  const text =
+    fallback === undefined
+      ? description
+      : `${description} If left out: ${DEFAULTS[fallback].typed} (${DEFAULTS[fallback].because}).`;
+  z.globalRegistry.add(schema, {
+    description: text,
+    ...(fallback === undefined ? {} : { default: DEFAULTS[fallback].typed }),
+  });
+  return schema;
+}
+
+export const text = (most: number, description: string) =>
+  describe(z.string().check(z.minLength(1), z.maxLength(most)), description);
+export const count = (least: number, most: number, description: string) =>
+  describe(z.int().check(z.minimum(least), z.maximum(most)), description);
+export const optional = z.optional;
+
+export const HEIGHT: Range = { min: -200, max: 200, words: "from -200 m to 200 m" };
+export const DEPTH: Range = { min: 0, max: 20, words: "from 0 to 20 m" };
+export const name = (description: string) => text(LIMITS.name, description);
+
+/** A share such as "50 %". */
+export const SHARE = /^\s*(\d{1,3}(?:\.\d+)?)\s*%\s*$/;
+
+/** "50 %" as 0.5; undefined when it is no share. */
+export function readShare(typed: string): number | undefined {
+  const match = SHARE.exec(typed);
+  if (match === null) return undefined;
+  const share = Number(match[1]) / 100;
+  return share <= 1 ? share : undefined;
+}
