@@ -34,11 +34,23 @@ export default async function builtPage(project: TestProject): Promise<() => Pro
 }
 
 async function buildAndServe(folder: string): Promise<PreviewServer> {
-  await build({ configFile, logLevel: "silent", mode: "production", build: { outDir: folder } });
+  await buildAsShipped(folder);
   return preview({
     configFile,
     logLevel: "error",
     build: { outDir: folder },
     preview: { host: "127.0.0.1", port: 0, open: false },
   });
+}
+
+/** The test runner names its own environment, and a build made in that one would carry what only developers need. */
+async function buildAsShipped(folder: string): Promise<void> {
+  const environment = process.env.NODE_ENV;
+  process.env.NODE_ENV = "production";
+  try {
+    await build({ configFile, logLevel: "silent", mode: "production", build: { outDir: folder } });
+  } finally {
+    if (environment === undefined) delete process.env.NODE_ENV;
+    else process.env.NODE_ENV = environment;
+  }
 }

@@ -27,8 +27,14 @@ export class LinePage {
     return this.page.getByRole("textbox", { name, exact: true });
   }
 
-  /** Drags a slider's thumb to a share of its length, in small steps, as a finger would. */
+  /** Drags a slider's thumb to a share of its length, in small steps, as a finger would, and lets go. */
   async drag(name: string, share: number): Promise<void> {
+    await this.startDrag(name, share);
+    await this.page.mouse.up();
+  }
+
+  /** The same, with the finger still down. */
+  async startDrag(name: string, share: number): Promise<void> {
     const slider = this.slider(name);
     await slider.scrollIntoViewIfNeeded();
     const { min, max, value } = await slider.evaluate((input: HTMLInputElement) => ({
@@ -41,7 +47,6 @@ export class LinePage {
     await this.page.mouse.move(at((value - min) / (max - min)), box.y + box.height / 2);
     await this.page.mouse.down();
     await this.page.mouse.move(at(share), box.y + box.height / 2, { steps: 20 });
-    await this.page.mouse.up();
   }
 
   async type(name: string, words: string): Promise<void> {
@@ -53,6 +58,17 @@ export class LinePage {
     await this.page
       .getByLabel("Open a plan")
       .setInputFiles({ name: fileName, mimeType: "application/json", buffer: Buffer.from(text) });
+  }
+
+  async drop(fileName: string, text: string): Promise<void> {
+    await this.page.evaluate(
+      ([name, content]) => {
+        const dataTransfer = new DataTransfer();
+        dataTransfer.items.add(new File([content!], name!, { type: "application/json" }));
+        document.body.dispatchEvent(new DragEvent("drop", { dataTransfer, bubbles: true, cancelable: true }));
+      },
+      [fileName, text],
+    );
   }
 
   /** Saves the plan and gives back the file's name and text. */

@@ -1,5 +1,8 @@
+import { readFileSync } from "node:fs";
+import { join } from "node:path";
+import { gzipSync } from "node:zlib";
 import type { BrowserContextOptions } from "playwright";
-import { describe, expect, test } from "vitest";
+import { describe, expect, inject, test } from "vitest";
 import { contrastOf } from "./contrast.js";
 import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
@@ -7,6 +10,18 @@ import { LinePage } from "./line-page.js";
 const PHONE = { width: 360, height: 740 };
 const DESKTOP = { width: 1280, height: 900 };
 const STAND = "Stand under the barrel";
+
+/** A tee with three drinkers to the left and five to the right; all of it invented. */
+const BRANCHES = {
+  headfall: 1,
+  sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm" }],
+  points: [{ id: "tee", ground: "-10 cm", above: "20 cm" }],
+  runs: [
+    { id: "main", from: "barrel", to: "tee", length: "5 m" },
+    { id: "left", from: "tee", length: "3 m", drinkers: { kind: "nipple-bucket", count: 3 } },
+    { id: "right", from: "tee", length: "5 m", drinkers: { kind: "nipple-bucket", count: 5 } },
+  ],
+};
 
 async function visitLine(
   visit: (line: LinePage) => Promise<void>,
@@ -34,10 +49,7 @@ test("the page opens on the Alder Bank hen-house line, worked out", async () => 
 test("the verdicts change while the stand is being dragged, before the hand lets go", async () => {
   await visitLine(async (line) => {
     const before = await line.counts();
-    const box = (await line.slider(STAND).boundingBox())!;
-    await line.page.mouse.move(box.x + 8 + (box.width - 16) * (0.3 / 2.5), box.y + box.height / 2);
-    await line.page.mouse.down();
-    await line.page.mouse.move(box.x + box.width - 8, box.y + box.height / 2, { steps: 12 });
+    await line.startDrag(STAND, 1);
     await expect.poll(() => line.counts()).not.toBe(before);
     await line.page.mouse.up();
     await expect.poll(() => line.field(STAND).inputValue()).toMatch(/^(25\d|2[34]\d)(\.\d)? cm$/);
@@ -57,9 +69,10 @@ test("a change of verdict is told in a polite live region once the hand has rest
 
 test("the stand can be raised from the keyboard alone", async () => {
   await visitLine(async (line) => {
+    const before = Number.parseFloat(await line.field(STAND).inputValue());
     await line.slider(STAND).focus();
     for (let press = 0; press < 5; press++) await line.page.keyboard.press("ArrowRight");
-    await expect.poll(() => line.field(STAND).inputValue()).toBe("35 cm");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe(`${before + 5} cm`);
   });
 });
 
@@ -118,6 +131,7 @@ test("a plan saved and opened again is the same plan, as typed", async () => {
 test("units switch to feet and inches and back; the plan keeps what was typed", async () => {
   await visitLine(async (line) => {
     const before = await line.save();
+    const typed = await line.field(STAND).inputValue();
     await line.page.getByRole("combobox", { name: "Units" }).selectOption("us");
     await expect.poll(() => line.field(STAND).inputValue()).toMatch(/ft|in/);
     await expect
@@ -125,7 +139,7 @@ test("units switch to feet and inches and back; the plan keeps what was typed", 
       .toMatch(/\d (ft|in)/);
     expect((await line.save()).text).toBe(before.text);
     await line.page.getByRole("combobox", { name: "Units" }).selectOption("metric");
-    await expect.poll(() => line.field(STAND).inputValue()).toBe("30 cm");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe(typed);
   });
 });
 
@@ -149,6 +163,42 @@ test("every number of a drinker tells how it was got, with its figures and its s
     expect(words).toContain("head = water surface");
     expect(words).toMatch(/Source: .*hazen-williams/);
   });
+});
+
+test("a plan dropped onto the page is opened", async () => {
+  await visitLine(async (line) => {
+    const plan = JSON.parse((await line.save()).text);
+    plan.name = "Dropped here";
+    await line.drop("dropped.json", JSON.stringify(plan));
+    await expect
+      .poll(() => line.page.getByRole("heading", { level: 1 }).textContent())
+      .toContain("Dropped here");
+  });
+});
+
+test("of a line with branches, the way to the worst drinker is drawn, and any other end can be chosen", async () => {
+  await visitLine(async (line) => {
+    await line.open("branches.json", JSON.stringify(BRANCHES));
+    await line.settled();
+    const marks = () => line.page.locator("headfall-profile .mark").count();
+    const chooser = line.page.getByRole("combobox", { name: "Drinker to look at" });
+    await chooser.selectOption("left 1");
+    await expect.poll(marks).toBe(3);
+    await chooser.selectOption("right 1");
+    await expect.poll(marks).toBe(5);
+  });
+});
+
+test("the JavaScript needed before the first verdict is at most 100 kB gzip", () => {
+  const folder = inject("pageFolder");
+  const html = readFileSync(join(folder, "index.html"), "utf8");
+  const scripts = [...html.matchAll(/(?:src|href)="\.\/([^"]+\.js)"/g)].map((match) => match[1]!);
+  expect(scripts.length).toBeGreaterThan(0);
+  const bytes = scripts.reduce(
+    (sum, name) => sum + gzipSync(readFileSync(join(folder, name)), { level: 9 }).length,
+    0,
+  );
+  expect(bytes).toBeLessThanOrEqual(100_000);
 });
 
 describe.each([

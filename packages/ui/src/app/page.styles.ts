@@ -18,7 +18,9 @@ export const pageStyles = css`
   .tools label.button { display: inline-flex; align-items: center; position: relative; }
   .tools label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
   .tools input[type="file"] { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; }
-  .note { color: var(--_quiet); font-size: 0.9rem; margin: 0 0 0.5rem; max-width: 80ch; overflow-wrap: anywhere; }
+  .note { color: var(--_quiet); font-size: 0.9rem; margin: 1.5rem 0 0; max-width: 80ch; overflow-wrap: anywhere; }
+  .note h2 { font-size: 1.15rem; margin: 0; color: var(--_ink); }
+  .note p { margin: 0.35rem 0; }
   .refused { border: 2px solid var(--_dry); border-radius: 8px; background: var(--_sheet); padding: 0.5rem 0.9rem; margin: 0.5rem 0; }
   .refused h2 { font-size: 1.05rem; margin: 0.25rem 0; color: var(--_dry); }
   .refused li { margin: 0.4rem 0; overflow-wrap: anywhere; }

@@ -43,7 +43,6 @@ export class Shell {
           <h1>Headfall <small>${plan.name ?? "A line without a name"}</small></h1>
           ${this.#tools()}
         </header>
-        ${plan.note === undefined ? nothing : html`<p class="note">${plan.note}</p>`}
         ${this.#refusal()}
         <main>
           <headfall-line
@@ -51,6 +50,7 @@ export class Shell {
             @plan-changed=${(event: PlanChangedEvent) => this.#store.replace(event.plan, event.change)}
           ></headfall-line>
         </main>
+        ${plan.note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${plan.note}</p></footer>`}
       </div>`,
       this.#root,
     );
@@ -58,16 +58,16 @@ export class Shell {
 
   #tools() {
     return html`<div class="tools" role="group" aria-label="Plan and page">
-      <label class="button">Open a plan<input type="file" accept=".json,application/json" @change=${this.#fileChosen} /></label>
+      <label class="button" title="A plan file can also be dropped anywhere on the page">Open a plan<input type="file" accept=".json,application/json" @change=${this.#fileChosen} /></label>
       <button @click=${() => savePlanFile(this.#store.plan)}>Save the plan</button>
       <select aria-label="Units" @change=${(event: Event) => this.#chooseUnits((event.target as HTMLSelectElement).value)}>
         <option value="metric">Metric units</option>
         <option value="us">US units</option>
       </select>
       <select aria-label="Light" @change=${(event: Event) => this.#chooseLight((event.target as HTMLSelectElement).value as Light)}>
-        <option value="device">Light: as the device</option>
-        <option value="sun">Light: bright sun</option>
-        <option value="dark">Light: dark</option>
+        <option value="device">Auto light</option>
+        <option value="sun">Bright sun</option>
+        <option value="dark">Dark</option>
       </select>
     </div>`;
   }

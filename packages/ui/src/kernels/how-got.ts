@@ -1,6 +1,7 @@
 import {
   type Checked,
   type DrinkerVerdict,
+  drinkerById,
   LAW_WORDS,
   MOMENT_WORDS,
   type MomentName,
@@ -90,8 +91,14 @@ function flowOf({ checked, drinker, moment, system }: HowGotRequest): HowGot {
         ? []
         : [`Second opinion: with ${LAW_WORDS[otherLaw(checked.friction)]} ${flow(second.flow)}.`]),
     ],
-    sources: [],
+    sources: sourceOfKind(group.kindId),
   };
+}
+
+/** Where the figures of a drinker's kind were read; none for one the user has measured. */
+function sourceOfKind(kindId: string): readonly string[] {
+  const kind = drinkerById(kindId);
+  return kind === undefined ? [] : [kind.citation.source];
 }
 
 function marginOf({ checked, drinker, system }: HowGotRequest): HowGot {

@@ -66,8 +66,8 @@ export interface ProfileLayout {
 
 const VESSEL_WIDTH = 40;
 const AXIS_ROOM = 34;
-const RAIL_HEIGHT = 62;
-const LOSS_HEIGHT = 58;
+const RAIL_HEIGHT = 66;
+const LOSS_HEIGHT = 56;
 const LENGTH_AXIS = 22;
 /** The height scale moves in steps of this many metres, so that the picture stands still under a drag. */
 const HEIGHT_STEP = 0.5;
@@ -97,7 +97,7 @@ export function layProfile(request: ProfileRequest): ProfileLayout {
     ground: [
       { x: 0, y: y(source.ground) },
       { x: left, y: y(source.ground) },
-      ...spots((point) => groundUnder(request, point)),
+      ...spots((point) => checked.line.points.ground[point]!),
     ],
     pipe: spots((point) => pipeHeight[point]!),
     grade: {
@@ -132,7 +132,7 @@ function heightRange(request: ProfileRequest): [number, number] {
   };
   for (const point of path.points) {
     include(line.points.height[point]!);
-    include(groundUnder(request, point));
+    include(checked.line.points.ground[point]!);
   }
   for (const drinker of path.drinkers) include(line.drinkers.height[drinker]!);
   for (const surface of Object.values(checked.sources[path.source]!.surface)) include(surface);
@@ -140,16 +140,6 @@ function heightRange(request: ProfileRequest): [number, number] {
     Math.floor((low - 0.1) / HEIGHT_STEP) * HEIGHT_STEP,
     Math.ceil((high + 0.05) / HEIGHT_STEP) * HEIGHT_STEP,
   ];
-}
-
-/**
- * Height of the ground to draw under a point [m]. Where the plan does not say, the line carries the pipe's own
- * height: the ground is then drawn level with that at the source, and never above the pipe.
- */
-function groundUnder({ checked, path }: ProfileRequest, point: number): number {
-  const { ground, height } = checked.line.points;
-  if (ground[point] !== height[point]) return ground[point]!;
-  return Math.min(checked.line.sources[path.source]!.ground, height[point]!);
 }
 
 /** Inside height of a source's vessel [m]. */

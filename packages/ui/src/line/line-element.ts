@@ -134,10 +134,10 @@ export class HeadfallLine extends LitElement {
             this.drinker = drinker;
           })}
         </section>
+        ${drinkerView(checked, lookedAt, this.moment, system)}
       </div>
-      ${drinkerView(checked, lookedAt, this.moment, system)}
       ${cautionsView(checked, system)} ${fillingView(checked, system)}
-      <section aria-labelledby="drinkers">
+      <section class="deep" aria-labelledby="drinkers">
         <h2 id="drinkers">Every drinker</h2>
         ${drinkersTable({
           checked,
@@ -150,7 +150,7 @@ export class HeadfallLine extends LitElement {
           },
         })}
       </section>
-      <section aria-labelledby="runs">
+      <section class="deep" aria-labelledby="runs">
         <h2 id="runs">Every run</h2>
         ${runsTable(checked, system)} ${runsHow(checked, system)}
       </section>

@@ -1,7 +1,7 @@
 import { css } from "lit";
 
 export const lineStyles = css`
-  :host { display: block; background: var(--_paper); overflow-wrap: anywhere; }
+  :host { display: block; background: var(--_paper); overflow-wrap: break-word; }
   h2 { font-size: 1.15rem; margin: 1.5rem 0 0.5rem; }
   h3 { font-size: 1rem; margin: 1rem 0 0.25rem; }
   p { margin: 0.35rem 0; max-width: 70ch; }
@@ -10,7 +10,7 @@ export const lineStyles = css`
   .sheet { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.25rem 0.75rem 0.75rem; }
 
   .counts { display: flex; flex-wrap: wrap; align-items: center; gap: 0.1rem 1rem; margin: 0; font-size: 1.1rem; }
-  .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 7.3em; }
+  .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 5.9em; }
   .sureness { font-weight: 700; }
   .stage { background: var(--_paper); padding: 0.25rem 0; }
   .drawing { border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
@@ -28,13 +28,15 @@ export const lineStyles = css`
   .field > label { display: block; font-weight: 600; }
   .field select { width: 100%; }
 
-  .formula { font-family: ui-monospace, monospace; font-size: 0.9rem; overflow-wrap: anywhere; margin: 0.25rem 0; }
+  .formula { font-family: ui-monospace, monospace; font-size: 0.9rem; overflow-wrap: anywhere; margin-block: 0.25rem; }
   .result { margin-left: auto; flex: none; font-weight: 700; font-variant-numeric: tabular-nums; }
   details { border-top: 1px solid var(--_rule); }
   details > :not(summary) { margin-left: 1.5rem; }
   ul { padding-left: 1.25rem; margin: 0.35rem 0; }
   li { margin: 0.25rem 0; max-width: 75ch; }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.75rem; }
+  /* Tables out of sight are not laid out again at every frame of a drag. */
+  .deep { content-visibility: auto; contain-intrinsic-size: auto 60rem; }
   .faults { border: 2px solid var(--_dry); border-radius: 8px; padding: 0.5rem 0.75rem; background: var(--_sheet); }
 
   /* The drawing stays in view while the hand is on a control, where the screen is tall enough for both. */
@@ -43,13 +45,13 @@ export const lineStyles = css`
   }
   @media (min-width: 560px) { .sentence { min-height: 3em; } }
   @media (min-width: 900px) {
-    .board { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; gap: 1.25rem; align-items: start; }
-    .side { position: sticky; top: 0.5rem; }
+    .board { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; grid-template-rows: auto 1fr; gap: 1rem 1.25rem; align-items: start; }
+    .side { grid-column: 2; grid-row: 1 / span 2; position: sticky; top: 0.5rem; }
   }
   @media print {
     .controls { display: none; }
     .board { display: block; }
     .stage { position: static; }
-    section { break-inside: avoid-page; }
+    .deep { content-visibility: visible; }
   }
 `;

@@ -20,9 +20,9 @@ const bubbles = html`<svg viewBox="0 0 24 14" height="14" aria-hidden="true">
   <g class="air"><circle cx="9" cy="8" r="4"></circle><circle cx="16" cy="4" r="2.5"></circle></g>
 </svg>`;
 
-/** The scales in words: "Heights drawn 3.4 times as large as lengths, losses 260 times." */
+/** The scales in words: "Heights drawn 3.4 times lengths, losses 260 times." */
 export function writeExaggeration({ exaggeration, loss }: ProfileLayout): string {
-  const heights = `Heights drawn ${roughly(exaggeration)} times as large as lengths`;
+  const heights = `Heights drawn ${roughly(exaggeration)} times lengths`;
   return loss.exaggeration > 0 ? `${heights}, losses ${roughly(loss.exaggeration)} times.` : `${heights}.`;
 }
 

@@ -41,16 +41,17 @@ function heightLines({ heightTicks, width }: ProfileLayout) {
   return heightTicks.map(({ at }) => svg`<path class="tick" d="M26 ${at}H${width}"></path>`);
 }
 
-function axisWords({ plot, heightTicks, lengthTicks }: ProfileLayout, sign: string) {
+function axisWords({ plot, width, heightTicks, lengthTicks }: ProfileLayout, sign: string) {
   const last = heightTicks.length - 1;
   return svg`
     ${heightTicks.map(
       ({ at, value }, i) => svg`
-      <text class="quiet" x="2" y=${at + 4}>${trimmed(value, 1)}${i === last ? ` ${sign}` : ""}</text>`,
+      <text class="quiet" x="2" y=${at - 3}>${trimmed(value, 1)}${i === last ? ` ${sign}` : ""}</text>`,
     )}
     ${lengthTicks.map(
       ({ at, value }) => svg`
-      <text class="quiet" x=${at} y=${plot.bottom + 20} text-anchor="middle">${trimmed(value, 1)} ${sign}</text>`,
+      <text class="quiet" x=${Math.min(at, width - 4)} y=${plot.bottom + 20}
+        text-anchor=${at > width - 20 ? "end" : "middle"}>${trimmed(value, 1)} ${sign}</text>`,
     )}`;
 }
 
@@ -79,11 +80,11 @@ function arrowView({ arrow, width }: ProfileLayout, { system }: ProfileWords) {
   if (arrow === undefined) return nothing;
   const { x, from, to, head } = arrow;
   const direction = to < from ? 1 : -1;
-  const isLong = Math.abs(to - from) > 16;
+  const isLong = Math.abs(to - from) > 26;
   const isRight = x > width * 0.6;
   return svg`
     <path class="arrow" d="M${x} ${from}V${to}"></path>
     ${isLong ? svg`<path class="arrow-tip" d="M${x} ${to}l-4 ${7 * direction}h8Z"></path>` : nothing}
-    <text class="halo" x=${x + (isRight ? -8 : 8)} y=${(from + to) / 2 + 4} text-anchor=${isRight ? "end" : "start"}
+    <text class="halo" x=${x + (isRight ? -8 : 8)} y=${isLong ? (from + to) / 2 + 4 : Math.min(from, to) - 6} text-anchor=${isRight ? "end" : "start"}
       >head ${showHead(head, system)}</text>`;
 }

@@ -17,7 +17,7 @@ export const tableStyles = css`
     table.cards, .cards tbody, .cards tr, .cards td, .cards th[scope="row"] { display: block; }
     .cards thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
     .cards caption { display: block; }
-    .cards tr { border-top: 2px solid var(--_rule); padding: 0.35rem 0.6rem; display: grid; grid-template-columns: repeat(3, 1fr); column-gap: 0.6rem; align-items: center; }
+    .cards tr { border-top: 2px solid var(--_rule); padding: 0.35rem 0.6rem; display: grid; grid-template-columns: repeat(3, minmax(0, 1fr)); column-gap: 0.6rem; align-items: center; }
     .cards td, .cards th { border: 0; padding: 0.1rem 0; text-align: left; white-space: normal; }
     .cards td[data-head]::before { content: attr(data-head); display: block; font-size: 0.75rem; line-height: 1.2; color: var(--_quiet); }
     .cards td.last { grid-column: 3; grid-row: 1; }

@@ -1,3 +1,4 @@
+import { sourceByKey } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import type { HowGot } from "../kernels/how-got.js";
 
@@ -8,6 +9,12 @@ export function howGotView({ title, result, formula, filled, notes, sources }: H
     <p class="formula">${formula}</p>
     <p class="formula">${filled}</p>
     ${notes.map((note) => html`<p>${note}</p>`)}
-    ${sources.length === 0 ? nothing : html`<p class="quiet">Source: ${sources.join(", ")}</p>`}
+    ${sources.length === 0 ? nothing : html`<p class="quiet">Source: ${sources.map(writeSource).join("; ")}</p>`}
   </details>`;
+}
+
+/** A source by its title, with the key it has in the table of sources. */
+function writeSource(key: string): string {
+  const source = sourceByKey(key);
+  return source === undefined ? key : `${source.title} [${key}]`;
 }
