@@ -40,7 +40,7 @@ function workedBesides(
     return spare <= 0 ? 0 : drinkers.coefficient[d] * power(spare, drinkers.exponent[d]);
   };
   const takenAt = (q: number) => {
-    if (q <= need) return (atNeed * q) / need;
+    if (q <= need || greatest <= need) return need === 0 ? 0 : (atNeed * q) / need;
     return atNeed + ((atMost - atNeed) * (q - need)) / (greatest - need);
   };
   const most = flowAt(head);

@@ -92,7 +92,8 @@ export function statedFall(plan: Plan, run: number, values: TypedValues): number
 
 /**
  * Heights of all joints [m above datum]. What the plan states is spread along stated falls first; only where neither
- * says anything does a run lie level. Heights that contradict each other, and runs that hang on nothing, are problems.
+ * says anything does a run lie level. Heights that contradict each other, that a ring leaves open, and runs that hang
+ * on nothing, are problems.
  */
 export function resolveHeights(
   plan: Plan,
@@ -106,39 +107,42 @@ export function resolveHeights(
     meeting[joints.runFrom[i]].push(i);
     if (joints.runTo[i] !== joints.runFrom[i]) meeting[joints.runTo[i]].push(i);
   });
-  const reach = (start: readonly number[], fallOf: (run: number) => number | undefined) => {
-    const queue = [...start];
-    for (let at = 0; at < queue.length; at += 1) {
-      const here = queue[at];
-      for (const run of meeting[here]) {
-        const fall = fallOf(run);
-        if (fall === undefined) continue;
-        const [from, to] = [joints.runFrom[run], joints.runTo[run]];
-        const other = from === here ? to : from;
-        if (height[other] !== undefined) continue;
-        height[other] = from === here ? (height[here] as number) - fall : (height[here] as number) + fall;
-        queue.push(other);
+  const known = height.flatMap((h, j) => (h === undefined ? [] : [j]));
+  /** Gives the joint at the other end of a run its height, if it has none, and tells which that is. */
+  const pass = (run: number, here: number, fall: number): number | undefined => {
+    const isStart = joints.runFrom[run] === here;
+    const other = isStart ? joints.runTo[run] : joints.runFrom[run];
+    if (height[other] !== undefined) return undefined;
+    height[other] = (height[here] as number) + (isStart ? -fall : fall);
+    return other;
+  };
+  /** Follows stated falls from the joints of `queue`, which grows by all that they reach. */
+  const follow = (queue: number[], from = 0) => {
+    for (let at = from; at < queue.length; at += 1) {
+      for (const run of meeting[queue[at]]) {
+        const fall = falls[run];
+        const other = fall === undefined ? undefined : pass(run, queue[at], fall);
+        if (other !== undefined) queue.push(other);
       }
     }
   };
-  const known = () => height.flatMap((h, j) => (h === undefined ? [] : [j]));
-  reach(known(), (run) => falls[run]);
-  // Level runs one at a time, each followed by all that its stated neighbours then give.
-  const waiting = plan.runs.map((_, i) => i);
-  for (let progress = true; progress; ) {
-    progress = false;
-    for (const run of waiting) {
-      const [from, to] = [joints.runFrom[run], joints.runTo[run]];
-      if ((height[from] === undefined) === (height[to] === undefined)) continue;
-      const [here, other] = height[from] === undefined ? [to, from] : [from, to];
-      height[other] = height[here];
-      values.note("fall", `runs[${run}].fall`);
-      reach([other], (next) => falls[next]);
-      progress = true;
+  follow(known);
+  const firm = known.length;
+  const level: number[] = [];
+  for (let at = 0; at < known.length; at += 1) {
+    for (const run of meeting[known[at]]) {
+      const other = falls[run] === undefined ? pass(run, known[at], 0) : undefined;
+      if (other === undefined) continue;
+      level.push(run);
+      known.push(other);
+      follow(known, known.length - 1);
     }
   }
+  level.sort((a, b) => a - b);
+  for (const run of level) values.note("fall", `runs[${run}].fall`);
   const problems = [
     ...disagreements(plan, joints, height, falls),
+    ...leftOpen(joints, height, falls, new Set(known.slice(firm))),
     ...unconnected(plan, joints),
     ...regulatorsInRings(plan, joints),
   ];
@@ -147,6 +151,33 @@ export function resolveHeights(
 
 /** Heights may differ by this much and still agree [m]. */
 const HEIGHT_AGREES = 0.001;
+
+/**
+ * Runs whose fall nobody states, in a ring whose other falls do not let all such runs lie level: which of them falls
+ * is for the plan to say, not for the order of its runs.
+ */
+function leftOpen(
+  joints: Joints,
+  height: readonly (number | undefined)[],
+  falls: readonly (number | undefined)[],
+  assumed: ReadonlySet<number>,
+): Problem[] {
+  return falls.flatMap((fall, i): Problem[] => {
+    const ends = [joints.runFrom[i], joints.runTo[i]];
+    const [from, to] = [height[ends[0]], height[ends[1]]];
+    if (fall !== undefined || from === undefined || to === undefined) return [];
+    if (Math.abs(from - to) <= HEIGHT_AGREES || !ends.some((end) => assumed.has(end))) return [];
+    return [
+      {
+        code: "heightsDisagree",
+        path: `runs[${i}]`,
+        found: "no fall",
+        allowed: `In its ring some other run has no fall either, and they cannot all be level: ${JSON.stringify(joints.id[ends[0]])} and ${JSON.stringify(joints.id[ends[1]])} would be ${(Math.abs(from - to) * 100).toFixed(1)} cm apart.`,
+        mend: 'Write the fall of each run of the ring but one; "0 cm" where it is level.',
+      },
+    ];
+  });
+}
 
 function disagreements(
   plan: Plan,
