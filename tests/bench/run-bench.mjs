@@ -33,9 +33,10 @@ function time(call, span = 300) {
 }
 
 /** Two calls in turn, so that a drifting machine slows both; the median of the ratios pair by pair. */
-function ratio(a, b, pairs) {
-  a();
-  b();
+function ratio(once, other, pairs, batch = 1) {
+  const a = repeated(once, batch);
+  const b = repeated(other, batch);
+  for (let k = 0; k < 3; k += 1) for (const call of [a, b]) call();
   const ratios = [];
   const times = [];
   for (let k = 0; k < pairs; k += 1) {
@@ -45,7 +46,7 @@ function ratio(a, b, pairs) {
     b();
     const t2 = performance.now();
     ratios.push((t1 - t0) / (t2 - t1));
-    times.push(t1 - t0);
+    times.push((t1 - t0) / batch);
   }
   const middle = (list) => list.sort((x, y) => x - y)[list.length >> 1];
   return {
@@ -55,6 +56,11 @@ function ratio(a, b, pairs) {
     ms: middle(times),
   };
 }
+
+/** A call so short that the clock would show is timed in batches. */
+const repeated = (call, batch) => () => {
+  for (let k = 0; k < batch; k += 1) call();
+};
 
 function row(what, cells) {
   results.rows.push({ what, ...cells });
@@ -100,9 +106,10 @@ function againstBareLaws() {
         work.warm = false;
         return solveLine(prepared, moment);
       };
-      const pairs = count >= 100_000 ? 15 : count >= 10_000 ? 40 : 400;
-      const loop = ratio(solve, bare, pairs);
-      const checked = ratio(full, bare, pairs);
+      const pairs = count >= 100_000 ? 15 : count >= 10_000 ? 40 : 100;
+      const batch = Math.max(1, Math.round(6000 / count));
+      const loop = ratio(solve, bare, pairs, batch);
+      const checked = ratio(full, bare, pairs, batch);
       row(`${friction}, ${count} drinkers`, {
         ratio: loop.ratio,
         "with check and result": checked.ratio,
