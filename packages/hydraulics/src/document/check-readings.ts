@@ -11,14 +11,15 @@ const SANE_EXPONENT = { least: 0.2, greatest: 2 } as const;
  */
 export function checkReadings(own: Readonly<Record<string, unknown>>, path: readonly PathStep[]): Problem[] {
   const openingHead = own["opensAt"] === undefined ? 0 : siOf(own["opensAt"], "head");
-  if (!Array.isArray(own["readings"]) || openingHead === undefined) return [];
+  if (!Array.isArray(own["readings"]) || own["readings"].length < 2) return [];
+  if (openingHead === undefined || openingHead < 0) return [];
   const readings = own["readings"].map((reading: unknown, i) => {
     const entry = typeof reading === "object" && reading !== null ? (reading as Record<string, unknown>) : {};
     return { i, head: siOf(entry["head"], "head"), flow: siOf(entry["flow"], "flow"), typed: entry };
   });
   const at = (i: number, key: string) => writePath([...path, "readings", i, key]);
   for (const { i, head, flow, typed } of readings) {
-    if (head === undefined || flow === undefined) return [];
+    if (head === undefined || flow === undefined || head <= 0 || flow <= 0) return [];
     if (head <= openingHead)
       return [
         problem(
@@ -77,5 +78,5 @@ const problem = (path: string, found: unknown, allowed: string, mend: string): P
 
 function siOf(typed: unknown, kind: "head" | "flow"): number | undefined {
   const read = readQuantity(typed, kind);
-  return read.ok && read.quantity.si > 0 ? read.quantity.si : undefined;
+  return read.ok ? read.quantity.si : undefined;
 }

@@ -159,6 +159,7 @@ function checkRun(
 
 function checkSurvey(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
   let before = 0;
+  checkSurveyEnds(run, length, path, report);
   entries(run["survey"]).forEach((reading, i) => {
     const along = lengthOf(reading["along"]);
     if (along === undefined) return;
@@ -182,6 +183,34 @@ function checkSurvey(run: Entry, length: number, path: readonly PathStep[], repo
         ),
       );
     before = along;
+  });
+}
+
+/** A survey that begins at 0 begins with no fall; one that reaches the end says the run's fall a second time. */
+function checkSurveyEnds(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
+  const readings = entries(run["survey"]);
+  readings.forEach((reading, i) => {
+    const [along, fall] = [lengthOf(reading["along"]), lengthOf(reading["fall"])];
+    if (along === undefined || fall === undefined) return;
+    const here = [...path, "survey", i, "fall"];
+    if (along === 0 && Math.abs(fall) > 1e-6)
+      report(
+        fitProblem(
+          here,
+          reading["fall"],
+          "At the start of a run its fall is 0.",
+          "Measure falls from there.",
+        ),
+      );
+    const whole = lengthOf(run["fall"]);
+    if (whole === undefined || Math.abs(along - length) > 1e-6 || Math.abs(fall - whole) <= 1e-3) return;
+    report({
+      code: "twoWays",
+      path: writePath(here),
+      found: writeFound(reading["fall"]),
+      allowed: `At its end the run falls ${writeFound(run["fall"])}, as its own fall says.`,
+      mend: "Correct one of the two, or leave one out.",
+    });
   });
 }
 

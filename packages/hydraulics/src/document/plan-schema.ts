@@ -9,7 +9,7 @@ import {
   run,
   shelfEntry,
 } from "./run-schema.js";
-import { describe, LIMITS, optional, quantity, text } from "./schema-parts.js";
+import { describe, LIMITS, longText, name, optional, quantity, text } from "./schema-parts.js";
 import { source } from "./source-schema.js";
 
 /**
@@ -22,7 +22,7 @@ export const PLAN_VERSION = 1;
 export const planSchema = z.strictObject({
   headfall: describe(z.literal(PLAN_VERSION), "Version of this file format."),
   name: optional(text(LIMITS.name, "Name of the plan.")),
-  note: optional(text(LIMITS.note, "Anything worth keeping with it.")),
+  note: optional(longText(LIMITS.note, "Anything worth keeping with it.")),
   water: optional(
     quantity(
       "temperature",
@@ -53,10 +53,7 @@ export const planSchema = z.strictObject({
   ),
   runs: describe(z.array(run).check(z.minLength(1), z.maxLength(LIMITS.runs)), "Lengths of pipe or hose."),
   ownDrinkers: optional(
-    describe(
-      z.record(z.string().check(z.minLength(1), z.maxLength(LIMITS.name)), ownDrinker),
-      "Drinkers measured by the user, by name.",
-    ),
+    describe(z.record(name("Name of the drinker."), ownDrinker), "Drinkers measured by the user, by name."),
   ),
   shelf: optional(
     describe(

@@ -16,6 +16,7 @@ export const PROBLEM_CODES = [
   "tooMany",
   "tooFew",
   "tooLong",
+  "unprintable",
   "notAChoice",
   "unknownName",
   "nameTwice",
@@ -70,6 +71,10 @@ export function writeFound(value: unknown): string {
 
 /** In the order of the text where that is known, else by path. */
 export function sortProblems(problems: readonly Problem[]): Problem[] {
-  const place = (problem: Problem) => (problem.line ?? 0) * 1e6 + (problem.column ?? 0);
-  return [...problems].sort((a, b) => place(a) - place(b) || a.path.localeCompare(b.path, "en"));
+  return [...problems].sort(
+    (a, b) =>
+      (a.line ?? 0) - (b.line ?? 0) ||
+      (a.column ?? 0) - (b.column ?? 0) ||
+      a.path.localeCompare(b.path, "en", { numeric: true }),
+  );
 }

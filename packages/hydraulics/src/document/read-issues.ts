@@ -1,6 +1,6 @@
 import type * as z from "zod/mini";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
-import type { QuantityFault } from "./schema-parts.js";
+import { type CustomFault, LIMITS } from "./schema-parts.js";
 
 /**
  * The schema's findings as problems: the one place that knows how the schema library words things, so that none
@@ -17,7 +17,7 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
   const found = writeFound(value);
   switch (issue.code) {
     case "custom":
-      return [quantityProblem(path, issue.params as unknown as QuantityFault)];
+      return [customProblem(path, issue.params as unknown as CustomFault)];
     case "invalid_type":
       return [typeProblem(path, value, issue.expected)];
     case "unrecognized_keys":
@@ -34,6 +34,8 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
       return [sizeProblem(path, value, issue.origin, Number(issue.minimum), "least")];
     case "too_big":
       return [sizeProblem(path, value, issue.origin, Number(issue.maximum), "most")];
+    case "invalid_key":
+      return [keyProblem(steps)];
     case "invalid_format":
       return [
         {
@@ -57,9 +59,15 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
   }
 }
 
-function quantityProblem(path: string, fault: QuantityFault): Problem {
+const CODE_OF_FAULT = {
+  range: "outOfRange",
+  unreadable: "unreadableQuantity",
+  unprintable: "unprintable",
+} as const satisfies Record<CustomFault["fault"], Problem["code"]>;
+
+function customProblem(path: string, fault: CustomFault): Problem {
   return {
-    code: fault.fault === "range" ? "outOfRange" : "unreadableQuantity",
+    code: CODE_OF_FAULT[fault.fault],
     path,
     found: fault.found,
     allowed: fault.allowed,
@@ -82,7 +90,7 @@ function typeProblem(path: string, value: unknown, expected: string): Problem {
   if (value === undefined) {
     return { code: "missing", path, found: "nothing", allowed: `Here stands ${words}.`, mend: "Add it." };
   }
-  const unitless = expected === "string" && typeof value === "number";
+  const unitless = expected === "string" && typeof value === "number" && Number.isFinite(value);
   return {
     code: "wrongType",
     path,
@@ -91,6 +99,18 @@ function typeProblem(path: string, value: unknown, expected: string): Problem {
     mend: unitless
       ? `Write for instance "${value} cm", with the unit you mean.`
       : "Mend it or leave the key out.",
+  };
+}
+
+/** A name given as a key, where that name cannot be one. */
+function keyProblem(steps: readonly PathStep[]): Problem {
+  const key = String(steps.at(-1));
+  return {
+    code: key === "" ? "missing" : key.length > LIMITS.name ? "tooLong" : "unprintable",
+    path: writePath(steps),
+    found: key === "" ? "a name of no letters" : `the name ${JSON.stringify(key.slice(0, 40))}`,
+    allowed: `A name is one line of 1 to ${LIMITS.name} signs that can be printed.`,
+    mend: "Give it another.",
   };
 }
 

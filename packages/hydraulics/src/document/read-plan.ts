@@ -21,7 +21,7 @@ z.config({ jitless: true });
  */
 export function readPlan(text: string): PlanReading {
   if (typeof text !== "string") return { ok: false, problems: [notText(text)] };
-  const json = readJsonText(text);
+  const json = readJsonText(text.replace(/^\ufeff/, ""));
   if (!json.ok) return { ok: false, problems: sortProblems(json.problems) };
   const reading = checkDocument(json.read.value);
   return reading.ok
@@ -59,7 +59,7 @@ function stepsOf(path: string): PathStep[] {
   const steps: PathStep[] = [];
   for (const match of path.matchAll(/\[(\d+)\]|\["((?:[^"\\]|\\.)*)"\]|([A-Za-z_][\w-]*)/g)) {
     if (match[1] !== undefined) steps.push(Number(match[1]));
-    else steps.push(match[2] ?? match[3]);
+    else steps.push(match[2] === undefined ? match[3] : String(JSON.parse(`"${match[2]}"`)));
   }
   return path.startsWith("the plan") ? [] : steps;
 }

@@ -22,9 +22,9 @@ export interface Range {
   readonly words: string;
 }
 
-/** What a quantity's check leaves for the problem writer (see read-issues.ts). */
-export interface QuantityFault {
-  readonly fault: "unreadable" | "range";
+/** What a check of our own leaves for the problem writer (see read-issues.ts). */
+export interface CustomFault {
+  readonly fault: "unreadable" | "range" | "unprintable";
   readonly found: string;
   readonly allowed: string;
   readonly mend: string;
@@ -42,7 +42,7 @@ export function quantity(kind: QuantityKind, range: Range, description: string, 
   return describe(text, `${description} A ${kind}, ${range.words}.`, fallback);
 }
 
-function faultIn(typed: string, kind: QuantityKind, range: Range): QuantityFault | undefined {
+function faultIn(typed: string, kind: QuantityKind, range: Range): CustomFault | undefined {
   const read = readQuantity(typed, kind);
   if (!read.ok) return { fault: "unreadable", found: read.found, allowed: read.allowed, mend: read.mend };
   if (read.quantity.si >= range.min && read.quantity.si <= range.max) return undefined;
@@ -71,8 +71,35 @@ export function describe<T extends z.core.$ZodType>(
   return schema;
 }
 
+/**
+ * Signs that draw nothing but move what is drawn: control characters (a terminal obeys them), marks that turn the
+ * direction of what follows, and halves of a character.
+ */
+const UNPRINTABLE = /[\p{Cc}\p{Cs}\u2028\u2029\u202a-\u202e\u2066-\u2069]/u;
+const UNPRINTABLE_IN_NOTE = /[\p{Cs}\u202a-\u202e\u2066-\u2069]|(?![\n\r\t])\p{Cc}/u;
+
+const printable = (pattern: RegExp, allowed: string) =>
+  z.check<string>((payload) => {
+    const sign = pattern.exec(payload.value)?.[0];
+    if (sign === undefined) return;
+    const found = `the sign U+${sign.charCodeAt(0).toString(16).toUpperCase().padStart(4, "0")}`;
+    const fault: CustomFault = {
+      fault: "unprintable",
+      found,
+      allowed,
+      mend: "Take it out, or type it again.",
+    };
+    payload.issues.push({ code: "custom", input: payload.value, params: { ...fault } });
+  });
+const PRINTABLE_NAME = printable(UNPRINTABLE, "A name is one line of signs that can be printed.");
+const PRINTABLE_NOTE = printable(UNPRINTABLE_IN_NOTE, "A note is lines of signs that can be printed.");
+
+/** A name of one line. */
 export const text = (most: number, description: string) =>
-  describe(z.string().check(z.minLength(1), z.maxLength(most)), description);
+  describe(z.string().check(z.minLength(1), z.maxLength(most), PRINTABLE_NAME), description);
+/** Text of several lines. */
+export const longText = (most: number, description: string) =>
+  describe(z.string().check(z.minLength(1), z.maxLength(most), PRINTABLE_NOTE), description);
 export const count = (least: number, most: number, description: string) =>
   describe(z.int().check(z.minimum(least), z.maximum(most)), description);
 export const optional = z.optional;

@@ -35,24 +35,24 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
   let zoning = prepared.current;
   let demand = demandOf(prepared, zoning, moment, undefined);
   let solved = false;
-  const mostRounds = 6 * prepared.devices.length + 4;
+  const mostRounds = 12 * prepared.devices.length + 4;
   for (let round = 0; round < mostRounds; round += 1) {
     const found: Effort = solveNetwork(zoning.network, demand, zoning.work);
     effort.steps += found.steps;
     effort.evaluations += found.evaluations;
     solved = found.solved;
     if (!solved || prepared.devices.length === 0) break;
-    const wanted = devicesToSet(prepared, zoning);
-    // Devices that keep changing together are taken one at a time.
-    const set = round < prepared.devices.length + 2 ? wanted : changeFirst(zoning.set, wanted);
-    if (sameSet(set, zoning.set)) {
-      const draw = drawOf(prepared, zoning);
-      if (sameDraw(draw, demand.draw)) break;
-      demand = demandOf(prepared, zoning, moment, draw);
-    } else {
+    // What holding regulators draw from upstream has to agree with what their zones take, before anything is judged.
+    const through = flowsThroughDevices(prepared, zoning);
+    const draw = drawOf(prepared, zoning, through);
+    if (sameDraw(draw, demand.draw)) {
+      const wanted = devicesToSet(prepared, zoning, through);
+      if (sameSet(wanted, zoning.set)) break;
+      // Devices that keep changing together are taken one at a time.
+      const set = round < mostRounds / 2 ? wanted : changeFirst(zoning.set, wanted);
       zoning = useZoning(prepared, set);
-      demand = demandOf(prepared, zoning, moment, undefined);
-    }
+      demand = demandOf(prepared, zoning, moment, drawOf(prepared, zoning, through));
+    } else demand = demandOf(prepared, zoning, moment, draw);
     solved = false;
   }
   return writeState(prepared, zoning, solved, effort);
@@ -92,22 +92,34 @@ function holdingRegulators(prepared: PreparedLine, zoning: Zoning): number[] {
   return zoning.set.filter((s) => prepared.line.segments.kind[s] === SEGMENT_KIND.regulator);
 }
 
+/** Flow of every device by its segment: through a holding regulator, what its zone takes. */
+function flowsThroughDevices(prepared: PreparedLine, zoning: Zoning): Map<number, number> {
+  const { segments } = prepared.line;
+  const { topology } = zoning.network;
+  const through = new Map<number, number>();
+  for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
+    const s = topology.segment[e];
+    if (segments.kind[s] !== SEGMENT_KIND.pipe) through.set(s, topology.sign[e] * zoning.work.flow[e]);
+  }
+  for (const s of holdingRegulators(prepared, zoning)) {
+    through.set(s, zoning.work.flow[topology.point.indexOf(segments.to[s])]);
+  }
+  return through;
+}
+
 /** Which devices would be set, seen from the state just solved. */
-function devicesToSet(prepared: PreparedLine, zoning: Zoning): number[] {
+function devicesToSet(
+  prepared: PreparedLine,
+  zoning: Zoning,
+  through: ReadonlyMap<number, number>,
+): number[] {
   const { segments, points } = prepared.line;
   const { head, reached } = stateByPoint(prepared, zoning);
-  const flowThrough = new Map<number, number>();
-  const { topology } = zoning.network;
-  for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
-    if (segments.kind[topology.segment[e]] !== SEGMENT_KIND.pipe) {
-      flowThrough.set(topology.segment[e], topology.sign[e] * zoning.work.flow[e]);
-    }
-  }
   return prepared.devices.filter((s) => {
     const [from, to] = [segments.from[s], segments.to[s]];
     const isSet = zoning.set.includes(s);
     if (segments.kind[s] === SEGMENT_KIND.oneWay) {
-      if (!isSet) return (flowThrough.get(s) ?? 0) < 0;
+      if (!isSet) return (through.get(s) ?? 0) < 0;
       const wouldOpen =
         reached[from] === 1 && reached[to] === 1 && head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
       return !wouldOpen;
@@ -132,17 +144,19 @@ function stateByPoint(prepared: PreparedLine, zoning: Zoning): { head: Float64Ar
   return { head, reached };
 }
 
-/** What each holding regulator's zone takes from the point before it. */
-function drawOf(prepared: PreparedLine, zoning: Zoning): Float64Array {
-  const { topology } = zoning.network;
-  const { line } = prepared;
-  const draw = new Float64Array(topology.nodeCount);
-  const nodeOf = new Map<number, number>();
-  for (let i = 0; i < topology.nodeCount; i += 1) nodeOf.set(topology.point[i], i);
-  for (const s of holdingRegulators(prepared, zoning)) {
-    const from = nodeOf.get(line.segments.from[s]);
-    const outlet = nodeOf.get(line.segments.to[s]);
-    if (from !== undefined && outlet !== undefined) draw[from] += zoning.work.flow[outlet];
+/** What the holding regulators of a zoning draw from the points before them, by node. */
+function drawOf(
+  prepared: PreparedLine,
+  zoning: Zoning,
+  through: ReadonlyMap<number, number>,
+): Float64Array | undefined {
+  const holding = holdingRegulators(prepared, zoning);
+  if (holding.length === 0) return undefined;
+  const { point, nodeCount } = zoning.network.topology;
+  const draw = new Float64Array(nodeCount);
+  for (const s of holding) {
+    const from = point.indexOf(prepared.line.segments.from[s]);
+    if (from >= 0) draw[from] += through.get(s) ?? 0;
   }
   return draw;
 }
@@ -161,8 +175,10 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-function sameDraw(a: Float64Array, b: Float64Array | undefined): boolean {
-  return a.every((q, i) => Math.abs(q - (b === undefined ? 0 : b[i])) <= 1e-20 + 1e-12 * Math.abs(q));
+/** Draws agree to a tenth of the bar of continuity. */
+function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined): boolean {
+  if (a === undefined || b === undefined) return a === b;
+  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 1e-10 * Math.abs(q));
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
