@@ -140,25 +140,37 @@ function unionProblems(
   return best.flatMap((found) => readIssue(found, document, steps));
 }
 
-const isWrongKindOfValue = (issue: z.core.$ZodIssue) =>
+const isWrongKindOfValue = (issue: z.core.$ZodIssue): boolean =>
+  (issue.code === "invalid_union" && issue.path.length === 0 && issue.errors.every(isOfWrongType)) ||
   (issue.path.length === 0 && (issue.code === "invalid_type" || issue.code === "invalid_value")) ||
   (issue.code === "invalid_value" && issue.path.length === 1 && issue.path[0] === "shape");
 
-function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: string, value: unknown): Problem {
-  const shapes = errors
+const isOfWrongType = (way: readonly z.core.$ZodIssue[]) =>
+  way.some((issue) => issue.code === "invalid_type" && issue.path.length === 0);
+
+/** The findings of all ways, those of a choice within a choice among them. */
+const allFindings = (ways: readonly (readonly z.core.$ZodIssue[])[]): z.core.$ZodIssue[] =>
+  ways
     .flat()
-    .flatMap((issue) => (issue.code === "invalid_value" && issue.path[0] === "shape" ? issue.values : []));
+    .flatMap((issue) =>
+      issue.code === "invalid_union" && issue.path.length === 0 ? allFindings(issue.errors) : [issue],
+    );
+
+function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: string, value: unknown): Problem {
+  const found = allFindings(errors);
+  const shapes = found.flatMap((issue) =>
+    issue.code === "invalid_value" && issue.path[0] === "shape" ? issue.values : [],
+  );
   if (shapes.length > 0 && typeof value === "object" && value !== null) {
-    const found = writeFound((value as Record<string, unknown>)["shape"]);
     return {
       code: "notAChoice",
       path: `${path}.shape`,
-      found,
+      found: writeFound((value as Record<string, unknown>)["shape"]),
       allowed: `Allowed: ${shapes.map((s) => JSON.stringify(s)).join(", ")}.`,
       mend: "Write one of these.",
     };
   }
-  const kinds = errors.flat().flatMap((issue) => {
+  const kinds = found.flatMap((issue) => {
     if (issue.path.length > 0) return [];
     if (issue.code === "invalid_type") return [TYPE_WORDS[issue.expected] ?? issue.expected];
     return issue.code === "invalid_value" ? issue.values.map((choice) => JSON.stringify(choice)) : [];
@@ -186,7 +198,7 @@ function sizeProblem(
       code: end === "least" ? "missing" : "tooLong",
       path,
       found,
-      allowed: `Text here has ${at} characters.`,
+      allowed: `Text here has ${at} ${bound === 1 ? "character" : "characters"}.`,
       mend: end === "least" ? "Write something." : "Shorten it.",
     };
   }
@@ -195,7 +207,7 @@ function sizeProblem(
       code: end === "least" ? "tooFew" : "tooMany",
       path,
       found: writeFound(value),
-      allowed: `This list has ${at} entries.`,
+      allowed: `This list has ${at} ${bound === 1 ? "entry" : "entries"}.`,
       mend: end === "least" ? "Add what is missing." : "Write regular lines as one entry with a count.",
     };
   }
