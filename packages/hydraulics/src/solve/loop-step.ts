@@ -1,6 +1,18 @@
 import { factorSymmetric, solveSymmetric } from "../numerics/symmetric-solve.js";
+import { FLOOR_FLOW } from "./laws/pipe-laws.js";
 import type { Demand, Network } from "./network.js";
 import type { Workspace } from "./workspace.js";
+
+/**
+ * Hazen-Williams is flat at no flow, and a tangent there overshoots without bound. Where the tangent would more than
+ * treble a flow, the slope of the chord to the flow that the gap would drive is taken: with h = r Q^m and Q small that
+ * is slope/m (gap / (Q slope/m))^((m-1)/m). It shapes the step only; near the solution tangents are taken again.
+ */
+function liftOutOfCorner(slope: number, flow: number, gap: number): number {
+  const size = Math.max(Math.abs(flow), FLOOR_FLOW);
+  const reach = Math.abs(gap) / (size * slope);
+  return reach <= 3 ? slope : (slope / 1.852) * (1.852 * reach) ** 0.46;
+}
 
 /**
  * Heads of the linearised network when it has rings: the nodal equations of Todini and Pilati (1988),
@@ -32,8 +44,10 @@ export function solveLoopHeads(network: Network, demand: Demand, work: Workspace
   // Each edge changes its flow by (drop - loss + change of the drop) / slope.
   let entry = 0;
   const addEdge = (e: number, from: number, to: number) => {
+    const gap = head[from] - head[to] - loss[e];
+    if (network.pipes.hasCorner) slope[e] = liftOutOfCorner(slope[e], flow[e], gap);
     const g = 1 / slope[e];
-    const more = g * (head[from] - head[to] - loss[e]);
+    const more = g * gap;
     diagonal[from] += g;
     diagonal[to] += g;
     inflow[from] -= more;

@@ -175,10 +175,11 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-/** Draws agree to a tenth of the bar of continuity. */
+/** Draws agree to a fifth of the bar of continuity. */
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined): boolean {
   if (a === undefined || b === undefined) return a === b;
-  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 1e-10 * Math.abs(q));
+  const largest = a.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
+  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 2e-10 * largest);
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;

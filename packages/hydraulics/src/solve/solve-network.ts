@@ -3,7 +3,7 @@ import { linearizeDrinkers, stepDrinkers, sumFlows } from "./direction.js";
 import { drinkerFlowAt } from "./laws/drinker-laws.js";
 import { solveLoopHeads } from "./loop-step.js";
 import type { Demand, Network } from "./network.js";
-import { energyLeft, hasSettled, MOST_STEPS } from "./stopping.js";
+import { ENERGY_TOLERANCE, energyLeft, hasSettled, MOST_STEPS } from "./stopping.js";
 import { matchDrinkersToPipes, solveTreeHeads } from "./tree-step.js";
 import { acceptTrial, type Workspace } from "./workspace.js";
 
@@ -48,7 +48,7 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
       if (!solveLoopHeads(network, demand, work)) return { solved: false, steps: step, evaluations, left };
     } else solveTreeHeads(network, demand, work);
     stepDrinkers(network, demand, work);
-    if (isStiff && !looped) matchDrinkersToPipes(network, demand, work);
+    if (isStiff) matchStiff(network, demand, work);
     sumFlows(network, demand, work);
     evaluateTrial(network, demand, work);
     evaluations += 1;
@@ -65,11 +65,37 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
 
     // Phase 3: damping. A step that more than halves what was left is taken whole; any other is held against the
     // content function, and as much of it is taken as goes downhill.
-    if (!(left < 0.5 * leftBefore)) evaluations += dampStep(network, demand, work);
+    if (!(left < 0.5 * leftBefore)) {
+      const cuts = dampStep(network, demand, work);
+      evaluations += cuts;
+      if (cuts > 0 && energyLeft(network, demand, work) <= ENERGY_TOLERANCE) {
+        acceptTrial(work);
+        work.warm = true;
+        return { solved: true, steps: step, evaluations, left: ENERGY_TOLERANCE };
+      }
+    }
     acceptTrial(work);
   }
   work.warm = false;
   return { solved: false, steps: MOST_STEPS, evaluations, left };
+}
+
+/**
+ * Flows as the pipes deliver them, where heads are too coarse to tell. In a network with rings the chords keep the
+ * flows of the step, and the tree between them is solved once more on its own.
+ */
+function matchStiff(network: Network, demand: Demand, work: Workspace): void {
+  const { nodeCount, chordCount, chordFrom, chordTo } = network.topology;
+  if (chordCount === 0) return matchDrinkersToPipes(network, demand, work);
+  const draw = demand.draw === undefined ? new Float64Array(nodeCount) : demand.draw.slice();
+  for (let c = 0; c < chordCount; c += 1) {
+    draw[chordFrom[c]] += work.trialFlow[nodeCount + c];
+    draw[chordTo[c]] -= work.trialFlow[nodeCount + c];
+  }
+  const fixed = { ...demand, draw };
+  solveTreeHeads(network, fixed, work);
+  stepDrinkers(network, demand, work);
+  matchDrinkersToPipes(network, fixed, work);
 }
 
 /** Every drinker at work passes what it would with no friction at all: the most it ever can. */

@@ -55,36 +55,36 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
 }
 
 /**
- * Gives each drinker its share of what its node's pipe delivers, instead of what its own law answers to the node's
- * head. The two agree but for rounding, which matters where a wide drinker hangs on a pipe so fine that the last bit
- * of the head is worth more than the pipe can carry. After `solveTreeHeads` and `stepDrinkers`.
+ * Gives each drinker its share of what the pipes before it deliver, instead of what its own law answers to the head at
+ * its node. The two agree but for rounding, which matters where wide drinkers hang beyond a pipe so fine that the last
+ * bit of a head is worth more than it can carry. What a node is given too much or too little is passed on to its
+ * drinkers and branches by how strongly they answer. After `solveTreeHeads` and `stepDrinkers`.
  */
 export function matchDrinkersToPipes(network: Network, demand: Demand, work: Workspace): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
   const { working } = demand;
-  const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, trialFlow, trialDrinkerFlow } =
-    work;
+  const { flow, loss, slope, conductance, head, nodeConductance, nodeDraw, through } = work;
+  const { trialFlow, trialDrinkerFlow } = work;
 
-  // What each edge carries by its own law; then what is left of it at its node.
+  // What each edge carries by its own law, and what each node's drinkers and branches take by theirs.
   for (let i = rootCount; i < nodeCount; i += 1) {
     const above = head[parent[i]] - loss[i] + slope[i] * flow[i];
-    trialFlow[i] = (nodeConductance[i] * above + nodeDraw[i]) / (1 + nodeConductance[i] * slope[i]);
+    trialFlow[i] = (nodeConductance[i] * above + nodeDraw[i]) * through[i];
   }
-  for (let i = nodeCount - 1; i >= rootCount; i -= 1) trialFlow[parent[i]] -= trialFlow[i];
-  for (let i = rootCount; i < nodeCount; i += 1)
-    if (demand.draw !== undefined) trialFlow[i] -= demand.draw[i];
-  for (let w = 0; w < working.length; w += 1)
-    trialFlow[drinkers.node[working[w]]] -= trialDrinkerFlow[working[w]];
+  if (demand.draw === undefined) nodeDraw.fill(0);
+  else nodeDraw.set(demand.draw);
+  for (let i = nodeCount - 1; i >= rootCount; i -= 1) nodeDraw[parent[i]] += trialFlow[i];
+  for (let w = 0; w < working.length; w += 1) nodeDraw[drinkers.node[working[w]]] += trialDrinkerFlow[working[w]];
 
-  // The remainder goes to the node's drinkers by how strongly they answer.
-  nodeDraw.fill(0);
-  for (let w = 0; w < working.length; w += 1) nodeDraw[drinkers.node[working[w]]] += conductance[working[w]];
+  // Downwards, the difference becomes a change of head at the node, and that a change of what it gives.
+  for (let r = 0; r < rootCount; r += 1) nodeDraw[r] = 0;
+  for (let i = rootCount; i < nodeCount; i += 1) {
+    const delivered = trialFlow[i] + nodeDraw[parent[i]] * nodeConductance[i] * through[i];
+    nodeDraw[i] = nodeConductance[i] === 0 ? 0 : (delivered - nodeDraw[i]) / nodeConductance[i];
+  }
   for (let w = 0; w < working.length; w += 1) {
     const d = working[w];
-    const node = drinkers.node[d];
-    if (node < rootCount || conductance[d] === 0) continue;
-    const q = trialDrinkerFlow[d] + (trialFlow[node] * conductance[d]) / nodeDraw[node];
-    trialDrinkerFlow[d] = Math.max(0, q);
+    trialDrinkerFlow[d] = Math.max(0, trialDrinkerFlow[d] + nodeDraw[drinkers.node[d]] * conductance[d]);
   }
 }

@@ -24,7 +24,7 @@ export function buildDarcyWeisbachLaws(line: Line, topology: Topology): PipeLaws
     laws.reynoldsPerFlow[e] = 4 / (Math.PI * bore * water.viscosity);
     laws.relativeRoughness[e] = segments.roughness[s] / bore;
   }
-  return { ...laws, kernel: evaluateDarcyWeisbach };
+  return { ...laws, hasCorner: false, kernel: evaluateDarcyWeisbach };
 }
 
 const evaluateDarcyWeisbach: PipeKernel = (laws, count, flow, loss, slope) => {

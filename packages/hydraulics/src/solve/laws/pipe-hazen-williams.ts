@@ -17,7 +17,7 @@ export function buildHazenWilliamsLaws(line: Line, topology: Topology): PipeLaws
     laws.resistance[e] = r;
     laws.slopeFloor[e] += FLOW_EXPONENT * r * FLOOR_FLOW ** 0.852;
   }
-  return { ...laws, kernel: evaluateHazenWilliams };
+  return { ...laws, hasCorner: true, kernel: evaluateHazenWilliams };
 }
 
 const evaluateHazenWilliams: PipeKernel = (laws, count, flow, loss, slope) => {

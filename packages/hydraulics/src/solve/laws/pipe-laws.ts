@@ -17,6 +17,8 @@ export type PipeKernel = (
  */
 export interface PipeLaws {
   readonly kernel: PipeKernel;
+  /** Whether the law is flat at no flow. */
+  readonly hasCorner: boolean;
   /** Hazen-Williams: r in h = r Q^1.852. Darcy-Weisbach: c in h = c f Q^2. */
   readonly resistance: Float64Array;
   /** Linear term [s/m2]: laminar part of the fittings. */
@@ -52,7 +54,7 @@ export function fittingTerms(
 }
 
 /** Empty tables for a topology, fittings filled in; each friction law adds its own columns. */
-export function fittingLaws(line: Line, topology: Topology): Omit<PipeLaws, "kernel"> {
+export function fittingLaws(line: Line, topology: Topology): Omit<PipeLaws, "kernel" | "hasCorner"> {
   const count = topology.segment.length;
   const zeros = () => new Float64Array(count);
   const laws = {
