@@ -1,11 +1,9 @@
-import { readQuantity } from "../units/quantity.js";
 import { checkReadings } from "./check-readings.js";
+import { checkReadingsRise, checkSurvey } from "./check-series.js";
+import { type Entry, entries, fitProblem, isEntry, lengthOf, type Report } from "./entry.js";
 import { readFittingText, unknownName } from "./find-names.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
 import { readShare } from "./schema-parts.js";
-
-type Entry = Readonly<Record<string, unknown>>;
-type Report = (problem: Problem | undefined) => void;
 
 /**
  * What the schema cannot see: names that must be known, given once, or lead somewhere; figures that must fit each
@@ -30,6 +28,7 @@ export function checkReferences(document: Entry): Problem[] {
   const own = document["ownDrinkers"];
   if (isEntry(own)) {
     for (const [name, drinker] of Object.entries(own)) {
+      if (name === "__proto__") report(forbiddenName(["ownDrinkers", name]));
       if (isEntry(drinker)) checkReadings(drinker, ["ownDrinkers", name]).forEach(report);
     }
   }
@@ -90,37 +89,6 @@ function checkSource(
   if (isEntry(level)) checkLevels(level, [...path, "level"], report);
 }
 
-function checkReadingsRise(readings: unknown, path: readonly PathStep[], report: Report): void {
-  const list = entries(readings);
-  const first = list[0];
-  if (first !== undefined && (lengthOf(first["level"]) ?? 0) !== 0) {
-    report(
-      fitProblem(
-        [...path, 0, "level"],
-        first["level"],
-        "The first reading is the inside bottom.",
-        'Begin with level "0 cm" and volume "0 L".',
-      ),
-    );
-  }
-  for (let i = 1; i < list.length; i += 1) {
-    for (const key of ["level", "volume"] as const) {
-      const kind = key === "level" ? "length" : "volume";
-      const [before, here] = [siOf(list[i - 1][key], kind), siOf(list[i][key], kind)];
-      if (before !== undefined && here !== undefined && here <= before) {
-        report(
-          fitProblem(
-            [...path, i, key],
-            list[i][key],
-            `Each ${key} is more than the one before.`,
-            "Put the readings in order from the bottom up.",
-          ),
-        );
-      }
-    }
-  }
-}
-
 function checkLevels(level: Entry, path: readonly PathStep[], report: Report): void {
   const [lowest, ordinary, full] = ["lowest", "ordinary", "full"].map((key) => lengthOf(level[key]));
   const below = (key: string, low: number | undefined, high: number | undefined, words: string) => {
@@ -155,63 +123,6 @@ function checkRun(
       if (isEntry(group)) checkGroup(group, length, [...path, "drinkers", i], document, report);
     });
   } else if (isEntry(drinkers)) checkGroup(drinkers, length, [...path, "drinkers"], document, report);
-}
-
-function checkSurvey(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
-  let before = 0;
-  checkSurveyEnds(run, length, path, report);
-  entries(run["survey"]).forEach((reading, i) => {
-    const along = lengthOf(reading["along"]);
-    if (along === undefined) return;
-    const here = [...path, "survey", i, "along"];
-    if (along > length + 1e-9)
-      report(
-        fitProblem(
-          here,
-          reading["along"],
-          `The run is only ${writeFound(run["length"])} long.`,
-          "Correct one of the two.",
-        ),
-      );
-    else if (i > 0 && along <= before)
-      report(
-        fitProblem(
-          here,
-          reading["along"],
-          "Each distance is more than the one before.",
-          "Put the readings in order from the start of the run.",
-        ),
-      );
-    before = along;
-  });
-}
-
-/** A survey that begins at 0 begins with no fall; one that reaches the end says the run's fall a second time. */
-function checkSurveyEnds(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
-  const readings = entries(run["survey"]);
-  readings.forEach((reading, i) => {
-    const [along, fall] = [lengthOf(reading["along"]), lengthOf(reading["fall"])];
-    if (along === undefined || fall === undefined) return;
-    const here = [...path, "survey", i, "fall"];
-    if (along === 0 && Math.abs(fall) > 1e-6)
-      report(
-        fitProblem(
-          here,
-          reading["fall"],
-          "At the start of a run its fall is 0.",
-          "Measure falls from there.",
-        ),
-      );
-    const whole = lengthOf(run["fall"]);
-    if (whole === undefined || Math.abs(along - length) > 1e-6 || Math.abs(fall - whole) <= 1e-3) return;
-    report({
-      code: "twoWays",
-      path: writePath(here),
-      found: writeFound(reading["fall"]),
-      allowed: `At its end the run falls ${writeFound(run["fall"])}, as its own fall says.`,
-      mend: "Correct one of the two, or leave one out.",
-    });
-  });
 }
 
 function checkGroup(
@@ -251,8 +162,15 @@ function checkGroup(
   }
 }
 
-function fitProblem(path: readonly PathStep[], value: unknown, allowed: string, mend: string): Problem {
-  return { code: "doesNotFit", path: writePath(path), found: writeFound(value), allowed, mend };
+/** The one name that data from a program may carry and no object can hold. */
+function forbiddenName(path: readonly PathStep[]): Problem {
+  return {
+    code: "unknownKey",
+    path: writePath(path),
+    found: `the key "__proto__"`,
+    allowed: "Nothing can have this name.",
+    mend: "Give it another.",
+  };
 }
 
 function unknownPlace(
@@ -269,15 +187,4 @@ function unknownPlace(
     allowed: "A source, a point, or the end of some run.",
     mend: `Known here: ${known.join(", ")}${places.size > 6 ? " ..." : ""}.`,
   };
-}
-
-const isEntry = (value: unknown): value is Entry =>
-  typeof value === "object" && value !== null && !Array.isArray(value);
-const entries = (value: unknown): Entry[] =>
-  Array.isArray(value) ? value.map((one: unknown) => (isEntry(one) ? one : {})) : [];
-const lengthOf = (typed: unknown) => siOf(typed, "length");
-
-function siOf(typed: unknown, kind: "length" | "volume"): number | undefined {
-  const read = readQuantity(typed, kind);
-  return read.ok ? read.quantity.si : undefined;
 }
