@@ -20,8 +20,19 @@ export interface Answered<Answer> {
   readonly recorded: Answer;
 }
 
-/** Puts a question to python/<script>.py. The record bears its name and keeps so many digits. */
-export function askPython<Answer>(script: string, question: unknown, digits: number): Answered<Answer> {
+/** What of an answer is written down. */
+export interface Recording<Answer> {
+  readonly digits: number;
+  /** Leaves out what the rest decides; all is kept unless given. */
+  readonly keep?: (answer: Answer) => Answer;
+}
+
+/** Puts a question to python/<script>.py; the record bears its name. */
+export function askPython<Answer>(
+  script: string,
+  question: unknown,
+  { digits, keep = (answer) => answer }: Recording<Answer>,
+): Answered<Answer> {
   const record = new URL(`./recorded/${script}.json`, import.meta.url);
   if (python === undefined) {
     if (CI === "true") {
@@ -42,7 +53,7 @@ export function askPython<Answer>(script: string, question: unknown, digits: num
   });
   if (run.status !== 0) throw new Error(`${script}.py ended with ${run.status ?? run.signal}: ${run.stderr}`);
   const answer = JSON.parse(run.stdout) as Answer;
-  if (HEADFALL_RECORD === "yes") writeFileSync(record, writeRecord(answer, digits));
+  if (HEADFALL_RECORD === "yes") writeFileSync(record, writeRecord(keep(answer), digits));
   return { answer, recorded: readRecord<Answer>(record) };
 }
 

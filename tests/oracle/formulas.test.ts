@@ -112,7 +112,7 @@ const ORDINARY_BOUND = 1e-12;
 
 describe(`formulas against the fluids library, ${PYTHON_IS}`, () => {
   const asked = Object.fromEntries(Object.entries(FORMULAS).map(([name, { asked }]) => [name, asked]));
-  const { answer, recorded } = askPython<Record<string, number[]>>("formulas", asked, 15);
+  const { answer, recorded } = askPython<Record<string, number[]>>("formulas", asked, { digits: 15 });
 
   it.each(Object.keys(FORMULAS))("%s is the same number", (name) => {
     const { asked, ours } = FORMULAS[name]!;

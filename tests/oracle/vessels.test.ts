@@ -88,7 +88,11 @@ interface Answer {
 }
 
 describe(`vessels against scipy and fluids, ${PYTHON_IS}`, () => {
-  const { answer, recorded } = askPython<Answer>("vessels", { levels, volumes, wetted, drains }, 15);
+  const { answer, recorded } = askPython<Answer>(
+    "vessels",
+    { levels, volumes, wetted, drains },
+    { digits: 15 },
+  );
   const rounding = { relative: 1e-11 };
 
   it("volumeAtLevel is the same volume in cylinders, buckets, boxes and measured vessels", () => {

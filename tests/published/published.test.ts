@@ -21,7 +21,7 @@ const UNPRINTED = new Set(["closed-form"]);
 const said = ({ name, printed, computed, unit, allowed }: Comparison) =>
   `${name}: ${computed} ${unit}, not ${printed} within ${allowed}`;
 
-describe.each(files)("$file.title", ({ file }) => {
+describe.each(files.map((one) => [one.file.title, one] as const))("%s", (_title, { file }) => {
   for (const one of file.cases) {
     const bound = writeBound(one.tolerance);
     it(`${one.what}: as printed (${one.page}, ${one.seen}) within ${bound}, ${one.tolerance.why}`, () => {
