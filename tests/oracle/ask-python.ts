@@ -45,7 +45,6 @@ export function askPython<Answer>(
   }
   const file = fileURLToPath(new URL(`./python/${script}.py`, import.meta.url));
   // -B: no compiled copies left in the checkout.
-  writeFileSync("/tmp/pub/question.json", JSON.stringify(question));
   const run = spawnSync(python, ["-B", file], {
     input: JSON.stringify(question),
     encoding: "utf8",
