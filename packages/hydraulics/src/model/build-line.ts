@@ -308,7 +308,7 @@ function atWork(
   if (typed === undefined) values.note(name, path);
   const given = typed ?? DEFAULTS[name].typed;
   if (typeof given === "number") return Math.min(given, count);
-  return Math.min(count, Math.ceil((readShare(given) ?? 1) * count - 1e-9));
+  return Math.min(count, Math.max(0, Math.ceil((readShare(given) ?? 1) * count - 1e-9)));
 }
 
 function nearestIndex(along: readonly number[], place: number): number {

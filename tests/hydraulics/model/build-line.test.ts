@@ -1,0 +1,189 @@
+import { expect, test } from "vitest";
+import { SEGMENT_KIND } from "../../../packages/hydraulics/src/model/line.js";
+import { findFitting } from "../../../packages/hydraulics/src/tables/by-name.js";
+import { builtFrom, faultsOf, lineOf } from "./built.js";
+
+const nipples = (more: Record<string, unknown>) => ({ kind: "nipple-side-action", ...more });
+const runOf = (drinkers: unknown, more: Record<string, unknown> = {}) =>
+  lineOf([{ length: "3 m", drinkers, ...more }]);
+
+test("buildLine lists every default it used back with its path, its value and why", () => {
+  const { defaults } = builtFrom({
+    headfall: 1,
+    sources: [{ vessel: { shape: "upright", diameter: "50 cm", height: "80 cm" } }],
+    runs: [{ length: "3 m", oneWay: true, drinkers: nipples({}) }],
+  });
+  expect(Object.fromEntries(defaults.map(({ path, value }) => [path, value]))).toEqual({
+    water: "10 degC",
+    "sources[0].ground": "0 cm",
+    "sources[0].stand": "0 cm",
+    "sources[0].outlet": "5 cm",
+    "sources[0].level.full": "95 %",
+    "sources[0].level.lowest": "2 cm",
+    "sources[0].vent": "open",
+    "runs[0].fall": "0 cm",
+    "runs[0].pipe": "pvc-sch40-1/2",
+    "runs[0].oneWay": "2 cm",
+    "runs[0].drinkers.drop": "0 cm",
+    "runs[0].drinkers.busiest": "50 %",
+    "runs[0].drinkers.ordinary": "10 %",
+  });
+  for (const { because } of defaults) expect(because).not.toBe("");
+});
+
+test("buildLine uses no default where the plan speaks", () => {
+  const { defaults } = builtFrom({
+    headfall: 1,
+    water: "12 degC",
+    sources: [
+      {
+        vessel: "drum-55gal-plastic",
+        ground: "0 m",
+        stand: "0 m",
+        outlet: "5 cm",
+        level: { full: "70 cm", lowest: "10 cm", ordinary: "40 cm" },
+        vent: "open",
+      },
+    ],
+    runs: [{ length: "3 m", fall: "0 m", pipe: "pvc-sch40-3/4" }],
+  });
+  expect(defaults).toEqual([]);
+});
+
+test("buildLine makes a regular group one drinker after another, named by its place", () => {
+  const { drinkers } = runOf(nipples({ count: 3, every: "30 cm", drop: "10 cm" }));
+  expect(drinkers.id).toEqual(["run 1 1", "run 1 2", "run 1 3"]);
+  expect([...drinkers.along]).toEqual([0.3, 0.6, 0.9].map((x) => expect.closeTo(x, 12)));
+  expect([...drinkers.height]).toEqual([-0.05, -0.05, -0.05].map((x) => expect.closeTo(x, 12)));
+});
+
+test("buildLine hangs drinkers at the very ends of a run on its joints", () => {
+  const line = runOf(nipples({ count: 2, first: "0 m", every: "3 m" }));
+  expect([...line.drinkers.point].map((p) => line.points.id[p])).toEqual(["barrel", "run 1 end"]);
+  expect(line.segments.count).toBe(1);
+});
+
+test("buildLine names the groups of one run apart", () => {
+  const { drinkers } = runOf([nipples({ count: 2 }), { kind: "cup-float" }, nipples({ id: "chicks" })]);
+  expect(drinkers.id).toEqual(["run 1 group 1 1", "run 1 group 1 2", "run 1 group 2", "chicks"]);
+  expect(drinkers.groups.map(({ kindId }) => kindId)).toEqual([
+    "nipple-side-action",
+    "cup-float",
+    "nipple-side-action",
+  ]);
+});
+
+test.each([
+  [undefined, 7, 4],
+  ["50 %", 7, 4],
+  ["0 %", 7, 0],
+  ["1 %", 7, 1],
+  ["100 %", 7, 7],
+  ["10 %", 10, 1],
+  ["30 %", 10, 3],
+  [5, 7, 5],
+  [0, 7, 0],
+])("buildLine(busiest %s of %d) puts %d at work: shares are rounded up", (busiest, count, atWork) => {
+  const line = runOf(nipples({ count, ...(busiest === undefined ? {} : { busiest }) }));
+  expect(line.drinkers.groups[0]?.busiest).toBe(atWork);
+});
+
+test("buildLine puts a one-way valve and a regulator before the pipe of their run, in that order", () => {
+  const line = lineOf([{ length: "3 m", oneWay: { opensAt: "3 cm" }, regulator: { sets: "25 cm", k: 4 } }]);
+  const { segments, points } = line;
+  expect([...segments.kind]).toEqual([SEGMENT_KIND.oneWay, SEGMENT_KIND.regulator, SEGMENT_KIND.pipe]);
+  expect([...segments.setting]).toEqual([0.03, 0.25, 0].map((x) => expect.closeTo(x, 12)));
+  expect([...segments.from].map((p) => points.id[p])).toEqual([
+    "barrel",
+    "run 1 after the one-way valve",
+    "run 1 after the regulator",
+  ]);
+  expect(points.id[segments.to[2] as number]).toBe("run 1 end");
+  expect(segments.kInfinity[1]).toBe(4);
+});
+
+test("buildLine counts the way in from a source once, and each fitting as often as the plan says", () => {
+  const bore = lineOf([{ length: "3 m" }]).runs[0]?.bore ?? 0;
+  const found = findFitting("elbow-90");
+  const elbow = found.outcome === "found" ? found.kind : undefined;
+  const kOf = (fittings: unknown[]) => lineOf([{ length: "3 m", fittings }]).segments.kInfinity[0] ?? 0;
+  const one = (elbow?.kInfinity ?? Number.NaN) * (1 + (elbow?.sizeCorrection ?? 0) / bore);
+  expect(kOf(["elbow-90 x 4"]) - kOf([])).toBeCloseTo(4 * one, 12);
+  expect(kOf([{ name: "old valve", k: 2.5, count: 3 }]) - kOf([])).toBeCloseTo(7.5, 12);
+  const second = lineOf([{ length: "3 m" }, { length: "1 m" }]);
+  expect(second.segments.kInfinity[0]).toBeGreaterThan(0);
+  expect(second.segments.kInfinity[1]).toBe(0);
+});
+
+test("buildLine shuts the first piece of a run whose tap is shut", () => {
+  expect([...lineOf([{ length: "3 m", tap: "shut" }, { length: "1 m" }]).segments.shut]).toEqual([1, 0]);
+});
+
+test("buildLine fills a header tank up to its full level, from its point of the line", () => {
+  const line = lineOf(
+    [
+      { length: "3 m", to: "tee" },
+      { from: "tank", length: "1 m" },
+    ],
+    {
+      sources: [
+        { vessel: "drum-55gal-plastic", stand: "1 m" },
+        {
+          id: "tank",
+          vessel: { shape: "box", length: "30 cm", width: "20 cm", height: "20 cm" },
+          stand: "40 cm",
+          outlet: "2 cm",
+          level: { full: "15 cm" },
+          feed: { from: "tee", opening: "6 mm" },
+        },
+      ],
+    },
+  );
+  const feed = line.sources[1]?.feed;
+  expect(line.points.id[feed?.point ?? -1]).toBe("tee");
+  expect(feed?.height).toBeCloseTo(0.55, 12);
+  // A jet through 6 mm at 1 m: 0.6 x area x sqrt(2 g x 1 m), closed form.
+  expect(feed?.coefficient).toBeCloseTo(0.6 * (Math.PI / 4) * 0.006 ** 2 * Math.sqrt(2 * 9.80665), 9);
+  // A header tank is topped up once its float has fallen 3 cm.
+  expect(line.sources[1]?.levels.lowest).toBeCloseTo(0.12, 12);
+});
+
+test("buildLine takes an own drinker before one of the tables, and fits its law through the readings", () => {
+  const own = {
+    readings: [
+      { head: "25 cm", flow: "60 mL/min" },
+      { head: "1 m", flow: "120 mL/min" },
+    ],
+    holdsUpTo: "2 m",
+    need: "50 mL/min",
+  };
+  const line = lineOf([{ length: "3 m", drinkers: { kind: "cup-float" } }], {
+    ownDrinkers: { "cup-float": own },
+  });
+  expect(line.drinkers.coefficient[0]).toBeCloseTo(2e-6, 15);
+  expect(line.drinkers.exponent[0]).toBeCloseTo(0.5, 12);
+  expect(line.drinkers.groups[0]).toMatchObject({ kindId: "cup-float", holdsUpTo: 2, sealsFrom: 0 });
+});
+
+test.each([
+  [{ level: { full: "90 cm" } }, "sources[0].level.full: doesNotFit"],
+  [{ outlet: "20 cm", level: { lowest: "10 cm" } }, "sources[0].level.lowest: doesNotFit"],
+  [{ outlet: "84 cm" }, "sources[0].level.lowest: doesNotFit"],
+  [{ level: { ordinary: "82 cm" } }, "sources[0].level.ordinary: doesNotFit"],
+])("buildLine(a drum 85 cm high with %o) is told %s", (more, fault) => {
+  const sources = [{ vessel: "drum-55gal-plastic", ...more }];
+  expect(faultsOf({ headfall: 1, sources, runs: [{ length: "3 m" }] })).toEqual([fault]);
+});
+
+test("buildLine refuses more drinkers than a plan may have", () => {
+  const runs = [{ length: "9 km", drinkers: [nipples({ count: 200_000 }), nipples({ count: 1 })] }];
+  expect(faultsOf({ headfall: 1, sources: [{ vessel: "drum-55gal-plastic" }], runs })).toEqual([
+    "runs: tooMany",
+  ]);
+});
+
+test("buildLine works out a very long line in work that grows as its drinkers", () => {
+  const line = lineOf([{ length: "9 km", drinkers: nipples({ count: 200_000 }) }]);
+  expect(line.drinkers.count).toBe(200_000);
+  expect(line.segments.count).toBe(200_000);
+});
