@@ -47,6 +47,12 @@ export function contentSlope(
 const OVERSHOOT = 0.5;
 const MOST_CUTS = 40;
 
+/** Whether the whole step, evaluated, ends well past the minimum along it. */
+export function overshoots(network: Network, demand: Demand, work: Workspace): boolean {
+  const atStart = contentSlope(network, demand, work, "start");
+  return atStart < 0 && contentSlope(network, demand, work, "trial") > -OVERSHOOT * atStart;
+}
+
 /**
  * Shortens the trial step until it no longer overshoots the minimum along it: regula falsi on the content's slope.
  * The trial state must be evaluated; it is evaluated again at each cut.

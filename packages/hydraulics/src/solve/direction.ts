@@ -3,6 +3,11 @@ import type { Demand, Network } from "./network.js";
 import type { Workspace } from "./workspace.js";
 
 /**
+ * A chord spans at least this much head [m]: a drinker about to open answers without bound to the first hair of head.
+ */
+const LEAST_REACH = 1e-6;
+
+/**
  * How strongly each drinker answers to head in this step.
  *
  * A drinker that flows is linearised where it stands (the global gradient method's own step) unless that tangent
@@ -24,8 +29,9 @@ export function linearizeDrinkers(network: Network, demand: Demand, work: Worksp
       conductance[d] = 1 / drinkerSlope[d];
       continue;
     }
-    const target = drinkerFlowAt(drinkers, d, spare);
-    conductance[d] = target > q && gap > 0 ? (target - q) / gap : 0;
+    const reach = Math.max(gap, LEAST_REACH);
+    const target = drinkerFlowAt(drinkers, d, drinkerLoss[d] + reach);
+    conductance[d] = target > q && gap > 0 ? (target - q) / reach : 0;
   }
 }
 

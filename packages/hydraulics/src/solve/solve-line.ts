@@ -45,7 +45,7 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
     // What holding regulators draw from upstream has to agree with what their zones take, before anything is judged.
     const through = flowsThroughDevices(prepared, zoning);
     const draw = drawOf(prepared, zoning, through);
-    if (sameDraw(draw, demand.draw)) {
+    if (sameDraw(draw, demand.draw, zoning)) {
       const wanted = devicesToSet(prepared, zoning, through);
       if (sameSet(wanted, zoning.set)) break;
       // Devices that keep changing together are taken one at a time.
@@ -175,11 +175,11 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-/** Draws agree to a fifth of the bar of continuity. */
-function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined): boolean {
+/** Draws agree to half the bar of continuity, which is measured against the largest flow of the line. */
+function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
   if (a === undefined || b === undefined) return a === b;
-  const largest = a.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
-  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 2e-10 * largest);
+  const largest = zoning.work.flow.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
+  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 5e-10 * largest);
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;

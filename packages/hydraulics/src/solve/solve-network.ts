@@ -1,4 +1,4 @@
-import { dampStep, evaluateTrial } from "./damping.js";
+import { dampStep, evaluateTrial, overshoots } from "./damping.js";
 import { linearizeDrinkers, stepDrinkers, sumFlows } from "./direction.js";
 import { drinkerFlowAt } from "./laws/drinker-laws.js";
 import { solveLoopHeads } from "./loop-step.js";
@@ -10,6 +10,8 @@ import { acceptTrial, type Workspace } from "./workspace.js";
 /** Steps after which an energy that no longer falls is put down to rounding in a stiff pair of laws. */
 const STIFF_AFTER = 8;
 const STIFF_ENERGY = 1e-4;
+/** How often drinkers that run dry may be shut at one stroke. */
+const MOST_SHUTTINGS = 20;
 
 export interface Effort {
   readonly solved: boolean;
@@ -40,6 +42,7 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
   let evaluations = 1;
   let left = Number.POSITIVE_INFINITY;
   let isStiff = false;
+  let shuttings = 0;
 
   for (let step = 1; step <= MOST_STEPS; step += 1) {
     // Phase 1: direction. Linearise every law at the present flows; solve for heads; flows follow.
@@ -66,6 +69,14 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
     // Phase 3: damping. A step that more than halves what was left is taken whole; any other is held against the
     // content function, and as much of it is taken as goes downhill.
     if (!(left < 0.5 * leftBefore)) {
+      if (overshoots(network, demand, work) && shuttings < MOST_SHUTTINGS && shutDrying(demand, work)) {
+        shuttings += 1;
+        sumFlows(network, demand, work);
+        evaluateTrial(network, demand, work);
+        evaluations += 1;
+        acceptTrial(work);
+        continue;
+      }
       const cuts = dampStep(network, demand, work);
       evaluations += cuts;
       if (cuts > 0 && energyLeft(network, demand, work) <= ENERGY_TOLERANCE) {
@@ -78,6 +89,21 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
   }
   work.warm = false;
   return { solved: false, steps: MOST_STEPS, evaluations, left };
+}
+
+/**
+ * Shuts at one stroke the drinkers that the step would run backwards, all others keeping their flow: cut short with
+ * the whole step, they would creep towards nothing and hold everything up. One shut too soon opens again.
+ *
+ * @returns whether there were any
+ */
+function shutDrying(demand: Demand, work: Workspace): boolean {
+  const { drinkerFlow, trialDrinkerFlow } = work;
+  const dries = (d: number) => trialDrinkerFlow[d] === 0 && drinkerFlow[d] > 0;
+  if (!demand.working.some(dries)) return false;
+  for (const d of demand.working) if (!dries(d)) trialDrinkerFlow[d] = drinkerFlow[d];
+  work.trialFlow.set(work.flow);
+  return true;
 }
 
 /**

@@ -75,7 +75,8 @@ export function matchDrinkersToPipes(network: Network, demand: Demand, work: Wor
   if (demand.draw === undefined) nodeDraw.fill(0);
   else nodeDraw.set(demand.draw);
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) nodeDraw[parent[i]] += trialFlow[i];
-  for (let w = 0; w < working.length; w += 1) nodeDraw[drinkers.node[working[w]]] += trialDrinkerFlow[working[w]];
+  for (let w = 0; w < working.length; w += 1)
+    nodeDraw[drinkers.node[working[w]]] += trialDrinkerFlow[working[w]];
 
   // Downwards, the difference becomes a change of head at the node, and that a change of what it gives.
   for (let r = 0; r < rootCount; r += 1) nodeDraw[r] = 0;
