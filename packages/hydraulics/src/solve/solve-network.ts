@@ -112,7 +112,10 @@ function shutDrying(demand: Demand, work: Workspace): boolean {
  */
 function matchStiff(network: Network, demand: Demand, work: Workspace): void {
   const { nodeCount, chordCount, chordFrom, chordTo } = network.topology;
-  if (chordCount === 0) return matchDrinkersToPipes(network, demand, work);
+  if (chordCount === 0) {
+    matchDrinkersToPipes(network, demand, work);
+    return;
+  }
   const draw = demand.draw === undefined ? new Float64Array(nodeCount) : demand.draw.slice();
   for (let c = 0; c < chordCount; c += 1) {
     draw[chordFrom[c]] += work.trialFlow[nodeCount + c];
