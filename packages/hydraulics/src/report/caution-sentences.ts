@@ -23,7 +23,7 @@ export function writeCaution(caution: Caution, _line: Line, system: UnitSystem):
     case "feedFallsBehind":
       return `The float valve of ${caution.source} lets in ${writeFlow(caution.feedFlow, system)} at most, and the birds draw ${writeFlow(caution.draw, system)} at the busiest: the tank falls meanwhile.`;
     case "openWater":
-      return `${caution.group} is open water: chicks and quail drown in a few centimetres. Use it for grown birds, or make it too shallow to drown in.`;
+      return `${caution.group} is open water: chicks and quail drown in ${system === "us" ? "an inch or two" : "a few centimetres"}. Use it for grown birds, or make it too shallow to drown in.`;
     case "criticalZone":
       return `${caution.run} runs between laminar and turbulent at the busiest (Reynolds number ${Math.round(caution.reynolds)}): its loss there is uncertain by a factor of two, and is counted so.`;
     case "outsideHazenWilliams":
