@@ -1,4 +1,4 @@
-import type { Line } from "../model/line.js";
+import { type Line, SEGMENT_KIND } from "../model/line.js";
 import { type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { randomFrom } from "../numerics/random.js";
 import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
@@ -131,6 +131,11 @@ function drawHeights(line: Line, deviation: number, draw: (name: string) => numb
   const shift = new Float64Array(line.points.count);
   for (let p = 0; p < line.points.count; p += 1) {
     if (line.points.measured[p] === 1) shift[p] = deviation * draw(`the height of ${line.points.id[p]}`);
+  }
+  // A device sits where its run begins.
+  const { segments } = line;
+  for (let s = 0; s < segments.count; s += 1) {
+    if (segments.kind[s] !== SEGMENT_KIND.pipe) shift[segments.to[s]] = shift[segments.from[s]];
   }
   for (const run of line.runs) {
     let before = 0;

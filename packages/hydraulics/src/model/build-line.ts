@@ -5,7 +5,7 @@ import { LIMITS, readShare } from "../document/schema-parts.js";
 import { waterAt } from "../physics/water.js";
 import { buildSources, feedCoefficient, type StandingSource } from "./build-source.js";
 import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";
-import { gatherJoints, type Joints, resolveHeights } from "./joints.js";
+import { gatherJoints, type Joints, resolveGround, resolveHeights } from "./joints.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";
 import { type DrinkerGroup, type Feed, type Line, type Run, SEGMENT_KIND, type Source } from "./line.js";
 import {
@@ -39,6 +39,7 @@ interface Laying {
   readonly plan: Plan;
   readonly joints: Joints;
   readonly height: Float64Array;
+  readonly ground: Float64Array;
   readonly values: TypedValues;
   readonly points: PointList;
   readonly segments: SegmentPart[];
@@ -67,13 +68,14 @@ export function buildLine(plan: Plan): LineBuilding {
   problems.push(...heights.problems, ...tooManyDrinkers(plan));
   if (problems.length > 0) return { ok: false, problems: sortProblems(problems) };
 
+  const ground = resolveGround(joints, heights.height);
   const points = listPoints();
   joints.id.forEach((id, j) => {
     const height = heights.height[j];
     points.add({
       id,
       height,
-      ground: joints.ground[j] ?? Math.min(height, 0),
+      ground: ground[j],
       bleed: joints.bleed[j],
       measured: true,
     });
@@ -82,6 +84,7 @@ export function buildLine(plan: Plan): LineBuilding {
     plan,
     joints,
     height: heights.height,
+    ground,
     values,
     points,
     segments: [],
@@ -123,7 +126,7 @@ function tooManyDrinkers(plan: Plan): Problem[] {
 }
 
 function layOneRun(laying: Laying, index: number): void {
-  const { plan, joints, height, values, points, segments } = laying;
+  const { plan, joints, height, values, segments } = laying;
   const run = plan.runs[index];
   const path = `runs[${index}]`;
   const [from, to] = [joints.runFrom[index], joints.runTo[index]];
@@ -150,11 +153,7 @@ function layOneRun(laying: Laying, index: number): void {
   });
   const firstSegment = segments.length;
   const start = layDevices(laying, index, pipe);
-  const runPoints = [
-    from,
-    ...stations.map((station) => addStation(points, joints, index, station, length)),
-    to,
-  ];
+  const runPoints = [from, ...stations.map((station) => addStation(laying, index, station, length)), to];
   const along = [0, ...stations.map((station) => station.along), length];
   const startsAtSource = joints.source[from] >= 0;
   const fittings = sumFittings(run, pipe.bore, startsAtSource);
@@ -204,7 +203,7 @@ function layDevices(laying: Laying, index: number, pipe: PipeBehaviour): number 
     const to = points.add({
       id: `${joints.runId[index]} after the ${name}`,
       height: h,
-      ground: Math.min(h, 0),
+      ground: laying.ground[joints.runFrom[index]],
       bleed: false,
       measured: false,
     });
@@ -223,21 +222,14 @@ function layDevices(laying: Laying, index: number, pipe: PipeBehaviour): number 
   return at;
 }
 
-function addStation(
-  points: PointList,
-  joints: Joints,
-  run: number,
-  station: Station,
-  length: number,
-): number {
-  const [from, to] = [joints.ground[joints.runFrom[run]], joints.ground[joints.runTo[run]]];
+function addStation(laying: Laying, run: number, station: Station, length: number): number {
+  const { points, joints } = laying;
+  const [from, to] = [laying.ground[joints.runFrom[run]], laying.ground[joints.runTo[run]]];
   const share = length === 0 ? 0 : station.along / length;
-  const ground = from === undefined || to === undefined ? 0 : from + (to - from) * share;
-  const id = `${joints.runId[run]} at ${(station.along).toFixed(2)} m`;
   return points.add({
-    id,
+    id: `${joints.runId[run]} at ${station.along.toFixed(2)} m`,
     height: station.height,
-    ground: Math.min(station.height, ground),
+    ground: Math.min(station.height, from + (to - from) * share),
     bleed: station.bleed,
     measured: station.surveyed,
   });

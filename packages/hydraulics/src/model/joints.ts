@@ -149,6 +149,28 @@ export function resolveHeights(
   return { height: Float64Array.from(height, (h) => h ?? 0), problems };
 }
 
+/**
+ * Heights of the ground [m above datum]: where the plan says nothing, as at the nearest joint along the runs of which
+ * it does, or the pipe's own height where that is lower.
+ */
+export function resolveGround(joints: Joints, height: Float64Array): Float64Array {
+  const ground = [...joints.ground];
+  const meeting: number[][] = joints.id.map(() => []);
+  joints.runFrom.forEach((from, run) => {
+    meeting[from].push(joints.runTo[run]);
+    meeting[joints.runTo[run]].push(from);
+  });
+  const queue = ground.flatMap((g, j) => (g === undefined ? [] : [j]));
+  for (let at = 0; at < queue.length; at += 1) {
+    for (const other of meeting[queue[at]]) {
+      if (ground[other] !== undefined) continue;
+      ground[other] = Math.min(height[other], ground[queue[at]] ?? 0);
+      queue.push(other);
+    }
+  }
+  return Float64Array.from(ground, (g, j) => g ?? Math.min(height[j], 0));
+}
+
 /** Heights may differ by this much and still agree [m]. */
 const HEIGHT_AGREES = 0.001;
 
