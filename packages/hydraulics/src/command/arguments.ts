@@ -43,7 +43,7 @@ export function readArguments(
       own: Object.fromEntries(ownOptions.map((name) => [name, values[name] as string | undefined])),
     };
   } catch (error) {
-    return { fault: error instanceof Error ? `${error.message.split(". ")[0]}.` : String(error) };
+    return { fault: error instanceof Error ? `${error.message.split(/\.(?:\s|$)/)[0]}.` : String(error) };
   }
 }
 
