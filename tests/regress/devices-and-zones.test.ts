@@ -1,0 +1,57 @@
+import { describe, expect, it } from "vitest";
+import { SEGMENT_KIND } from "../../packages/hydraulics/src/model/line.js";
+import { prepareLine } from "../../packages/hydraulics/src/solve/prepare-line.js";
+import { FRICTION_LAWS } from "../../packages/hydraulics/src/solve/solution.js";
+import { solveLine } from "../../packages/hydraulics/src/solve/solve-line.js";
+import { makeLine, makeMoment } from "../arbitraries/make-line.js";
+
+describe.each(FRICTION_LAWS)("solveLine (%s)", (friction) => {
+  it("feeds a zone through a one-way valve after another has been found shut, though both were at first", () => {
+    // Two ways into one zone of drinkers. Taken open, the wide way back from the source carries water against its
+    // valve and on, backwards through the other: both are found shut. Then only the second would open again.
+    const line = makeLine({
+      heights: [0, 0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 20, bore: 0.01 },
+        { from: 1, to: 2, length: 1, bore: 0.01, kind: SEGMENT_KIND.oneWay, setting: 0.02 },
+        { from: 3, to: 0, length: 1, bore: 0.05, kind: SEGMENT_KIND.oneWay, setting: 0.02 },
+        { from: 2, to: 3, length: 1, bore: 0.02 },
+      ],
+      drinkers: [
+        { point: 1, coefficient: 1e-5 },
+        { point: 3, coefficient: 1e-5 },
+      ],
+      sources: [0],
+    });
+    const solution = solveLine(prepareLine(line, friction), makeMoment(line, [1]));
+    expect(solution.outcome).toBe("solved");
+    expect(solution.flow[2]).toBe(0);
+    expect(solution.reached[3]).toBe(1);
+    // What passes the open valve is what the zone behind it drinks, and it drinks.
+    expect(solution.drinkerFlow[1]).toBeGreaterThan(1e-6);
+    expect(solution.flow[1]).toBeCloseTo(solution.drinkerFlow[1]!, 12);
+  });
+
+  it("gives one answer for a regulator of some loss, whatever was solved before", () => {
+    // Idle, the regulator holds 0.5 m. Busy, its own loss leaves less than that: it stands wide open and holds nothing.
+    const line = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 0, bore: 0.01, kind: SEGMENT_KIND.regulator, setting: 0.5, kInfinity: 40 },
+        { from: 1, to: 2, length: 1, bore: 0.02 },
+      ],
+      drinkers: [{ point: 2, coefficient: 1e-4 }],
+      sources: [0],
+    });
+    const busy = makeMoment(line, [1], [true]);
+    const fresh = solveLine(prepareLine(line, friction), busy);
+    const used = prepareLine(line, friction);
+    const idle = solveLine(used, makeMoment(line, [1], [false]));
+    const after = solveLine(used, busy);
+    expect([idle.outcome, fresh.outcome, after.outcome]).toEqual(["solved", "solved", "solved"]);
+    expect(idle.head[1]).toBeCloseTo(0.5, 9);
+    expect(fresh.head[1]).toBeLessThan(0.5);
+    expect(after.head[1]).toBeCloseTo(fresh.head[1]!, 9);
+    expect(after.drinkerFlow[0]).toBeCloseTo(fresh.drinkerFlow[0]!, 12);
+  });
+});
