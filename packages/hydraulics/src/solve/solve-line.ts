@@ -179,7 +179,7 @@ const sameSet = (a: readonly number[], b: readonly number[]) =>
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
   if (a === undefined || b === undefined) return a === b;
   const { flow } = zoning.work;
-  let largest = 0;
+  let largest = a.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
   for (let e = zoning.network.topology.rootCount; e < flow.length; e += 1)
     largest = Math.max(largest, Math.abs(flow[e]));
   return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 5e-10 * largest);
