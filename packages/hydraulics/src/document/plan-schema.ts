@@ -56,10 +56,9 @@ export const planSchema = z.strictObject({
     describe(z.record(name("Name of the drinker."), ownDrinker), "Drinkers measured by the user, by name."),
   ),
   shelf: optional(
-    describe(
-      z.array(shelfEntry).check(z.maxLength(200)),
-      "Pipe sizes to compare. If left out: all sizes of each run's own family.",
-    ),
+    describe(z.array(shelfEntry).check(z.maxLength(200)), "Pipe sizes to compare.", {
+      rule: "all sizes of each run's own family",
+    }),
   ),
   money: optional(text(12, "Name of the money prices are in, for instance `EUR`.")),
 });

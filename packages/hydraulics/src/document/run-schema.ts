@@ -39,15 +39,14 @@ export const drinkerGroup = z.strictObject({
     quantity(
       "length",
       { min: 0, max: 10000, words: "from 0 to 10 km" },
-      "Distance of the first from the start of the run. If left out: one spacing.",
+      "Distance of the first from the start of the run.",
+      { rule: "one spacing" },
     ),
   ),
   every: optional(
-    quantity(
-      "length",
-      { min: 0, max: 1000, words: "from 0 to 1 km" },
-      "Distance from one to the next. If left out: spread evenly to the end of the run.",
-    ),
+    quantity("length", { min: 0, max: 1000, words: "from 0 to 1 km" }, "Distance from one to the next.", {
+      rule: "spread evenly to the end of the run",
+    }),
   ),
   drop: optional(
     quantity(
@@ -58,11 +57,9 @@ export const drinkerGroup = z.strictObject({
     ),
   ),
   need: optional(
-    quantity(
-      "flow",
-      { min: 0, max: 0.01, words: "from 0 to 10 L/s" },
-      "Flow each must give while worked. If left out: the kind's own.",
-    ),
+    quantity("flow", { min: 0, max: 0.01, words: "from 0 to 10 L/s" }, "Flow each must give while worked.", {
+      rule: "the kind's own",
+    }),
   ),
   busiest: optional(drinkersAtWork("How many are at work at once in the busiest minutes.", "busiest")),
   ordinary: optional(drinkersAtWork("How many are at work at once in an ordinary hour.", "ordinary")),
@@ -86,14 +83,12 @@ export const pipe = z.union([
     name: optional(name("What it is.")),
     bore: quantity("length", BORE, "Inside diameter."),
     hazenWilliams: optional(
-      describe(z.number().check(z.minimum(40), z.maximum(160)), "Hazen-Williams C. If left out: 140."),
+      describe(z.number().check(z.minimum(40), z.maximum(160)), "Hazen-Williams C.", { rule: "140" }),
     ),
     roughness: optional(
-      quantity(
-        "length",
-        { min: 0, max: 0.01, words: "from 0 to 1 cm" },
-        "Absolute roughness. If left out: that of smooth plastic.",
-      ),
+      quantity("length", { min: 0, max: 0.01, words: "from 0 to 1 cm" }, "Absolute roughness.", {
+        rule: "that of smooth plastic",
+      }),
     ),
   }),
 ]);
@@ -167,7 +162,8 @@ export const run = z.strictObject({
         k: optional(
           describe(
             z.number().check(z.minimum(0), z.maximum(1e6)),
-            "Its own loss when wide open, velocity heads of this run's bore. If left out: 10 (common practice, no source).",
+            "Its own loss when wide open, velocity heads of this run's bore.",
+            { rule: "10 (common practice, no source)" },
           ),
         ),
       }),
@@ -203,21 +199,17 @@ export const ownDrinker = z.strictObject({
     "Two or more readings with a jug and a watch, at different heads.",
   ),
   workedBy: optional(
-    describe(z.enum(["trigger", "float"]), "Whether birds work it, or a float. If left out: trigger."),
+    describe(z.enum(["trigger", "float"]), "Whether birds work it, or a float.", { rule: "trigger" }),
   ),
   opensAt: optional(
-    quantity(
-      "head",
-      { min: 0, max: 10, words: "from 0 to 10 m" },
-      "Head below which nothing comes. If left out: none.",
-    ),
+    quantity("head", { min: 0, max: 10, words: "from 0 to 10 m" }, "Head below which nothing comes.", {
+      rule: "none",
+    }),
   ),
   sealsFrom: optional(
-    quantity(
-      "head",
-      { min: 0, max: 100, words: "from 0 to 100 m" },
-      "Least head at which it seals. If left out: none.",
-    ),
+    quantity("head", { min: 0, max: 100, words: "from 0 to 100 m" }, "Least head at which it seals.", {
+      rule: "none",
+    }),
   ),
   holdsUpTo: quantity(
     "head",
@@ -236,11 +228,9 @@ export const shelfEntry = z.strictObject({
     ),
   ),
   per: optional(
-    quantity(
-      "length",
-      { min: 0.001, max: 10000, words: "from 1 mm to 10 km" },
-      "Length that price buys. If left out: 1 m.",
-    ),
+    quantity("length", { min: 0.001, max: 10000, words: "from 1 mm to 10 km" }, "Length that price buys.", {
+      rule: "1 m",
+    }),
   ),
 });
 

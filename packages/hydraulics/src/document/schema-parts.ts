@@ -31,7 +31,7 @@ export interface CustomFault {
 }
 
 /** A quantity as typed: text that must read as `kind` and lie in `range`. */
-export function quantity(kind: QuantityKind, range: Range, description: string, fallback?: DefaultName) {
+export function quantity(kind: QuantityKind, range: Range, description: string, fallback?: Fallback) {
   const text = z.string().check(
     z.check<string>((payload) => {
       const fault = faultIn(payload.value, kind, range);
@@ -54,19 +54,17 @@ function faultIn(typed: string, kind: QuantityKind, range: Range): CustomFault |
   };
 }
 
-/** Gives a part of the schema its description, and the default that stands in for it. */
-export function describe<T extends z.core.$ZodType>(
-  schema: T,
-  description: string,
-  fallback?: DefaultName,
-): T {
-  const text =
-    fallback === undefined
-      ? description
-      : `${description} If left out: ${DEFAULTS[fallback].typed} (${DEFAULTS[fallback].because}).`;
+/** What stands in where a key is left out: a default as it would be typed, or a rule in words. */
+export type Fallback = DefaultName | { readonly rule: string };
+
+/** Gives a part of the schema its description, and what stands in for it. */
+export function describe<T extends z.core.$ZodType>(schema: T, description: string, fallback?: Fallback): T {
+  const value = typeof fallback === "string" ? DEFAULTS[fallback] : undefined;
+  const rule = typeof fallback === "object" ? fallback.rule : undefined;
+  const instead = value === undefined ? rule : `${value.typed} (${value.because})`;
   z.globalRegistry.add(schema, {
-    description: text,
-    ...(fallback === undefined ? {} : { default: DEFAULTS[fallback].typed }),
+    description: instead === undefined ? description : `${description} If left out: ${instead}.`,
+    ...(value === undefined ? {} : { default: value.typed }),
   });
   return schema;
 }

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { DEFAULTS } from "./defaults.js";
 import { DEPTH, describe, HEIGHT, name, optional, quantity } from "./schema-parts.js";
 
 /** The part of the plan file that says what holds the water and how it stands. */
@@ -55,10 +56,18 @@ const vesselShape = z.union([
 ]);
 
 const level = z.strictObject({
-  full: optional(quantity("length", DEPTH, "Level when full.", "fullShare")),
-  lowest: optional(quantity("length", DEPTH, "Lowest level the line is meant to work at.", "outletCover")),
+  full: optional(
+    quantity("length", DEPTH, "Level when full.", {
+      rule: `${DEFAULTS.fullShare.typed} of the vessel's height`,
+    }),
+  ),
+  lowest: optional(
+    quantity("length", DEPTH, "Lowest level the line is meant to work at.", {
+      rule: `${DEFAULTS.outletCover.typed} over the outlet; where a feed tops the vessel up, ${DEFAULTS.feedTravel.typed} under its full level`,
+    }),
+  ),
   ordinary: optional(
-    quantity("length", DEPTH, "Level in an ordinary hour. If left out: halfway between lowest and full."),
+    quantity("length", DEPTH, "Level in an ordinary hour.", { rule: "halfway between lowest and full" }),
   ),
 });
 
@@ -105,12 +114,9 @@ export const source = z.strictObject({
     ),
   ),
   outlet: optional(
-    quantity(
-      "length",
-      DEPTH,
-      "Height of the outlet's middle above the inside bottom. If left out: the vessel's own, else 5 cm.",
-      "outlet",
-    ),
+    quantity("length", DEPTH, "Height of the outlet's middle above the inside bottom.", {
+      rule: `the outlet of a known vessel, else ${DEFAULTS.outlet.typed}`,
+    }),
   ),
   level: optional(describe(level, "Water levels above the inside bottom.")),
   vent: optional(describe(vent, "How air gets in: `open`, `sealed`, an opening, or an air tube.", "vent")),

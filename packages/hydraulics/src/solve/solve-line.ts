@@ -175,14 +175,14 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-/** Draws agree to half the bar of continuity, which is measured against the largest flow of the line. */
+/** Draws agree to a fifth of the bar of continuity, which is measured against the largest flow of the line. */
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
   if (a === undefined || b === undefined) return a === b;
   const { flow } = zoning.work;
   let largest = a.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
   for (let e = zoning.network.topology.rootCount; e < flow.length; e += 1)
     largest = Math.max(largest, Math.abs(flow[e]));
-  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 5e-10 * largest);
+  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 2e-10 * largest);
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
