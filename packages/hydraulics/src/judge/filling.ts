@@ -16,6 +16,9 @@ export interface Filling {
   readonly above: Float64Array;
 }
 
+/** A hump this little above the water is level with it [m]. */
+const SAME_LEVEL = 1e-6;
+
 /** Where the pipe stands on its way from the source: going down from a crest, or up from a sag. */
 interface Course {
   readonly goesUp: boolean;
@@ -76,7 +79,8 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
     airHead[p] = course.air + here;
     hump[p] = here > 0 ? course.crestPoint : course.hump;
     const parentPoint = topology.point[parent];
-    const short = height - low.head[p];
+    const over = height - low.head[p];
+    const short = over > SAME_LEVEL ? over : Math.min(over, 0);
     above[p] = Math.max(above[parentPoint], short);
     if (short > 0 && short >= above[parentPoint] && !found.has(p) && above[parentPoint] <= 0) {
       found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });

@@ -61,7 +61,7 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
   const loss = lossByTable(line, table, s, flow);
   if (segments.kind[s] === SEGMENT_KIND.regulator) {
     const setting = points.height[to] + segments.setting[s];
-    const holds = Math.abs(state.head[to] - setting) <= ENERGY_BAR && drop >= -ENERGY_BAR && flow >= 0;
+    const holds = Math.abs(state.head[to] - setting) <= ENERGY_BAR && drop >= loss - ENERGY_BAR && flow >= 0;
     return holds ? 0 : Math.abs(drop - loss);
   }
   if (segments.kind[s] === SEGMENT_KIND.oneWay) {

@@ -1,7 +1,8 @@
 import { SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution } from "./check-solution.js";
-import { buildLossTable } from "./loss-table.js";
+import { sumFlows } from "./direction.js";
+import { buildLossTable, type LossTable, lossByTable } from "./loss-table.js";
 import type { Demand } from "./network.js";
 import { type PreparedLine, useZoning, type Zoning } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
@@ -20,13 +21,17 @@ const SWITCH_HEAD = 1e-8;
  */
 export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
   const state = reachState(prepared, moment);
-  prepared.losses ??= buildLossTable(prepared.line, prepared.friction);
-  const { continuity, energy, passed } = checkSolution(prepared.line, moment, state, prepared.losses);
+  const { continuity, energy, passed } = checkSolution(prepared.line, moment, state, lossesOf(prepared));
   return {
     ...state,
     outcome: state.outcome === "solved" && passed ? "solved" : "stalled",
     checks: { continuity, energy },
   };
+}
+
+function lossesOf(prepared: PreparedLine): LossTable {
+  prepared.losses ??= buildLossTable(prepared.line, prepared.friction);
+  return prepared.losses;
 }
 
 /** The state the loop reaches, tested by its own stopping rule alone: for samples, which are counted and not shown. */
@@ -47,7 +52,10 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
     const draw = drawOf(prepared, zoning, through);
     if (sameDraw(draw, demand.draw, zoning)) {
       const wanted = devicesToSet(prepared, zoning, through);
-      if (sameSet(wanted, zoning.set)) break;
+      if (sameSet(wanted, zoning.set)) {
+        if (draw !== undefined) carryDraw(zoning, { ...demand, draw });
+        break;
+      }
       // Devices that keep changing together are taken one at a time.
       const set = round < mostRounds / 2 ? wanted : changeFirst(zoning.set, wanted);
       zoning = useZoning(prepared, set);
@@ -120,14 +128,17 @@ function devicesToSet(
     const isSet = zoning.set.includes(s);
     if (segments.kind[s] === SEGMENT_KIND.oneWay) {
       if (!isSet) return (through.get(s) ?? 0) < 0;
-      const wouldOpen =
-        reached[from] === 1 && reached[to] === 1 && head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
-      return !wouldOpen;
+      // Shut, it opens where water would push it open, and where nothing else feeds what lies behind it.
+      const isPushed = reached[to] === 0 || head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
+      return !(reached[from] === 1 && isPushed);
     }
-    // Holding goes on while there is head to spare upstream; passing ends once the outlet stands above the setting.
+    // Holding goes on while its own loss leaves more than its setting; passing ends once its outlet stands above it.
     const setting = points.height[to] + segments.setting[s];
+    if (reached[from] === 0) return false;
+    if (!isSet) return head[to] > setting + SWITCH_HEAD;
     return (
-      reached[from] === 1 && (isSet ? head[from] > setting - SWITCH_HEAD : head[to] > setting + SWITCH_HEAD)
+      head[from] - lossByTable(prepared.line, lossesOf(prepared), s, through.get(s) ?? 0) >
+      setting - SWITCH_HEAD
     );
   });
 }
@@ -175,14 +186,24 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-/** Draws agree to a fifth of the bar of continuity, which is measured against the largest flow of the line. */
+/** Draws agree nearly enough for heads not to change; what is still apart is carried by `carryDraw`. */
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
   if (a === undefined || b === undefined) return a === b;
   const { flow } = zoning.work;
   let largest = a.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
-  for (let e = zoning.network.topology.rootCount; e < flow.length; e += 1)
+  for (let e = zoning.network.topology.rootCount; e < flow.length; e += 1) {
     largest = Math.max(largest, Math.abs(flow[e]));
-  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 2e-10 * largest);
+  }
+  return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 1e-8 * largest);
+}
+
+/** Brings the flows upstream of holding regulators to the last digit of what their zones take. */
+function carryDraw(zoning: Zoning, demand: Demand): void {
+  const { network, work } = zoning;
+  work.trialDrinkerFlow.set(work.drinkerFlow);
+  work.trialFlow.set(work.flow);
+  sumFlows(network, demand, work);
+  work.flow.set(work.trialFlow);
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
