@@ -65,32 +65,40 @@ function headline(checked: Checked, paint: Paint): string {
 
 function drinkerTable(checked: Checked, system: UnitSystem, paint: Paint): string {
   const law = checked.friction;
-  const moment = (name: MomentName) => ({ title: FEW_MOMENT_WORDS[name], name });
-  const worked = MOMENTS.filter((name) => name !== "fullIdle").map(moment);
+  const rows = rowsToShow(checked);
+  if (rows.length === 0) return "";
+  const worked = MOMENTS.filter((name) => name !== "fullIdle");
   const table: Table = {
-    columns: [
-      "",
-      "drinker",
-      "static, full",
-      ...worked.flatMap(({ title }) => [`head, ${title}`, `flow, ${title}`]),
-      "margin",
-      "verdict",
-    ],
-    alignRight: [false, false, true, ...worked.flatMap(() => [true, true]), true, false],
-    rows: rowsToShow(checked).map((verdict) => [
+    columns: ["", "drinker", "static, full", ...worked.flatMap(columnsOf), "margin", "verdict"],
+    alignRight: [false, false, true, ...worked.flatMap(columnsOf).map(() => true), true, false],
+    rows: rows.map((verdict) => [
       MARKS[verdict.verdict],
       verdict.drinker,
       writeHead(verdict.moments.fullIdle[law].staticHead, system),
-      ...worked.flatMap(({ name }) => {
-        const reading = verdict.moments[name][law];
-        return [writeHead(reading.flowingHead, system), writeFlow(reading.flow, system)];
+      ...worked.flatMap((name) => {
+        const { staticHead, flowingHead, flow } = verdict.moments[name][law];
+        const heads = name === "fullBusiest" ? [flowingHead] : [staticHead, flowingHead];
+        return [...heads.map((head) => writeHead(head, system)), writeFlow(flow, system)];
       }),
       writeMargin(verdict.margin, system),
       paint(verdict.verdict, verdict.verdict),
     ]),
   };
-  const note = `Heads and flows while worked, by ${LAW_WORDS[law]}; margin and verdict by the more cautious of it and ${LAW_WORDS[other(law)]}.`;
-  return table.rows.length === 0 ? "" : `${writeTable(table)}\n${paint(note, "quiet")}`;
+  const left = checked.drinkers.length - rows.length;
+  const notes = [
+    `Head and flow of each drinker while it is worked, by ${LAW_WORDS[law]}; full and idle, its head is the static one and nothing flows. Margin and verdict by the more cautious of ${LAW_WORDS[law]} and ${LAW_WORDS[other(law)]}.`,
+    ...(left > 0
+      ? [`The ${rows.length} with the least margin are shown, ${left} more are not; --json has all.`]
+      : []),
+  ];
+  return `${writeTable(table)}\n${notes.map((note) => paint(note, "quiet")).join("\n")}`;
+}
+
+/** Titles of one moment; its static head is that of "full" where the level is. */
+function columnsOf(name: MomentName): string[] {
+  const title = FEW_MOMENT_WORDS[name];
+  const [level] = title.split(", ");
+  return [...(name === "fullBusiest" ? [] : [`static, ${level}`]), `head, ${title}`, `flow, ${title}`];
 }
 
 const other = (law: FrictionLaw) => FRICTION_LAWS.find((one) => one !== law) as FrictionLaw;
