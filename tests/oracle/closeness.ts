@@ -1,11 +1,17 @@
 import { expect } from "vitest";
 
+/** How far two numbers may stand apart: by a share, or by an amount; the wider counts. */
+export interface Bound {
+  readonly relative: number;
+  readonly absolute?: number;
+}
+
 /** Every number within a share of its partner, or within an absolute floor; says which one is worst. */
 export function expectClose(
   what: string,
   ours: ArrayLike<number>,
   theirs: ArrayLike<number>,
-  bound: { readonly relative: number; readonly absolute?: number },
+  bound: Bound,
 ): void {
   expect(ours.length, `${what}: how many`).toBe(theirs.length);
   let worst = { excess: 0, at: -1 };

@@ -204,8 +204,8 @@ class Network:
     def check(self, laws, flow, size):
         """Balanced, and the law written here is that of the fluids library."""
         largest = max(np.abs(flow).max(), 1e-12)
-        # By Hazen-Williams the last bit of a head drives some 1e-11 m3/s through a short idle pipe, more if it is wide.
-        if size > 1e-10 * largest + 1e-9 * laws.bore.max():
+        # By Hazen-Williams the last bit of a head drives some 1e-11 m3/s through a short idle pipe, 1e-9 if it is wide.
+        if size > 1e-10 * largest + 1e-9:
             raise RuntimeError(f"Newton stopped {size} m3/s short of balance, largest flow {largest}")
         if self.friction != "darcyWeisbach":
             return

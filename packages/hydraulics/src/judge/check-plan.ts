@@ -5,7 +5,7 @@ import { writePlan } from "../document/read-plan.js";
 import { VERSION } from "../document/version.js";
 import { buildLine } from "../model/build-line.js";
 import type { Line } from "../model/line.js";
-import { buildMoments, MOMENTS, type Moments, stallsWithinUse } from "../model/moment.js";
+import { buildMoments, MOMENTS, type MomentName, type Moments, stallsWithinUse } from "../model/moment.js";
 import { digestOf } from "../numerics/digest.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { buildAdjacency, buildTopology } from "../solve/topology.js";
@@ -22,7 +22,7 @@ import {
 } from "./check-result.js";
 import { judgeDrinker } from "./drinker-troubles.js";
 import { type Filling, findSuction, judgeFilling } from "./filling.js";
-import { readDrinker } from "./read-drinker.js";
+import { readAsFilled, readDrinker } from "./read-drinker.js";
 import { reportRuns } from "./run-reports.js";
 import { type SolvedMoments, solveMoments } from "./solve-moments.js";
 import { reportSources } from "./source-reports.js";
@@ -149,7 +149,7 @@ function judgeAll(
       ...worse[0],
       also: worse.slice(1).filter((judgement) => judgement.verdict !== "good"),
       lawsAgree: worse[0].verdict === other[0].verdict,
-      moments: readMoments(line, moments, solved, index),
+      moments: readMoments(line, moments, solved, filling, index),
     };
   });
 }
@@ -164,18 +164,17 @@ function readMoments(
   line: Line,
   moments: Moments,
   solved: SolvedMoments,
+  filling: Filling,
   d: number,
 ): DrinkerVerdict["moments"] {
+  const point = line.drinkers.point[d];
+  const read = (law: FrictionLaw, name: MomentName): DrinkerReading => {
+    const reading = readDrinker(line, solved[law][name], moments, name, d);
+    const higher = solved[law][name].idle.head[point] - solved[law].lowestBusiest.idle.head[point];
+    return readAsFilled(line, reading, filling.airHead[point], filling.above[point] - higher, d);
+  };
   return Object.fromEntries(
-    MOMENTS.map((name) => [
-      name,
-      Object.fromEntries(
-        FRICTION_LAWS.map((law): [string, DrinkerReading] => [
-          law,
-          readDrinker(line, solved[law][name], moments, name, d),
-        ]),
-      ),
-    ]),
+    MOMENTS.map((name) => [name, Object.fromEntries(FRICTION_LAWS.map((law) => [law, read(law, name)]))]),
   ) as unknown as DrinkerVerdict["moments"];
 }
 

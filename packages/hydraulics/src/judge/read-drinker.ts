@@ -22,6 +22,29 @@ export function readDrinker(
 }
 
 /**
+ * The same for a line filled from empty: air left in it takes its height from the head, and past a hump that stands
+ * above the water nothing comes.
+ *
+ * @param above  how far the highest hump on the way stands above the water at this level [m]
+ */
+export function readAsFilled(
+  line: Line,
+  reading: DrinkerReading,
+  airHead: number,
+  above: number,
+  d: number,
+): DrinkerReading {
+  const { drinkers, points } = line;
+  const isBelowTheWater = reading.staticHead > points.height[drinkers.point[d]] - drinkers.height[d];
+  if (above > 0 && isBelowTheWater) return { ...reading, flowingHead: 0, flow: 0 };
+  if (airHead === 0) return reading;
+  const flowingHead = reading.flowingHead - airHead;
+  const spare = Math.max(0, flowingHead - drinkers.openingHead[d]);
+  const flow = reading.flow === 0 ? 0 : drinkers.coefficient[d] * power(spare, drinkers.exponent[d]);
+  return { ...reading, flowingHead, flow };
+}
+
+/**
  * Flow of a drinker worked besides those that are at work already, and the head then left at it. What it takes from
  * the line is known at its need and at the most it could draw; between it is put on straight lines, which on a convex
  * loss never lie below it. The flow is where law and line agree, found by halving.
