@@ -56,7 +56,8 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
   const to = segments.to[s];
   const flow = state.flow[s];
   if (segments.shut[s] === 1) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
-  if (state.reached[from] === 0 || state.reached[to] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  if (state.reached[from] === 0 || state.reached[to] === 0)
+    return unreachedResidual(state, segments.kind[s], from, to, flow);
   const drop = state.head[from] - state.head[to];
   const loss = lossByTable(line, table, s, flow);
   if (segments.kind[s] === SEGMENT_KIND.regulator) {
@@ -71,6 +72,13 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
     return flow === 0 ? Math.max(0, over) : Math.abs(over);
   }
   return Math.abs(drop - loss);
+}
+
+/** Where no source reaches an end, nothing flows; and only a one-way valve can keep a reached end from the other. */
+function unreachedResidual(state: State, kind: number, from: number, to: number, flow: number): number {
+  const isBehindValve = kind === SEGMENT_KIND.oneWay && state.reached[from] === 0;
+  const isConsistent = state.reached[from] === state.reached[to] || isBehindValve;
+  return isConsistent && flow === 0 ? 0 : Number.POSITIVE_INFINITY;
 }
 
 function drinkerResidual(line: Line, moment: Moment, state: State, d: number): number {
