@@ -16,6 +16,27 @@ test("howGot(head) tells the second opinion beside it", () => {
   expect(head!.notes.join(" ")).toContain("Darcy-Weisbach leaves 13 cm");
 });
 
+test("howGot(head) blames the pipe alone where it keeps no air, and air too where it does", () => {
+  expect(head!.formula).not.toContain("air");
+  const hump = {
+    code: "humpTrapsAir",
+    point: "hump",
+    pointIndex: 1,
+    airHead: 0.1,
+    flowToClear: 1e-4,
+    flowThere: 1e-6,
+    locks: false,
+  } as const;
+  const aired = howGot({
+    checked: { ...checked, filling: [hump] },
+    drinker: 1,
+    moment: "lowestBusiest",
+    system: "metric",
+  })[0]!;
+  expect(aired.formula).toContain("by pipe and air");
+  expect(aired.notes.join(" ")).toContain("Filling from empty");
+});
+
 test("howGot(flow) fills the drinker's law, or says that it is idle", () => {
   expect(flow!.filled).toBe("60 mL/min × ((15 cm − 4 cm) / 100 cm)^0.5 = 30 mL/min");
   const idle = howGot({ checked, drinker: 1, moment: "fullIdle", system: "metric" })[1]!;

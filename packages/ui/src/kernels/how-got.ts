@@ -48,14 +48,21 @@ function headOf({ checked, drinker, moment, system }: HowGotRequest): HowGot {
   const second = reading[otherLaw(checked.friction)];
   const height = checked.line.drinkers.height[drinker]!;
   const length = (value: number) => showHeadInFormula(value, system);
+  const keepsAir = checked.filling.some(({ code }) => code === "humpTrapsAir" || code === "humpAboveWater");
+  const law = LAW_WORDS[checked.friction];
   return {
     title: `Head at the drinker, ${MOMENT_WORDS[moment]}`,
     result: showHead(own.flowingHead, system),
-    formula: "head = water surface − drinker's height − head lost on the way",
+    formula: `head = water surface − drinker's height − head taken on the way${keepsAir ? " by pipe and air" : ""}`,
     filled: `${length(height + own.staticHead)} − ${length(height)} − ${length(own.staticHead - own.flowingHead)} = ${length(own.flowingHead)}`,
     notes: [
-      `Heights are above the ground at the source. With nothing flowing the head would be ${length(own.staticHead)}.`,
-      `Lost on the way: summed over each piece of pipe and each fitting, by ${LAW_WORDS[checked.friction]}, h = ${FRICTION_FORMULAS[checked.friction]}.`,
+      `Heights are above the ground at the source. With nothing flowing and no air in the pipe the head would be ${length(own.staticHead)}.`,
+      `Taken by the pipe: summed over each piece of it and each fitting, by ${law}, h = ${FRICTION_FORMULAS[checked.friction]}; with the flow of this drinker added where it is not among those at work.`,
+      ...(keepsAir
+        ? [
+            "Taken by air: the height of each column of air the pipe keeps on the way to this drinker when filled from empty, and all of it behind a hump above the water. See Filling from empty.",
+          ]
+        : []),
       `Second opinion: ${LAW_WORDS[otherLaw(checked.friction)]} leaves ${length(second.flowingHead)}.`,
     ],
     sources: [...FORMULA_SOURCES.statics, ...FORMULA_SOURCES.hazenWilliams, ...FORMULA_SOURCES.darcyWeisbach],
