@@ -7,7 +7,7 @@ beforeAll(buildCommand, 120_000);
 test("headfall help, --help and -h write the help; headfall alone does too, as a fault", () => {
   const help = headfall(["help"]);
   expect(help).toMatchObject({ status: 0, stderr: "" });
-  expect(help.stdout).toMatch(/headfall check PLAN[^]*Exit status: 0 all good/);
+  expect(help.stdout).toMatch(/headfall check PLAN[\s\S]*Exit status: 0 all good/);
   expect(headfall(["--help"])).toEqual(help);
   expect(headfall(["-h"])).toEqual(help);
   expect(headfall([])).toEqual({ ...help, status: 2 });
