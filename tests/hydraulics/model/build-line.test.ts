@@ -54,7 +54,7 @@ test("buildLine makes a regular group one drinker after another, named by its pl
   const { drinkers } = runOf(nipples({ count: 3, every: "30 cm", drop: "10 cm" }));
   expect(drinkers.id).toEqual(["run 1 1", "run 1 2", "run 1 3"]);
   expect([...drinkers.along]).toEqual([0.3, 0.6, 0.9].map((x) => expect.closeTo(x, 12)));
-  expect([...drinkers.height]).toEqual([-0.05, -0.05, -0.05].map((x) => expect.closeTo(x, 12)));
+  expect([...drinkers.height]).toEqual([-0.055, -0.06, -0.065].map((x) => expect.closeTo(x, 12)));
 });
 
 test("buildLine hangs drinkers at the very ends of a run on its joints", () => {

@@ -18,8 +18,31 @@ test("buildLine takes heights from falls, run after run, down and up", () => {
     { length: "3 m", fall: "30 cm" },
     { length: "2 m", fall: "-10 cm" },
   ]);
-  expect(heightOf(line, "run 1 end")).toBeCloseTo(OUTLET - 0.3, 12);
-  expect(heightOf(line, "run 2 end")).toBeCloseTo(OUTLET - 0.2, 12);
+  expect(heightOf(line, "run 1 end")).toBeCloseTo(-0.3, 12);
+  expect(heightOf(line, "run 2 end")).toBeCloseTo(-0.2, 12);
+});
+
+test("falls from a source are counted from the ground it stands on: a higher stand leaves the line where it is", () => {
+  const endAt = (stand: string) => {
+    const { line } = builtFrom({
+      headfall: 1,
+      sources: [{ ...drum, ground: "50 cm", stand }],
+      runs: [{ length: "3 m", fall: "30 cm", survey: [{ along: "1 m", fall: "10 cm" }] }],
+    });
+    return [heightOf(line, "barrel"), heightOf(line, "run 1 at 1.00 m"), heightOf(line, "run 1 end")];
+  };
+  expect(endAt("0 cm").map((h) => Number(h.toFixed(9)))).toEqual([0.55, 0.4, 0.2]);
+  expect(endAt("80 cm").map((h) => Number(h.toFixed(9)))).toEqual([1.35, 0.4, 0.2]);
+});
+
+test("a first run of which no fall is told comes down to the ground, if it is long enough", () => {
+  const endOf = (length: string) =>
+    heightOf(
+      builtFrom({ headfall: 1, sources: [{ ...drum, stand: "1 m" }], runs: [{ length }] }).line,
+      "run 1 end",
+    );
+  expect(endOf("3 m")).toBeCloseTo(0, 12);
+  expect(endOf("50 cm")).toBeCloseTo(1.05, 12);
 });
 
 test("buildLine follows a fall up the line: a point below tells the height above it", () => {
@@ -43,8 +66,8 @@ test("buildLine takes the fall of a run from a survey that reaches its end", () 
       ],
     },
   ]);
-  expect(heightOf(line, "run 1 at 2.00 m")).toBeCloseTo(OUTLET + 0.05, 12);
-  expect(heightOf(line, "run 1 end")).toBeCloseTo(OUTLET - 0.25, 12);
+  expect(heightOf(line, "run 1 at 2.00 m")).toBeCloseTo(0.05, 12);
+  expect(heightOf(line, "run 1 end")).toBeCloseTo(-0.25, 12);
 });
 
 test("buildLine lays a run level only where nothing says otherwise, and lists that default", () => {
@@ -79,7 +102,7 @@ test("a ring of which no run has a fall lies level", () => {
     { length: "1 m", to: "b" },
     { length: "1 m", from: "a", to: "b" },
   ]);
-  expect(heightOf(line, "b")).toBeCloseTo(OUTLET, 12);
+  expect(heightOf(line, "b")).toBeCloseTo(0, 12);
 });
 
 test("a ring with all falls but one is closed by what is left", () => {
@@ -88,7 +111,7 @@ test("a ring with all falls but one is closed by what is left", () => {
     { length: "1 m", to: "b", fall: "5 cm" },
     { length: "1 m", from: "a", to: "b" },
   ]);
-  expect(heightOf(line, "b")).toBeCloseTo(OUTLET - 0.15, 12);
+  expect(heightOf(line, "b")).toBeCloseTo(-0.15, 12);
 });
 
 test("a ring that leaves open which of two runs falls is refused, in whatever order its runs stand", () => {
@@ -134,5 +157,5 @@ test("buildLine resolves a line of many runs told from its far end in one pass",
     const i = count - 1 - k;
     return { from: i === 0 ? "barrel" : `p${i - 1}`, to: `p${i}`, length: "1 m" };
   });
-  expect(heightOf(lineOf(runs), `p${count - 1}`)).toBeCloseTo(OUTLET, 12);
+  expect(heightOf(lineOf(runs), `p${count - 1}`)).toBeCloseTo(0, 12);
 });

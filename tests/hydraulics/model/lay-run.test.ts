@@ -24,7 +24,7 @@ test("placeDrinkers(first alone) spreads the others from there to the end", () =
   expect(placeDrinkers({ count: 1, runLength: 2, first: 1, every: undefined })).toEqual([1]);
 });
 
-const straight = { length: 10, startHeight: 1, endHeight: 0, survey: [], drinkersAt: [] };
+const straight = { length: 10, startHeight: 1, surveyedFrom: 1, endHeight: 0, survey: [], drinkersAt: [] };
 
 test("layRun(no survey) puts drinkers on the straight between the ends", () => {
   const stations = layRun({ ...straight, drinkersAt: [2.5, 5] });

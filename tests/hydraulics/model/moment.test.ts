@@ -37,8 +37,8 @@ test("sourceHeads(air tube) stay at the tube's foot until the level passes it, t
 test("sourceHeads(sealed, and stalling before its lowest level) are those of the drinkers from then on", () => {
   const line = barrel("sealed");
   expect(stallsWithinUse(line, line.sources[0]!)).toBe(true);
-  // Full it gives its head; lower, nothing is left over the drinker, which is 20 cm below the outlet at 45 cm.
-  expect(heads(line)).toEqual([1.1, 0.25, 0.25]);
+  // Full it gives its head; lower, nothing is left over the drinker, which is 20 cm below the ground the barrel stands on.
+  expect(heads(line)).toEqual([1.1, -0.2, -0.2]);
 });
 
 test("givenBeforeStall(208 L barrel, 10 L of air, 1 m of head) is about 1.1 L", () => {

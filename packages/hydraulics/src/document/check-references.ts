@@ -116,7 +116,11 @@ function checkRun(
     });
   }
   const length = lengthOf(run["length"]);
-  if (length !== undefined) checkSurvey(run, length, path, report);
+  if (length !== undefined) {
+    const sources = entries(document["sources"]).map((source, i) => source["id"] ?? defaultSourceId(i));
+    const startsAtSource = run["from"] === undefined ? path[1] === 0 : sources.includes(run["from"]);
+    checkSurvey(run, { length, startsAtSource }, path, report);
+  }
   const { drinkers } = run;
   if (Array.isArray(drinkers)) {
     drinkers.forEach((group: unknown, i) => {
@@ -179,7 +183,7 @@ function unknownPlace(
   path: readonly PathStep[],
 ): Problem | undefined {
   if (typeof name !== "string" || places.has(name)) return undefined;
-  const known = [...places].slice(0, 6).map((place) => JSON.stringify(place));
+  const known = [...places].slice(0, 6).map(writeFound);
   return {
     code: "unknownPoint",
     path: writePath(path),

@@ -34,9 +34,15 @@ export function checkReadingsRise(readings: unknown, path: readonly PathStep[], 
   }
 }
 
-export function checkSurvey(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
+export function checkSurvey(
+  run: Entry,
+  known: { readonly length: number; readonly startsAtSource: boolean },
+  path: readonly PathStep[],
+  report: Report,
+): void {
+  const { length } = known;
   let before = 0;
-  checkSurveyEnds(run, length, path, report);
+  checkSurveyEnds(run, known, path, report);
   entries(run["survey"]).forEach((reading, i) => {
     const along = lengthOf(reading["along"]);
     if (along === undefined) return;
@@ -63,14 +69,23 @@ export function checkSurvey(run: Entry, length: number, path: readonly PathStep[
   });
 }
 
-/** A survey that begins at 0 begins with no fall; one that reaches the end says the run's fall a second time. */
-function checkSurveyEnds(run: Entry, length: number, path: readonly PathStep[], report: Report): void {
+/**
+ * A survey that begins at 0 begins with no fall (but at a source, where falls count from the ground under it); one
+ * that reaches the end says the run's fall a second time.
+ */
+function checkSurveyEnds(
+  run: Entry,
+  known: { readonly length: number; readonly startsAtSource: boolean },
+  path: readonly PathStep[],
+  report: Report,
+): void {
+  const { length, startsAtSource } = known;
   const readings = entries(run["survey"]);
   readings.forEach((reading, i) => {
     const [along, fall] = [lengthOf(reading["along"]), lengthOf(reading["fall"])];
     if (along === undefined || fall === undefined) return;
     const here = [...path, "survey", i, "fall"];
-    if (along === 0 && Math.abs(fall) > 1e-6)
+    if (along === 0 && !startsAtSource && Math.abs(fall) > 1e-6)
       report(
         fitProblem(
           here,

@@ -26,7 +26,11 @@ export const DEFAULTS = {
   fullShare: { typed: "95 %", because: "of the vessel's height; a vessel is seldom brim full" },
   vent: { typed: "open", because: "a vessel that gives water must take in air" },
   pipe: { typed: "pvc-sch40-1/2", because: "the commonest pipe of a small drinker line" },
-  fall: { typed: "0 cm", because: "the pipe runs level" },
+  fall: {
+    typed: "0 cm",
+    because:
+      "level with its start, or with the ground under a source (a run too short to come down stays level)",
+  },
   tap: { typed: "open", because: "no tap is mentioned" },
   oneWayOpensAt: { typed: "2 cm", because: "a light swing or ball check; common practice, no source" },
   drop: { typed: "0 cm", because: "the drinker sits in the pipe" },

@@ -103,7 +103,12 @@ export const run = z.strictObject({
   to: optional(name("Where it ends. If left out: a point of its own.")),
   length: quantity("length", { min: 0, max: 10000, words: "from 0 to 10 km" }, "Along the pipe."),
   fall: optional(
-    quantity("length", HEIGHT, "How much lower its end is than its start; negative where it rises.", "fall"),
+    quantity(
+      "length",
+      HEIGHT,
+      "How much lower its end is than its start, or than the ground under the source it starts at; negative where higher.",
+      "fall",
+    ),
   ),
   survey: optional(
     describe(
@@ -118,7 +123,7 @@ export const run = z.strictObject({
             fall: quantity(
               "length",
               HEIGHT,
-              "How much lower the pipe is there than at the start of the run; negative where higher.",
+              "How much lower the pipe is there than at the start of the run, or than the ground under the source it starts at; negative where higher.",
             ),
             bleed: optional(describe(z.boolean(), "Whether air can leave here.")),
           }),

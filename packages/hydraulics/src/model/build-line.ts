@@ -5,7 +5,7 @@ import { LIMITS, readShare } from "../document/schema-parts.js";
 import { waterAt } from "../physics/water.js";
 import { buildSources, feedCoefficient, type StandingSource } from "./build-source.js";
 import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";
-import { gatherJoints, type Joints, resolveGround, resolveHeights } from "./joints.js";
+import { fallReference, gatherJoints, type Joints, resolveGround, resolveHeights } from "./joints.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";
 import { type DrinkerGroup, type Feed, type Line, type Run, SEGMENT_KIND, type Source } from "./line.js";
 import {
@@ -143,6 +143,7 @@ function layOneRun(laying: Laying, index: number): void {
   const stations = layRun({
     length,
     startHeight: height[from],
+    surveyedFrom: fallReference(joints, index, height[from]),
     endHeight: height[to],
     survey: (run.survey ?? []).map((reading) => ({
       along: values.si(reading.along, "length"),

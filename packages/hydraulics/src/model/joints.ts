@@ -79,6 +79,15 @@ export function gatherJoints(plan: Plan, outletHeight: readonly number[], values
   return joints;
 }
 
+/**
+ * The height falls along a run are counted from [m above datum]: that of its start, or for a run that starts at a
+ * source the ground the source stands on. A slope is surveyed over the ground; a higher stand leaves it as it is.
+ */
+export function fallReference(joints: Joints, run: number, startHeight: number): number {
+  const from = joints.runFrom[run];
+  return joints.source[from] >= 0 ? (joints.ground[from] ?? 0) : startHeight;
+}
+
 /** A fall the plan gives for a whole run, from `fall` or from a survey that reaches its end; else undefined. */
 export function statedFall(plan: Plan, run: number, values: TypedValues): number | undefined {
   const { fall, survey, length } = plan.runs[run];
@@ -113,7 +122,8 @@ export function resolveHeights(
     const isStart = joints.runFrom[run] === here;
     const other = isStart ? joints.runTo[run] : joints.runFrom[run];
     if (height[other] !== undefined) return undefined;
-    height[other] = (height[here] as number) + (isStart ? -fall : fall);
+    const known = height[here] as number;
+    height[other] = isStart ? fallReference(joints, run, known) - fall : known + fall;
     return other;
   };
   /** Follows stated falls from the joints of `queue`, which grows by all that they reach. */
@@ -126,12 +136,23 @@ export function resolveHeights(
       }
     }
   };
+  /** Where a run ends of which no fall is told: level, unless it is too short to come down from a source's outlet. */
+  const levelEnd = (run: number, startHeight: number): number => {
+    const level = fallReference(joints, run, startHeight);
+    const canReach = Math.abs(startHeight - level) <= values.si(plan.runs[run].length, "length");
+    return canReach ? level : startHeight;
+  };
+  /** The fall that says as much, counted like a stated one. */
+  const levelFall = (run: number, here: number): number => {
+    const start = height[here] as number;
+    return joints.runFrom[run] === here ? fallReference(joints, run, start) - levelEnd(run, start) : 0;
+  };
   follow(known);
   const firm = known.length;
   const level: number[] = [];
   for (let at = 0; at < known.length; at += 1) {
     for (const run of meeting[known[at]]) {
-      const other = falls[run] === undefined ? pass(run, known[at], 0) : undefined;
+      const other = falls[run] === undefined ? pass(run, known[at], levelFall(run, known[at])) : undefined;
       if (other === undefined) continue;
       level.push(run);
       known.push(other);
@@ -142,7 +163,7 @@ export function resolveHeights(
   for (const run of level) values.note("fall", `runs[${run}].fall`);
   const problems = [
     ...disagreements(plan, joints, height, falls),
-    ...leftOpen(joints, height, falls, new Set(known.slice(firm))),
+    ...leftOpen(joints, height, falls, new Set(known.slice(firm)), levelEnd),
     ...unconnected(plan, joints),
     ...regulatorsInRings(plan, joints),
   ];
@@ -183,10 +204,12 @@ function leftOpen(
   height: readonly (number | undefined)[],
   falls: readonly (number | undefined)[],
   assumed: ReadonlySet<number>,
+  levelEnd: (run: number, startHeight: number) => number,
 ): Problem[] {
   return falls.flatMap((fall, i): Problem[] => {
     const ends = [joints.runFrom[i], joints.runTo[i]];
-    const [from, to] = [height[ends[0]], height[ends[1]]];
+    const [start, to] = [height[ends[0]], height[ends[1]]];
+    const from = start === undefined ? undefined : levelEnd(i, start);
     if (fall !== undefined || from === undefined || to === undefined) return [];
     if (Math.abs(from - to) <= HEIGHT_AGREES || !ends.some((end) => assumed.has(end))) return [];
     return [
@@ -211,7 +234,8 @@ function disagreements(
     const [from, to] = [height[joints.runFrom[i]], height[joints.runTo[i]]];
     const fall = falls[i];
     if (fall === undefined || from === undefined || to === undefined) return [];
-    const off = from - fall - to;
+    const start = fallReference(joints, i, from);
+    const off = start - fall - to;
     if (Math.abs(off) <= HEIGHT_AGREES) return [];
     const names = `"${joints.id[joints.runFrom[i]]}" and "${joints.id[joints.runTo[i]]}"`;
     return [
@@ -219,7 +243,7 @@ function disagreements(
         code: "heightsDisagree",
         path: run.fall === undefined ? `runs[${i}].survey` : `runs[${i}].fall`,
         found: run.fall === undefined ? "a survey" : JSON.stringify(run.fall),
-        allowed: `By the other heights of ${names} it falls ${((from - to) * 100).toFixed(1)} cm.`,
+        allowed: `By the other heights of ${names} it falls ${((start - to) * 100).toFixed(1)} cm.`,
         mend: "Correct one of them, or leave the fall out.",
       },
     ];

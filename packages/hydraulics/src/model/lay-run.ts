@@ -26,21 +26,23 @@ const SAME_PLACE = 1e-6;
 export function layRun(run: {
   readonly length: number;
   readonly startHeight: number;
+  /** What the survey's falls are counted from [m above datum]. */
+  readonly surveyedFrom: number;
   readonly endHeight: number;
   readonly survey: readonly SurveyReading[];
   /** Distances of the drinkers, ascending. */
   readonly drinkersAt: readonly number[];
 }): Station[] {
-  const { length, startHeight, endHeight, drinkersAt } = run;
+  const { length, startHeight, surveyedFrom, endHeight, drinkersAt } = run;
   const inner = run.survey.filter(({ along }) => along > SAME_PLACE && along < length - SAME_PLACE);
   const knots = [
     { along: 0, height: startHeight },
-    ...inner.map(({ along, fall }) => ({ along, height: startHeight - fall })),
+    ...inner.map(({ along, fall }) => ({ along, height: surveyedFrom - fall })),
     { along: length, height: endHeight },
   ];
   const stations: Station[] = inner.map(({ along, fall, bleed }) => ({
     along,
-    height: startHeight - fall,
+    height: surveyedFrom - fall,
     bleed,
     surveyed: true,
   }));

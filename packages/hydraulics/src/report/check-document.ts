@@ -23,10 +23,10 @@ export function writeCheckDocument(checked: Checked, system: UnitSystem) {
     drinkers: checked.drinkers.map((verdict) => drinkerEntry(checked, verdict, system)),
     runs: checked.runs.map(({ index: _, ...report }) => report),
     sources: checked.sources.map(({ index: _, ...report }) => report),
-    filling: checked.filling.map((finding) => ({
-      ...finding,
-      sentence: writeFinding(finding, line, system),
-    })),
+    filling: checked.filling.map((finding) => {
+      const { pointIndex: _, ...told } = finding;
+      return { ...told, sentence: writeFinding(finding, line, system) };
+    }),
     cautions: checked.cautions.map((caution) => ({
       ...caution,
       sentence: writeCaution(caution, line, system),
