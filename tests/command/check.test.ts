@@ -52,7 +52,7 @@ test("headfall check (heights that disagree) is a problem too: 2", () => {
     headfall: 1,
     sources: [{ vessel: "drum-55gal-plastic" }],
     points: [{ id: "wall", ground: "-20 cm" }],
-    runs: [{ length: "3 m", to: "wall", fall: "20 cm" }],
+    runs: [{ length: "3 m", to: "wall", fall: "30 cm" }],
   };
   const run = headfall(["check", "-"], JSON.stringify(plan));
   expect(run).toMatchObject({ status: 2, stdout: "" });

@@ -117,9 +117,9 @@ export const PROBLEM_CASES: Readonly<Record<ProblemCode, readonly [document: unk
   heightsDisagree: [
     planWith({
       points: [{ id: "wall", ground: "-20 cm" }],
-      runs: [{ length: "3 m", to: "wall", fall: "20 cm" }],
+      runs: [{ length: "3 m", to: "wall", fall: "25 cm" }],
     }),
-    'runs[0].fall: found "20 cm". By the other heights of "barrel" and "wall" it falls 25.0 cm. Correct one of them, or leave the fall out.',
+    'runs[0].fall: found "25 cm". By the other heights of "barrel" and "wall" it falls 20.0 cm. Correct one of them, or leave the fall out.',
   ],
   notConnected: [
     planWith({ points: [{ id: "far" }], runs: [{ length: "3 m" }, { from: "far", length: "1 m" }] }),
