@@ -64,7 +64,7 @@ function growTree(choose: Chooser, wants: { hasRings: boolean; falls: Falls; has
   const count = Math.floor(choose.spread(1, 12));
   return Array.from({ length: count }, (_, i) => {
     const from =
-      i === 0 || choose.chance(0.15)
+      i === 0 || (choose.chance(0.15) && wants.falls !== "level")
         ? "barrel"
         : `end ${choose.chance(0.6) ? i - 1 : choose.whole(0, i - 1)}`;
     const length = choose.chance(0.03) ? 0 : choose.spread(0.05, 80);

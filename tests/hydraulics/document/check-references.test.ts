@@ -72,14 +72,18 @@ test("a table of volumes begins at nothing and rises", () => {
   ]);
 });
 
-test("a survey lies on its run, in order, and begins with no fall", () => {
-  const survey = (...rows: [string, string][]) =>
-    told(runWith({ survey: rows.map(([along, fall]) => ({ along, fall })) }));
-  const at = (i: number, key: string) => `runs[0].survey[${i}].${key}: doesNotFit`;
+test("a survey lies on its run, in order, and begins with no fall but at a source", () => {
+  const survey = (...rows: [string, string][]) => surveyOf(1, rows);
+  const surveyOf = (run: number, rows: [string, string][]) => {
+    const surveyed = { length: "3 m", survey: rows.map(([along, fall]) => ({ along, fall })) };
+    return told(planWith({ runs: run === 0 ? [surveyed] : [{ length: "1 m" }, surveyed] }));
+  };
+  const at = (i: number, key: string) => `runs[1].survey[${i}].${key}: doesNotFit`;
   expect(survey(["0 m", "0 cm"], ["1 m", "-5 cm"], ["3 m", "10 cm"])).toEqual([]);
   expect(survey(["1 m", "5 cm"], ["3.1 m", "10 cm"])).toEqual([at(1, "along")]);
   expect(survey(["2 m", "5 cm"], ["1 m", "10 cm"])).toEqual([at(1, "along")]);
   expect(survey(["0 m", "5 cm"])).toEqual([at(0, "fall")]);
+  expect(surveyOf(0, [["0 m", "-5 cm"]])).toEqual([]);
 });
 
 test("drinkers at work are no more than there are, and a share no more than all", () => {

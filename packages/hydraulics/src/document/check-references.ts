@@ -117,7 +117,9 @@ function checkRun(
   }
   const length = lengthOf(run["length"]);
   if (length !== undefined) {
-    const sources = entries(document["sources"]).map((source, i) => source["id"] ?? defaultSourceId(i));
+    const sources = entries(document["sources"]).map(
+      (source, i): unknown => source["id"] ?? defaultSourceId(i),
+    );
     const startsAtSource = run["from"] === undefined ? path[1] === 0 : sources.includes(run["from"]);
     checkSurvey(run, { length, startsAtSource }, path, report);
   }

@@ -1,0 +1,52 @@
+import { readdirSync, readFileSync } from "node:fs";
+import { expect, test } from "vitest";
+import {
+  checkPlan,
+  compareSizes,
+  readPlan,
+  writeCheckDocument,
+} from "../../packages/hydraulics/src/index.js";
+import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
+import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "../hydraulics/report/sentence-cases.js";
+
+const docs = new URL("../../docs/", import.meta.url);
+const page = readFileSync(new URL("reference/check-result.md", docs), "utf8");
+const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+const examples = new URL("examples/", docs);
+
+const keysIn = (value: unknown): string[] => {
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) return value.flatMap(keysIn);
+  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
+};
+
+function planOf(file: string) {
+  const reading = readPlan(readFileSync(new URL(file, examples), "utf8"));
+  if (!reading.ok) throw new Error(`${file} is no plan`);
+  return reading.plan;
+}
+
+const undocumented = (value: unknown) => [...new Set(keysIn(value))].filter((key) => !documented.has(key));
+
+test.each(readdirSync(examples).filter((name) => name.endsWith(".json")))(
+  "every key of the results of %s is in check-result.md",
+  (file) => {
+    const plan = planOf(file);
+    const checking = checkPlan(plan, { samples: 10 });
+    const comparing = compareSizes(plan, { run: plan.runs[0]?.id ?? "run 1" });
+    if (!checking.ok || !comparing.ok) throw new Error(`${file} cannot be checked`);
+    expect(undocumented(JSON.parse(JSON.stringify(writeCheckDocument(checking.checked, "metric"))))).toEqual(
+      [],
+    );
+    expect(undocumented(JSON.parse(JSON.stringify(writeSizesDocument(comparing.comparison))))).toEqual([]);
+  },
+);
+
+test("every reason, finding and caution, and each of their figures, is in check-result.md", () => {
+  const cases = [REASON_CASES, FINDING_CASES, CAUTION_CASES].flatMap((list) =>
+    Object.values(list).map(([item]) => item),
+  );
+  const codes = cases.map(({ code }) => code).filter((code) => !documented.has(code));
+  expect(codes).toEqual([]);
+  expect(undocumented(cases).filter((key) => key !== "pointIndex")).toEqual([]);
+});
