@@ -1,0 +1,97 @@
+import { spawnSync } from "node:child_process";
+import { rmSync, writeFileSync } from "node:fs";
+import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
+import { buildCommand } from "../command/run-headfall.js";
+import { type Fence, findFences, listDocuments, readDocument, TOP } from "./documents.js";
+
+const IN_DOCUMENTS = /^(README\.md$|docs\/how-to\/|docs\/method\/)/;
+
+/** A block that can be run, and the block right below it that shows what it prints. */
+interface Snippet {
+  readonly title: string;
+  readonly fence: Fence;
+  readonly printed: string | undefined;
+}
+
+const snippets = listDocuments()
+  .filter((file) => IN_DOCUMENTS.test(file))
+  .flatMap((file) => {
+    const fences = findFences(readDocument(file));
+    return fences.map((fence, i): Snippet => {
+      const next = fences[i + 1];
+      const isPrinted = next?.followsFence === true && next.language === "text" && next.made === undefined;
+      return { title: `${file}:${fence.line}`, fence, printed: isPrinted ? next.text : undefined };
+    });
+  });
+const commands = snippets.filter(
+  ({ fence }) => fence.language === "sh" && fence.text.startsWith("npx headfall"),
+);
+const programs = snippets.filter(({ fence }) => fence.language === "ts" || fence.language === "js");
+
+/** What is printed, as lines without the blanks at their ends; a line `...` of the document stands for any lines. */
+function expectPrinted(printed: string, document: string): void {
+  const trim = (text: string) => text.split("\n").map((line) => line.trimEnd());
+  const whole = trim(printed.trimEnd());
+  const parts = `\n${trim(document).join("\n")}\n`.split("\n...\n");
+  let from = 0;
+  const text = `\n${whole.join("\n")}\n`;
+  parts.forEach((part, i) => {
+    const piece =
+      part === "" ? "\n" : `${part.startsWith("\n") ? "" : "\n"}${part}${part.endsWith("\n") ? "" : "\n"}`;
+    const at = text.indexOf(piece, from);
+    if (at < 0 || (i === 0 && at > 0)) expect(text, "is printed").toContain(piece);
+    from = at + piece.length - 1;
+  });
+  if (parts.at(-1) !== "") expect(text.slice(from).trim(), "is printed after the last line shown").toBe("");
+}
+
+describe("commands in the documents", () => {
+  beforeAll(() => buildCommand(), 120_000);
+
+  it("are found", () => {
+    expect(commands.length).toBeGreaterThan(5);
+    expect(commands.filter(({ printed }) => printed !== undefined).length).toBeGreaterThan(4);
+  });
+
+  it.each(commands)("$title runs, and prints what stands below it", ({ fence, printed }) => {
+    const bin = `npx() { shift; "${process.execPath}" packages/hydraulics/bin/headfall.mjs "$@"; }`;
+    const { status, stdout, stderr } = spawnSync("sh", ["-c", `${bin}\n${fence.text}`], {
+      cwd: TOP,
+      encoding: "utf8",
+      env: { ...process.env, NO_COLOR: "1", FORCE_COLOR: undefined },
+    });
+    expect(stderr).toBe("");
+    expect([0, 1]).toContain(status);
+    if (printed !== undefined) expectPrinted(stdout, printed);
+  });
+});
+
+describe("code in the documents", () => {
+  const file = (index: number) => `${TOP}tests/docs/snippet-${process.pid}-${index}.ts`;
+  afterAll(() => {
+    programs.forEach((_, i) => {
+      rmSync(file(i), { force: true });
+    });
+  });
+
+  it("is found", () => {
+    expect(programs.length).toBeGreaterThan(0);
+  });
+
+  it.each(programs.map((program, index) => ({ ...program, index })))(
+    "$title runs, and prints what stands below it",
+    async ({ fence, printed, index }) => {
+      const lines: string[] = [];
+      const log = vi.spyOn(console, "log").mockImplementation((...words: unknown[]) => {
+        lines.push(words.map(String).join(" "));
+      });
+      writeFileSync(file(index), `${fence.text}\nexport {};\n`);
+      try {
+        await import(/* @vite-ignore */ file(index));
+      } finally {
+        log.mockRestore();
+      }
+      if (printed !== undefined) expectPrinted(lines.join("\n"), printed);
+    },
+  );
+});
