@@ -1,5 +1,5 @@
 /**
- * Builds both packages with the compiler, then the page.
+ * Builds both packages with the compiler, then the page and the one file for pages of one's own.
  *   node .ci/build.mjs               everything
  *   node .ci/build.mjs --packages    the packages only
  */
@@ -30,11 +30,25 @@ export async function buildPage(folder) {
   });
 }
 
+/** Builds packages/ui/dist/headfall.js, the library and the elements in one file, or into another folder. */
+export async function buildStandalone(folder) {
+  const { build } = await import("vite");
+  await build({
+    configFile: join(top, "packages", "ui", "vite.standalone.config.ts"),
+    logLevel: "warn",
+    mode: "production",
+    ...(folder === undefined ? {} : { build: { outDir: folder } }),
+  });
+}
+
 // By real paths: the checkout may be reached through a link.
 if (realpathSync(process.argv[1] ?? ".") === fileURLToPath(import.meta.url)) {
   try {
     if (!buildPackages()) throw new Error("The packages did not compile: see the messages above.");
-    if (!process.argv.includes("--packages")) await buildPage();
+    if (!process.argv.includes("--packages")) {
+      await buildPage();
+      await buildStandalone();
+    }
   } catch (error) {
     process.stderr.write(`${error.message}\n`);
     process.exitCode = 1;

@@ -74,6 +74,41 @@ function pipeOf(table, row) {
   return { ...first, hazenWilliams: hazenWilliamsC, roughness, order, citation };
 }
 
+/**
+ * Pipes are many and alike: what a family shares is written once, and each size as a row of figures, for the sake of
+ * the page's first load. `pipes.ts` puts them together again.
+ */
+function pipesModule() {
+  const table = loadTable("pipes");
+  const families = new Map();
+  for (const row of defaultRows(table)) {
+    const pipe = pipeOf(table, row);
+    const shared = [pipe.family, pipe.material, pipe.hazenWilliams, pipe.roughness, pipe.citation];
+    const key = JSON.stringify(shared);
+    const group = families.get(key) ?? { shared, sizes: [] };
+    families.set(key, group);
+    const { id, name, nominal, outside = 0, wall = 0, bore, boreLow, boreHigh, order } = pipe;
+    group.sizes.push([id, name, nominal, outside, wall, bore, boreLow, boreHigh, order]);
+  }
+  return [
+    "// Made from reference-tables/pipes.csv by reference-tables/compile-tables.mjs. Edit the table, not this file.",
+    'import type { PipeGroup } from "./row-types.js";',
+    "",
+    "export const pipeGroups: readonly PipeGroup[] = [",
+    ...[...families.values()].flatMap(
+      ({ shared: [family, material, hazenWilliams, roughness, citation], sizes }) => [
+        `  {${Object.entries({ family, material, hazenWilliams, roughness, citation })
+          .map(([key, value]) => `"${key}":${JSON.stringify(value)}`)
+          .join(",")},"sizes":[`,
+        ...sizes.map((size) => `    ${JSON.stringify(size)},`),
+        "  ]},",
+      ],
+    ),
+    "];",
+    "",
+  ].join("\n");
+}
+
 const fittingOf = (table, row) => {
   const { lowFactor, highFactor, also, citation, ...rest } = objectOf(
     table,
@@ -137,7 +172,7 @@ function sourcesModule() {
 /** File name to text, for every module the tables give. */
 export function compileTables() {
   return new Map([
-    ["pipes.generated.ts", tableModule("pipes", "PipeSize", pipeOf)],
+    ["pipes.generated.ts", pipesModule()],
     ["fittings.generated.ts", tableModule("fittings", "FittingKind", fittingOf)],
     [
       "drinkers.generated.ts",

@@ -50,7 +50,7 @@ export const UI: Ladder = {
     "line",
     "app",
   ],
-  entries: { "index.ts": [], "define.ts": [] },
+  entries: { "index.ts": [], "define.ts": [], "standalone.ts": [] },
   mayUseEntry: { app: ["define.ts"] },
 };
 

@@ -25,6 +25,29 @@ export interface PipeSize {
   readonly citation: Citation;
 }
 
+/**
+ * Sizes of a family that share everything but their figures, as the compiled table holds them: each is id, name,
+ * nominal, outside, wall (both 0 where there is none), bore, least and greatest bore, order.
+ */
+export interface PipeGroup {
+  readonly family: string;
+  readonly material: string;
+  readonly hazenWilliams: number;
+  readonly roughness: number;
+  readonly citation: Citation;
+  readonly sizes: readonly (readonly [
+    string,
+    string,
+    string,
+    number,
+    number,
+    number,
+    number,
+    number,
+    number,
+  ])[];
+}
+
 /** One kind of fitting: K = k1 / Re + kInfinity (1 + sizeCorrection / bore), on the velocity head in the run. */
 export interface FittingKind {
   readonly id: string;

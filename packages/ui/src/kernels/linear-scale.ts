@@ -1,3 +1,5 @@
+import { ticks } from "d3";
+
 /** A straight scale: a value in its domain to a place on the drawing. */
 export interface LinearScale {
   (value: number): number;
@@ -5,8 +7,8 @@ export interface LinearScale {
 }
 
 /**
- * Puts `domain` onto `range`, straight. (A ready-made scale would bring colours, number formats and interpolators
- * along: 12 kB of the 100 that may stand between a phone and its first verdict.)
+ * Puts `domain` onto `range`, straight. (The ready-made scale would bring colours, number formats and interpolators
+ * along: 10 kB of the 100 that may stand between a phone and its first verdict.)
  */
 export function linearScale(
   domain: readonly [number, number],
@@ -25,24 +27,15 @@ export interface Tick {
 
 /**
  * Marks at round values of `unit` (1 for metres, 0.3048 for feet): steps of 1, 2 or 5 times a power of ten, the
- * finest that gives no more than `most`.
+ * finest that gives no more than one mark above `most`.
  */
 export function ticksOf(scale: LinearScale, unit: number, most: number): Tick[] {
   const [low, high] = scale.domain.map((end) => end / unit) as [number, number];
-  const step = roundStep((high - low) / most);
-  const ticks: Tick[] = [];
-  // Counted in whole steps, so that 0.1 + 0.2 is not written on an axis.
-  for (let k = Math.ceil(low / step - 1e-9); k * step <= high + 1e-9 * step; k++) {
-    const value = Number((k * step).toPrecision(12));
-    ticks.push({ value, at: scale(value * unit) });
+  let values: number[] = [];
+  // Asked for a number of marks, the library gives about as many.
+  for (let count = most + 1; count >= 1; count -= 1) {
+    values = ticks(low, high, count);
+    if (values.length <= most + 1) break;
   }
-  return ticks;
-}
-
-/** The least of 1, 2, 5, 10 times a power of ten that is no less than `least`. */
-function roundStep(least: number): number {
-  if (!(least > 0)) return 1;
-  const power = 10 ** Math.floor(Math.log10(least));
-  const factor = [1, 2, 5, 10].find((candidate) => candidate * power >= least * (1 - 1e-9)) ?? 10;
-  return factor * power;
+  return values.map((value) => ({ value, at: scale(value * unit) }));
 }

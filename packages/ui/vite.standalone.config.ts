@@ -1,0 +1,21 @@
+import { fileURLToPath } from "node:url";
+import { defineConfig } from "vite";
+
+const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
+
+/** The library and the elements as one file, `dist/headfall.js`, for pages without a bundler. */
+export default defineConfig({
+  root: here("."),
+  publicDir: false,
+  resolve: { alias: { "@headfall/hydraulics": here("../hydraulics/src/index.ts") } },
+  define: { "process.env.NODE_ENV": JSON.stringify("production") },
+  worker: { format: "es" },
+  build: {
+    target: "es2022",
+    outDir: "dist",
+    emptyOutDir: false,
+    lib: { entry: here("src/standalone.ts"), formats: ["es"], fileName: () => "headfall.js" },
+    rollupOptions: { output: { codeSplitting: false } },
+    chunkSizeWarningLimit: 2000,
+  },
+});
