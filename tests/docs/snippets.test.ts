@@ -24,7 +24,7 @@ const snippets = listDocuments()
     });
   });
 const commands = snippets.filter(
-  ({ fence }) => fence.language === "sh" && fence.text.startsWith("npx headfall"),
+  ({ fence }) => fence.language === "sh" && /(^|\|\s+)npx headfall /.test(fence.text),
 );
 const programs = snippets.filter(({ fence }) => fence.language === "ts" || fence.language === "js");
 

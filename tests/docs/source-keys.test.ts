@@ -8,11 +8,13 @@ const KNOWN = ["seen as quoted", "from memory", "seen"] as const;
 
 /** Citations in the documents: `source: key, place, seen`, up to a semicolon, bracket or full stop at a line's end. */
 const cited = listDocuments("docs/").flatMap((file) =>
-  [...readDocument(file).matchAll(/\b[Ss]ource:\s+([a-z]\w*(?:-\w+)+)([^;)\n]*(?:\n[^;)\n]+)?)/g)].map((found) => ({
-    file,
-    key: found[1]!,
-    words: found[2]!,
-  })),
+  [...readDocument(file).matchAll(/\b[Ss]ource:\s+([a-z]\w*(?:-\w+)+)([^;)\n]*(?:\n[^;)\n]+)?)/g)].map(
+    (found) => ({
+      file,
+      key: found[1]!,
+      words: found[2]!,
+    }),
+  ),
 );
 
 const src = new URL("../../packages/hydraulics/src/", import.meta.url);

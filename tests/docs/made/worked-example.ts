@@ -1,6 +1,6 @@
+import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { buildLine } from "../../../packages/hydraulics/src/model/build-line.js";
 import { buildMoments } from "../../../packages/hydraulics/src/model/moment.js";
-import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
 import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
 import { writeColumns } from "./columns.js";
