@@ -34,7 +34,7 @@ export const lineStyles = css`
   details > :not(summary) { margin-left: 1.5rem; }
   ul { padding-left: 1.25rem; margin: 0.35rem 0; }
   li { margin: 0.25rem 0; max-width: 75ch; }
-  .cautions { border-left: 5px solid var(--_starves); padding-left: 0.75rem; }
+  .cautions { border-left: 5px solid var(--_starves); padding-left: 1.75rem; }
   /* Tables out of sight are not laid out again at every frame of a drag. */
   .deep { content-visibility: auto; contain-intrinsic-size: auto 60rem; }
   .faults { border: 2px solid var(--_dry); border-radius: 8px; padding: 0.5rem 0.75rem; background: var(--_sheet); }
@@ -42,6 +42,9 @@ export const lineStyles = css`
   /* The drawing stays in view while the hand is on a control, where the screen is tall enough for both. */
   @media (max-width: 899px) and (min-height: 620px) {
     .stage { position: sticky; top: 0; z-index: 1; }
+    /* What the keyboard comes to is scrolled clear of it. */
+    .controls { --_clear: 26rem; }
+    .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
   }
   @media (min-width: 560px) { .sentence { min-height: 3em; } }
   @media (min-width: 900px) {
