@@ -99,7 +99,7 @@ test.each([
 test("writeCertainty says nothing, sure, or what to measure again", () => {
   expect(writeCertainty({ kind: "notSampled" })).toBe("");
   expect(writeCertainty({ kind: "sure", share: 0.985, samples: 200 })).toBe(
-    "Sure: so in 99 % of 200 plans that fit the measurements as well.",
+    "Sure: so in 98 % of 200 plans that fit the measurements as well.",
   );
   expect(
     writeCertainty({

@@ -9,7 +9,17 @@ import {
   run,
   shelfEntry,
 } from "./run-schema.js";
-import { describe, LIMITS, longText, name, optional, quantity, text } from "./schema-parts.js";
+import {
+  atLeast,
+  atMost,
+  describe,
+  LIMITS,
+  longText,
+  name,
+  optional,
+  quantity,
+  text,
+} from "./schema-parts.js";
 import { source } from "./source-schema.js";
 
 /**
@@ -44,19 +54,16 @@ export const planSchema = z.strictObject({
       "How far the measurements may be off (two standard deviations): decides what is sure and what is a close call.",
     ),
   ),
-  sources: describe(
-    z.array(source).check(z.minLength(1), z.maxLength(200)),
-    "Barrels, tanks, header tanks, buckets.",
-  ),
+  sources: describe(z.array(source).check(atLeast(1), atMost(200)), "Barrels, tanks, header tanks, buckets."),
   points: optional(
-    describe(z.array(point).check(z.maxLength(20000)), "Named places where runs meet, with their heights."),
+    describe(z.array(point).check(atMost(20000)), "Named places where runs meet, with their heights."),
   ),
-  runs: describe(z.array(run).check(z.minLength(1), z.maxLength(LIMITS.runs)), "Lengths of pipe or hose."),
+  runs: describe(z.array(run).check(atLeast(1), atMost(LIMITS.runs)), "Lengths of pipe or hose."),
   ownDrinkers: optional(
     describe(z.record(name("Name of the drinker."), ownDrinker), "Drinkers measured by the user, by name."),
   ),
   shelf: optional(
-    describe(z.array(shelfEntry).check(z.maxLength(200)), "Pipe sizes to compare.", {
+    describe(z.array(shelfEntry).check(atMost(200)), "Pipe sizes to compare.", {
       rule: "all sizes of each run's own family",
     }),
   ),

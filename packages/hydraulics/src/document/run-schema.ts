@@ -1,6 +1,8 @@
 import * as z from "zod/mini";
 import type { DefaultName } from "./defaults.js";
 import {
+  atLeast,
+  atMost,
   count,
   describe,
   HEIGHT,
@@ -128,14 +130,14 @@ export const run = z.strictObject({
             bleed: optional(describe(z.boolean(), "Whether air can leave here.")),
           }),
         )
-        .check(z.maxLength(1000)),
+        .check(atMost(1000)),
       "Heights along the run, as read off a string or hose level: humps and sags.",
     ),
   ),
   pipe: optional(describe(pipe, "What pipe.", "pipe")),
   fittings: optional(
     describe(
-      z.array(fitting).check(z.maxLength(200)),
+      z.array(fitting).check(atMost(200)),
       "Elbows, valves and the like, besides the way in from a source, which is always counted.",
     ),
   ),
@@ -177,7 +179,7 @@ export const run = z.strictObject({
   ),
   drinkers: optional(
     describe(
-      z.union([drinkerGroup, z.array(drinkerGroup).check(z.maxLength(1000))]),
+      z.union([drinkerGroup, z.array(drinkerGroup).check(atMost(1000))]),
       "Drinkers along the run: one regular group, or a list of groups.",
     ),
   ),
@@ -200,7 +202,7 @@ export const ownDrinker = z.strictObject({
           ),
         }),
       )
-      .check(z.minLength(2), z.maxLength(100)),
+      .check(atLeast(2), atMost(100)),
     "Two or more readings with a jug and a watch, at different heads.",
   ),
   workedBy: optional(

@@ -69,6 +69,15 @@ export function describe<T extends z.core.$ZodType>(schema: T, description: stri
   return schema;
 }
 
+/** Only texts and lists are measured: an object may well have a key called length. */
+const MEASURED = {
+  when: ({ value }: { readonly value: unknown }) => typeof value === "string" || Array.isArray(value),
+};
+/** At least this many characters or entries. */
+export const atLeast = (count: number) => z.minLength(count, MEASURED);
+/** At most this many characters or entries. */
+export const atMost = (count: number) => z.maxLength(count, MEASURED);
+
 /**
  * Signs that draw nothing but move what is drawn: control characters (a terminal obeys them), marks that turn the
  * direction of what follows, and halves of a character.
@@ -94,10 +103,10 @@ const PRINTABLE_NOTE = printable(UNPRINTABLE_IN_NOTE, "A note is lines of signs 
 
 /** A name of one line. */
 export const text = (most: number, description: string) =>
-  describe(z.string().check(z.minLength(1), z.maxLength(most), PRINTABLE_NAME), description);
+  describe(z.string().check(atLeast(1), atMost(most), PRINTABLE_NAME), description);
 /** Text of several lines. */
 export const longText = (most: number, description: string) =>
-  describe(z.string().check(z.minLength(1), z.maxLength(most), PRINTABLE_NOTE), description);
+  describe(z.string().check(atLeast(1), atMost(most), PRINTABLE_NOTE), description);
 export const count = (least: number, most: number, description: string) =>
   describe(z.int().check(z.minimum(least), z.maximum(most)), description);
 export const optional = z.optional;

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { DEFAULTS } from "./defaults.js";
-import { DEPTH, describe, HEIGHT, name, optional, quantity } from "./schema-parts.js";
+import { atLeast, atMost, DEPTH, describe, HEIGHT, name, optional, quantity } from "./schema-parts.js";
 
 /** The part of the plan file that says what holds the water and how it stands. */
 
@@ -49,7 +49,7 @@ const vesselShape = z.union([
             ),
           }),
         )
-        .check(z.minLength(2), z.maxLength(200)),
+        .check(atLeast(2), atMost(200)),
       "Readings from the bottom (level 0, volume 0) to the brim, each larger than the one before.",
     ),
   }),

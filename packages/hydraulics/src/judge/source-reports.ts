@@ -19,7 +19,7 @@ export function reportSources(
     const volumeFull = volumeAtLevel(source.shape, source.levels.full);
     const volumeDead = volumeAtLevel(source.shape, source.levels.lowest);
     const drawBusiest = fullBusiest.sourceFlow[i];
-    const feedFlow = feedFlowOf(source, lowestBusiest);
+    const feedFlow = source.feed === undefined ? undefined : lowestBusiest.feedFlow[i];
     return {
       source: source.id,
       index: i,
@@ -43,13 +43,6 @@ function surfaces(moments: Moments, source: number): Record<MomentName, number> 
     MomentName,
     number
   >;
-}
-
-/** What a wide-open float valve lets in while its supply is lowest and busiest [m3/s]. */
-function feedFlowOf(source: Source, lowestBusiest: LineSolution): number | undefined {
-  if (source.feed === undefined) return undefined;
-  const head = lowestBusiest.head[source.feed.point] - source.feed.height;
-  return head <= 0 ? 0 : source.feed.coefficient * Math.sqrt(head);
 }
 
 function ventNeeded(line: Line, source: Source, draw: number): number | undefined {

@@ -1,3 +1,5 @@
+import { DEFAULTS } from "../document/defaults.js";
+import { readShare } from "../document/schema-parts.js";
 import { type Line, SEGMENT_KIND } from "../model/line.js";
 import { type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { randomFrom } from "../numerics/random.js";
@@ -19,7 +21,12 @@ export interface Doubts {
 export const SURE_SHARE = 0.95;
 
 /** Relative doubt of the Hazen-Williams coefficient, two standard deviations; one step of the usual values. */
-const COEFFICIENT_DOUBT = 0.05;
+const COEFFICIENT_DOUBT = readShare(DEFAULTS.roughnessDoubt.typed) ?? 0;
+/**
+ * Relative doubt of a fitting's loss coefficient, two standard deviations: elbows are printed within 20 to 40 %.
+ * @source hydraulic-institute-edb, Table 32c, seen
+ */
+const FITTING_DOUBT = 0.3;
 /** Difference from one drinker to the next in a batch, two standard deviations; common practice, no source. */
 const UNIT_DOUBT = 0.1;
 
@@ -85,6 +92,7 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
   };
   const shift = drawHeights(line, doubts.heights / 2, draw);
   const levelOff = (doubts.level / 2) * draw("the water level");
+  const fittingOff = (1 + FITTING_DOUBT) ** (draw("the losses of the fittings") / 2);
   const roughnessOff = 1 + (COEFFICIENT_DOUBT / 2) * draw("the roughness of the pipe");
   const groupFactor = line.drinkers.groups.map((group) => {
     const z = draw(`the flow of ${group.kindName} (jug and watch)`);
@@ -104,6 +112,8 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
       segments: {
         ...segments,
         bore: segments.bore.map((bore, s) => Math.max(0.5 * bore, bore + (boreOff[segments.run[s]] ?? 0))),
+        k1: segments.k1.map((k) => k * fittingOff),
+        kInfinity: segments.kInfinity.map((k) => k * fittingOff),
         hazenWilliams: segments.hazenWilliams.map((c) => c * Math.max(0.5, roughnessOff)),
       },
       drinkers: {

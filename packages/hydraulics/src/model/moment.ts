@@ -1,5 +1,6 @@
-import { volumeBeforeStall } from "../physics/vent.js";
-import { capacityOfVessel, volumeAtLevel } from "../physics/vessel.js";
+import { findRoot } from "../numerics/root.js";
+import { surfaceHeadSealed } from "../physics/vent.js";
+import { capacityOfVessel, levelAtVolume, volumeAtLevel } from "../physics/vessel.js";
 import { distanceFromSources } from "./distance.js";
 import type { Line, Source } from "./line.js";
 
@@ -14,6 +15,8 @@ export interface Moment {
   readonly sourceHead: Float64Array;
   /** 1 where a drinker is at work, in the order of `line.drinkers`. */
   readonly atWork: Uint8Array;
+  /** By source: 1 where its float valve stands wide open; none does where this is left out. */
+  readonly feeding?: Uint8Array;
 }
 
 type LevelName = keyof Source["levels"];
@@ -40,11 +43,14 @@ export function buildMoments(line: Line): Moments {
     lowestBusiest: farthest,
     ordinary: spread,
   };
+  // At the busiest a header tank draws all its float valve lets in; else it is taken as full.
+  const feeding = Uint8Array.from(line.sources, (source) => (source.feed === undefined ? 0 : 1));
   const each = (atWork: (name: MomentName) => Uint8Array) => {
     const moment = (name: MomentName): Moment => ({
       name,
       sourceHead: sourceHeads(line, name),
       atWork: atWork(name),
+      ...(atWork(name) === farthest ? { feeding } : {}),
     });
     return {
       fullIdle: moment("fullIdle"),
@@ -72,32 +78,45 @@ export function sourceHeads(line: Line, name: MomentName): Float64Array {
 
 /**
  * Where the water would stand in an open pipe at the source's outlet. Open: the water's surface. Air tube: the tube's
- * foot while the water stands above it. Sealed: once it has given what it can, the lowest drinker's own height, so
- * that nothing flows any more.
+ * foot while the water stands above it. Sealed: the surface less what the thinned air holds back, but no lower than
+ * the lowest drinker: there nothing flows any more, and the air thins no further.
  */
 function pressureSurface(line: Line, source: Source, name: LevelName): number {
   const surface = source.base + source.levels[name];
   if (source.vent.kind === "airTube") return Math.min(surface, source.base + source.vent.foot);
-  if (source.vent.kind === "open" || name === "full" || !stallsWithinUse(line, source)) return surface;
-  return Math.min(surface, lowestDrinker(line));
+  if (source.vent.kind === "open" || name === "full") return surface;
+  const drawn =
+    volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels[name]);
+  return Math.max(sealedHead(line, source, drawn), Math.min(surface, lowestDrinker(line)));
 }
 
-/** Water a sealed source gives before the line stalls [m3]; undefined when its vent is not sealed. */
+/** Head of a sealed source after some water has left it since it was full and closed [m above datum]. */
+function sealedHead(line: Line, source: Source, withdrawn: number): number {
+  const volumeFull = volumeAtLevel(source.shape, source.levels.full);
+  const airVolume = capacityOfVessel(source.shape) - volumeFull;
+  const level = levelAtVolume(source.shape, Math.max(0, volumeFull - withdrawn));
+  if (airVolume <= 0) return Number.NEGATIVE_INFINITY;
+  return surfaceHeadSealed({ bottom: source.base, level, airVolume, withdrawn, density: line.water.density });
+}
+
+function usableOf(source: Source): number {
+  return volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels.lowest);
+}
+
+/** Whether a sealed source stops giving before its lowest level. */
+export function stallsWithinUse(line: Line, source: Source): boolean {
+  return source.vent.kind === "sealed" && sealedHead(line, source, usableOf(source)) <= lowestDrinker(line);
+}
+
+/** Water a sealed source gives before nothing reaches its lowest drinker [m3]; undefined when it is not sealed. */
 export function givenBeforeStall(line: Line, source: Source): number | undefined {
   if (source.vent.kind !== "sealed") return undefined;
-  const air = capacityOfVessel(source.shape) - volumeAtLevel(source.shape, source.levels.full);
-  const head = source.base + source.levels.full - lowestDrinker(line);
-  if (head <= 0 || air <= 0) return 0;
-  return volumeBeforeStall({ airVolume: air, head, density: line.water.density });
-}
-
-export function stallsWithinUse(line: Line, source: Source): boolean {
-  const given = givenBeforeStall(line, source);
-  if (given === undefined) return false;
-  return (
-    given <
-    volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels.lowest)
-  );
+  const usable = usableOf(source);
+  if (!stallsWithinUse(line, source)) return usable;
+  const spare = (withdrawn: number) =>
+    Math.max(-1e6, sealedHead(line, source, withdrawn) - lowestDrinker(line));
+  if (spare(0) <= 0) return 0;
+  return findRoot(spare, 0, usable).root;
 }
 
 function lowestDrinker(line: Line): number {

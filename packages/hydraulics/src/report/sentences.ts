@@ -74,7 +74,8 @@ function lossWords(reason: Extract<Reason, { code: "flowTooLow" }>, head: (h: nu
 
 /** How sure, and what to measure again if it is close; empty when that was not asked. */
 export function writeCertainty(certainty: Certainty): string {
-  const percent = (share: number) => `${Math.round(share * 100)} %`;
+  // Rounded down, so that nothing short of all is called 100 %, nor a close call 95 %.
+  const percent = (share: number) => `${Math.floor(share * 100 + 1e-9)} %`;
   if (certainty.kind === "notSampled") return "";
   if (certainty.kind === "sure")
     return `Sure: so in ${percent(certainty.share)} of ${certainty.samples} plans that fit the measurements as well.`;

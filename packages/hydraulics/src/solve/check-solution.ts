@@ -37,6 +37,7 @@ function checkContinuity(line: Line, state: State): Residual {
   for (let d = 0; d < drinkers.count; d += 1) balance[drinkers.point[d]] -= state.drinkerFlow[d];
   line.sources.forEach((source, i) => {
     balance[source.point] += state.sourceFlow[i];
+    if (source.feed !== undefined) balance[source.feed.point] -= state.feedFlow[i];
   });
   return worstOf(balance.length, (p) => Math.abs(balance[p]));
 }
@@ -47,7 +48,8 @@ function checkEnergy(line: Line, moment: Moment, state: State, table: LossTable)
   const atSources = worstOf(line.sources.length, (i) =>
     Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]),
   );
-  return [onPipes, atDrinkers, atSources].reduce((a, b) => (b.worst > a.worst ? b : a));
+  const atFeeds = worstOf(line.sources.length, (i) => feedResidual(line, moment, state, i));
+  return [onPipes, atDrinkers, atSources, atFeeds].reduce((a, b) => (b.worst > a.worst ? b : a));
 }
 
 function segmentResidual(line: Line, state: State, table: LossTable, s: number): number {
@@ -92,6 +94,17 @@ function drinkerResidual(line: Line, moment: Moment, state: State, d: number): n
   return Math.abs(
     spare - (drinkers.exponent[d] === 0.5 ? share * share : share ** (1 / drinkers.exponent[d])),
   );
+}
+
+/** A float valve passes what the head over its mouth drives, or nothing while shut. */
+function feedResidual(line: Line, moment: Moment, state: State, i: number): number {
+  const { feed } = line.sources[i];
+  const flow = state.feedFlow[i];
+  if (feed === undefined || moment.feeding?.[i] !== 1 || state.reached[feed.point] === 0) {
+    return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  }
+  const spare = state.head[feed.point] - feed.height;
+  return flow === 0 ? Math.max(0, spare) : Math.abs(spare - (flow / feed.coefficient) ** 2);
 }
 
 function worstOf(count: number, residual: (index: number) => number): Residual {

@@ -3,6 +3,7 @@ import type { LossTable } from "./loss-table.js";
 import { buildNetwork, type Network } from "./network.js";
 import type { FrictionLaw } from "./solution.js";
 import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
+import { withFeeds } from "./with-feeds.js";
 import { createWorkspace, type Workspace } from "./workspace.js";
 
 /**
@@ -23,6 +24,8 @@ export interface Zoning {
 export interface PreparedLine {
   readonly line: Line;
   readonly friction: FrictionLaw;
+  /** The line with its float valves as outlets: what is solved. */
+  readonly whole: Line;
   readonly adjacency: Adjacency;
   /** For checking; made when first asked for. */
   losses: LossTable | undefined;
@@ -40,10 +43,12 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
   for (let s = 0; s < line.segments.count; s += 1) {
     if (line.segments.kind[s] !== SEGMENT_KIND.pipe && line.segments.shut[s] === 0) devices.push(s);
   }
-  const current = buildZoning(line, friction, adjacency, []);
+  const whole = withFeeds(line);
+  const current = buildZoning(whole, friction, adjacency, []);
   return {
     line,
     friction,
+    whole,
     adjacency,
     losses: undefined,
     devices,
@@ -58,16 +63,24 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
  */
 export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
   const { friction } = prepared;
-  const network = buildNetwork(line, prepared.current.network.topology, friction);
+  const whole = withFeeds(line);
+  const network = buildNetwork(whole, prepared.current.network.topology, friction);
   const current: Zoning = { set: prepared.current.set, network, work: prepared.current.work };
-  return { ...prepared, line, losses: undefined, zonings: new Map([[keyOf(current.set), current]]), current };
+  return {
+    ...prepared,
+    line,
+    whole,
+    losses: undefined,
+    zonings: new Map([[keyOf(current.set), current]]),
+    current,
+  };
 }
 
 /** Makes the zoning with these devices set the current one, building it if it is new. */
 export function useZoning(prepared: PreparedLine, set: readonly number[]): Zoning {
   const key = keyOf(set);
   const known = prepared.zonings.get(key);
-  const zoning = known ?? buildZoning(prepared.line, prepared.friction, prepared.adjacency, set);
+  const zoning = known ?? buildZoning(prepared.whole, prepared.friction, prepared.adjacency, set);
   prepared.zonings.set(key, zoning);
   prepared.current = zoning;
   return zoning;

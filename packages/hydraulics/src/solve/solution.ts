@@ -26,6 +26,8 @@ export interface LineSolution {
   readonly drinkerFlow: Float64Array;
   /** Draw from each source [m3/s]. */
   readonly sourceFlow: Float64Array;
+  /** By source: what its float valve lets into it from the line [m3/s]; 0 where it has none or it is shut. */
+  readonly feedFlow: Float64Array;
   /** Recomputed from scratch, by other code than the solver: continuity [m3/s], energy [m]. */
   readonly checks: { readonly continuity: Residual; readonly energy: Residual };
   readonly effort: { readonly steps: number; readonly evaluations: number };

@@ -1,4 +1,4 @@
-import { SEGMENT_KIND } from "../model/line.js";
+import { type Line, SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution } from "./check-solution.js";
 import { sumFlows } from "./direction.js";
@@ -7,6 +7,7 @@ import type { Demand } from "./network.js";
 import { type PreparedLine, useZoning, type Zoning } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
+import { fedSources } from "./with-feeds.js";
 
 /** A device changes its state only beyond this head [m], so that it cannot flutter. */
 const SWITCH_HEAD = 1e-8;
@@ -75,7 +76,7 @@ function demandOf(
   const { line } = prepared;
   const { topology } = zoning.network;
   const rootHead = new Float64Array(topology.rootCount);
-  const working = workingDrinkers(topology.drinker, moment.atWork);
+  const working = workingOutlets(line, topology.drinker, moment);
   const holding = holdingRegulators(prepared, zoning);
   for (let r = 0; r < topology.rootCount; r += 1) {
     const point = topology.point[r];
@@ -88,11 +89,17 @@ function demandOf(
   return { rootHead, working, draw };
 }
 
-function workingDrinkers(drinker: Int32Array, atWork: Uint8Array): Int32Array {
+/** Places in `drinker` of the outlets that are open: drinkers at work, and float valves that feed. */
+function workingOutlets(line: Line, drinker: Int32Array, moment: Moment): Int32Array {
+  const open = new Uint8Array(line.drinkers.count + line.sources.length);
+  open.set(moment.atWork);
+  if (moment.feeding !== undefined) {
+    for (const [k, i] of fedSources(line).entries()) open[line.drinkers.count + k] = moment.feeding[i];
+  }
   let count = 0;
-  for (let d = 0; d < drinker.length; d += 1) count += atWork[drinker[d]];
+  for (let d = 0; d < drinker.length; d += 1) count += open[drinker[d]];
   const working = new Int32Array(count);
-  for (let d = 0, w = 0; d < drinker.length; d += 1) if (atWork[drinker[d]] === 1) working[w++] = d;
+  for (let d = 0, w = 0; d < drinker.length; d += 1) if (open[drinker[d]] === 1) working[w++] = d;
   return working;
 }
 
@@ -220,10 +227,16 @@ function writeState(
   const flow = new Float64Array(line.segments.count);
   const drinkerFlow = new Float64Array(line.drinkers.count);
   const sourceFlow = new Float64Array(line.sources.length);
+  const feedFlow = new Float64Array(line.sources.length);
   for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
     flow[topology.segment[e]] = topology.sign[e] * work.flow[e];
   }
-  for (let d = 0; d < topology.drinker.length; d += 1) drinkerFlow[topology.drinker[d]] = work.drinkerFlow[d];
+  const fed = fedSources(line);
+  for (let d = 0; d < topology.drinker.length; d += 1) {
+    const outlet = topology.drinker[d];
+    if (outlet < line.drinkers.count) drinkerFlow[outlet] = work.drinkerFlow[d];
+    else feedFlow[fed[outlet - line.drinkers.count]] = work.drinkerFlow[d];
+  }
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
   for (const s of holdingRegulators(prepared, zoning))
     flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
@@ -234,6 +247,7 @@ function writeState(
     flow,
     drinkerFlow,
     sourceFlow,
+    feedFlow,
     checks: NOT_CHECKED,
     effort,
   };
