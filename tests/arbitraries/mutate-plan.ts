@@ -71,7 +71,9 @@ function mutate(plan: PlanData, random: Random): void {
     () => {
       const value = read(key);
       take(holder, key);
-      set(STRANGE_KEYS[random.integerBelow(STRANGE_KEYS.length)] ?? "", value);
+      // A list renamed would be no list any more, which no JSON text can give.
+      if (Array.isArray(holder)) holder.unshift(value);
+      else set(STRANGE_KEYS[random.integerBelow(STRANGE_KEYS.length)] ?? "", value);
     },
     () => {
       const other = keys[random.integerBelow(Math.max(1, keys.length))] ?? key;

@@ -93,3 +93,9 @@ test("readPlan works no longer than its text: as many runs as may be are read in
   const text = JSON.stringify({ headfall: 1, sources: [{ vessel: "drum-55gal-plastic" }], runs });
   expect(codes(text)).toEqual(["tooMany"]);
 });
+
+test("readPlan(objects with a length that is no number) tells a wrong type, and never compares it", () => {
+  const odd = `{"length": {"toString": "no"}}`;
+  const text = `{"headfall": 1, "name": ${odd}, "sources": ${odd}, "runs": [{"length": ${odd}, "fittings": ${odd}}]}`;
+  expect(codes(text)).toEqual(["wrongType", "wrongType", "wrongType", "wrongType"]);
+});

@@ -70,13 +70,13 @@ export function describe<T extends z.core.$ZodType>(schema: T, description: stri
 }
 
 /** Only texts and lists are measured: an object may well have a key called length. */
-const MEASURED = {
-  when: ({ value }: { readonly value: unknown }) => typeof value === "string" || Array.isArray(value),
-};
+const when = ({ value }: { readonly value: unknown }) => typeof value === "string" || Array.isArray(value);
 /** At least this many characters or entries. */
-export const atLeast = (count: number) => z.minLength(count, MEASURED);
+export const atLeast = (minimum: number) =>
+  new z.core.$ZodCheckMinLength({ check: "min_length", minimum, when });
 /** At most this many characters or entries. */
-export const atMost = (count: number) => z.maxLength(count, MEASURED);
+export const atMost = (maximum: number) =>
+  new z.core.$ZodCheckMaxLength({ check: "max_length", maximum, when });
 
 /**
  * Signs that draw nothing but move what is drawn: control characters (a terminal obeys them), marks that turn the
