@@ -6,6 +6,8 @@ import type { LineSolution, Residual } from "./solution.js";
 /** Bars a returned solution must meet. Continuity is relative to the largest flow of the line. */
 export const CONTINUITY_BAR = 1e-9;
 export const ENERGY_BAR = 1e-7;
+/** A flow no larger than this is rounding in a ring that stands still, and moves no valve [m3/s]. */
+export const STILL_FLOW = 1e-15;
 
 type State = Omit<LineSolution, "outcome" | "checks" | "effort">;
 
@@ -68,10 +70,10 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
     return holds ? 0 : Math.abs(drop - loss);
   }
   if (segments.kind[s] === SEGMENT_KIND.oneWay) {
-    if (flow < 0) return Number.POSITIVE_INFINITY;
+    if (flow < -STILL_FLOW) return Number.POSITIVE_INFINITY;
     // Shut, a valve bears any head back and up to what opens it.
     const over = drop - loss - segments.setting[s];
-    return flow === 0 ? Math.max(0, over) : Math.abs(over);
+    return flow <= STILL_FLOW ? Math.max(0, over) : Math.abs(over);
   }
   return Math.abs(drop - loss);
 }

@@ -1,6 +1,6 @@
 import { type Line, SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
-import { checkSolution } from "./check-solution.js";
+import { checkSolution, STILL_FLOW } from "./check-solution.js";
 import { sumFlows } from "./direction.js";
 import { buildLossTable, type LossTable, lossByTable } from "./loss-table.js";
 import type { Demand } from "./network.js";
@@ -134,7 +134,7 @@ function devicesToSet(
     const [from, to] = [segments.from[s], segments.to[s]];
     const isSet = zoning.set.includes(s);
     if (segments.kind[s] === SEGMENT_KIND.oneWay) {
-      if (!isSet) return (through.get(s) ?? 0) < 0;
+      if (!isSet) return (through.get(s) ?? 0) < -STILL_FLOW;
       // Shut, it opens where water would push it open, and where nothing else feeds what lies behind it.
       const isPushed = reached[to] === 0 || head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
       return !(reached[from] === 1 && isPushed);
