@@ -1,4 +1,6 @@
 import fc from "fast-check";
+import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
+import { buildLine } from "../../packages/hydraulics/src/model/build-line.js";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allDrinkers } from "../../packages/hydraulics/src/tables/drinkers.js";
 import { allFittings } from "../../packages/hydraulics/src/tables/fittings.js";
@@ -24,7 +26,7 @@ export function randomPlan(seed: number): PlanData {
   if (choose.chance(0.2)) addHeaderTank(choose, sources, runs);
   else if (falls === "stated" && choose.chance(0.4)) addSecondBarrel(choose, sources, runs);
   if (hasRings) addRings(choose, runs);
-  return {
+  return longEnough({
     headfall: 1,
     name: `random plan ${seed}`,
     ...(choose.chance(0.6) ? { water: choose.temperature(choose.uniform(0.5, 49.5)) } : {}),
@@ -33,7 +35,29 @@ export function randomPlan(seed: number): PlanData {
     sources,
     runs,
     ...(own === undefined ? {} : { ownDrinkers: own }),
-  };
+  });
+}
+
+/** The plan with every run as long as its ends are apart in height; lengthening one may bring another end down. */
+function longEnough(plan: PlanData): PlanData {
+  let current = plan;
+  for (let round = 0; round < 8; round += 1) {
+    const reading = checkDocument(current);
+    const building = reading.ok ? buildLine(reading.plan) : undefined;
+    if (building === undefined || building.ok) return current;
+    const apart = new Map<number, number>();
+    for (const { path, allowed } of building.problems) {
+      const [run, metres] = [/^runs\[(\d+)\]\.length$/.exec(path), /are ([\d.]+) cm apart/.exec(allowed)];
+      if (run !== null && metres !== null) apart.set(Number(run[1]), Number(metres[1]) / 100);
+    }
+    if (apart.size === 0) return current;
+    const runs = (current["runs"] as PlanData[]).map((run, i) => {
+      const least = apart.get(i);
+      return least === undefined ? run : { ...run, length: `${(least + 0.01).toFixed(3)} m` };
+    });
+    current = { ...current, runs };
+  }
+  return current;
 }
 
 /** Random valid plans for properties; a failure prints the number of its plan. */

@@ -159,3 +159,13 @@ test("buildLine resolves a line of many runs told from its far end in one pass",
   });
   expect(heightOf(lineOf(runs), `p${count - 1}`)).toBeCloseTo(0, 12);
 });
+
+test("a run shorter than its ends are apart in height is refused, with both figures", () => {
+  const document = {
+    headfall: 1,
+    sources: [{ ...drum, stand: "1 m" }],
+    runs: [{ length: "50 cm", fall: "0 cm" }],
+  };
+  expect(faultsOf(document)).toEqual(["runs[0].length: doesNotFit"]);
+  expect(faultsOf({ ...document, runs: [{ length: "1.04 m", fall: "0 cm" }] })).toEqual([]);
+});

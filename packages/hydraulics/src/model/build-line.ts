@@ -5,7 +5,14 @@ import { LIMITS, readShare } from "../document/schema-parts.js";
 import { waterAt } from "../physics/water.js";
 import { buildSources, feedCoefficient, type StandingSource } from "./build-source.js";
 import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";
-import { fallReference, gatherJoints, type Joints, resolveGround, resolveHeights } from "./joints.js";
+import {
+  fallReference,
+  gatherJoints,
+  type Joints,
+  resolveGround,
+  resolveHeights,
+  tooSteep,
+} from "./joints.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";
 import { type DrinkerGroup, type Feed, type Line, type Run, SEGMENT_KIND, type Source } from "./line.js";
 import {
@@ -66,6 +73,7 @@ export function buildLine(plan: Plan): LineBuilding {
   );
   const heights = resolveHeights(plan, joints, values);
   problems.push(...heights.problems, ...tooManyDrinkers(plan));
+  if (problems.length === 0) problems.push(...tooSteep(plan, joints, heights.height, values));
   if (problems.length > 0) return { ok: false, problems: sortProblems(problems) };
 
   const ground = resolveGround(joints, heights.height);

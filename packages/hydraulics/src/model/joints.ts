@@ -194,6 +194,8 @@ export function resolveGround(joints: Joints, height: Float64Array): Float64Arra
 
 /** Heights may differ by this much and still agree [m]. */
 const HEIGHT_AGREES = 0.001;
+/** A drop this much longer than its pipe is let pass as careless measuring [m]. */
+const STRETCH = 0.02;
 
 /**
  * Runs whose fall nobody states, in a ring whose other falls do not let all such runs lie level: which of them falls
@@ -245,6 +247,23 @@ function disagreements(
         found: run.fall === undefined ? "a survey" : JSON.stringify(run.fall),
         allowed: `By the other heights of ${names} it falls ${((start - to) * 100).toFixed(1)} cm.`,
         mend: "Correct one of them, or leave the fall out.",
+      },
+    ];
+  });
+}
+
+/** Runs whose ends are farther apart in height than the pipe is long. */
+export function tooSteep(plan: Plan, joints: Joints, height: Float64Array, values: TypedValues): Problem[] {
+  return plan.runs.flatMap((run, i): Problem[] => {
+    const apart = Math.abs(height[joints.runFrom[i]] - height[joints.runTo[i]]);
+    if (apart <= values.si(run.length, "length") + STRETCH) return [];
+    return [
+      {
+        code: "doesNotFit",
+        path: `runs[${i}].length`,
+        found: JSON.stringify(run.length),
+        allowed: `Its ends are ${(apart * 100).toFixed(1)} cm apart in height: no pipe that short joins them.`,
+        mend: "Lengthen it, or correct the heights.",
       },
     ];
   });

@@ -9,7 +9,7 @@ import { acceptTrial, type Workspace } from "./workspace.js";
 
 /** Steps after which an energy that no longer falls is put down to rounding in a stiff pair of laws. */
 const STIFF_AFTER = 8;
-const STIFF_ENERGY = 0.1;
+const STIFF_ENERGY = 10;
 /** How often drinkers that run dry may be shut at one stroke. */
 const MOST_SHUTTINGS = 20;
 
