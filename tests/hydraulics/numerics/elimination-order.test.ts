@@ -81,23 +81,14 @@ describe("orderElimination", () => {
 
   it("does not explode on a grid of 99,856 points", () => {
     const graph = adjacencyOf(316 * 316, gridPairs(316));
-    const begin = performance.now();
     const order = orderElimination(graph);
-    expect(performance.now() - begin).toBeLessThan(5000); // about 0.1 s; choosing by exact search takes a minute
     expect(isPermutation(order, graph.size)).toBe(true);
   });
 
-  // Timed against a grid of as many points in the same run, so that a slow machine slows both.
-  it("takes no longer for a hub in 90,000 loops, or a chain, than ten times a grid of that size", () => {
-    const time = (size: number, pairs: Pairs) => {
-      const graph = adjacencyOf(size, pairs);
-      const begin = performance.now();
-      orderElimination(graph);
-      return performance.now() - begin;
-    };
-    const grid = time(90_000, gridPairs(300));
-    expect(time(90_001, wheelPairs(90_000))).toBeLessThan(10 * grid);
-    expect(time(90_000, chainPairs(90_000))).toBeLessThan(10 * grid);
+  it("gives a hub in 90,000 loops hardly any fill, and a chain none", () => {
+    // The rim closes through the hub: two entries a point. (How long ordering takes is for the bench.)
+    expect(entriesOf(90_001, wheelPairs(90_000))).toBeLessThan(2.1 * 90_000);
+    expect(entriesOf(90_000, chainPairs(90_000))).toBe(89_999);
   });
 
   it("orders graphs of 300 points once through, long enough that the lists are closed up on the way", () => {

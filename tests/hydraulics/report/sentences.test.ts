@@ -38,16 +38,16 @@ test.each(Object.values(REASON_CASES))(
 test.each(Object.values(FINDING_CASES))(
   "writeFinding($code) says where, how much and what to do",
   (finding, metric, us) => {
-    expect(writeFinding(finding, checked.line, "metric")).toBe(metric);
-    expect(writeFinding(finding, checked.line, "us")).toBe(us);
+    expect(writeFinding(finding, "metric")).toBe(metric);
+    expect(writeFinding(finding, "us")).toBe(us);
   },
 );
 
 test.each(Object.values(CAUTION_CASES))(
   "writeCaution($code) says what applies, with its numbers",
   (caution, metric, us) => {
-    expect(writeCaution(caution, checked.line, "metric")).toBe(metric);
-    expect(writeCaution(caution, checked.line, "us")).toBe(us);
+    expect(writeCaution(caution, "metric")).toBe(metric);
+    expect(writeCaution(caution, "us")).toBe(us);
   },
 );
 
@@ -66,15 +66,13 @@ test("writeReason(nothing lost, no air) says neither", () => {
 
 test("writeFinding(a hump whose air lets water by, suction that holds) promises no worse", () => {
   const [hump] = FINDING_CASES.humpTrapsAir;
-  expect(writeFinding({ ...hump, locks: false }, checked.line, "metric")).not.toContain("stops the line");
+  expect(writeFinding({ ...hump, locks: false }, "metric")).not.toContain("stops the line");
   const [suction] = FINDING_CASES.suction;
-  expect(writeFinding({ ...suction, breaks: false }, checked.line, "metric")).not.toContain("breaks");
+  expect(writeFinding({ ...suction, breaks: false }, "metric")).not.toContain("breaks");
 });
 
 test("writeCaution(one run outside the range) speaks of one run", () => {
-  expect(writeCaution({ code: "outsideHazenWilliams", runs: 1 }, checked.line, "metric")).toMatch(
-    /^One run is outside/,
-  );
+  expect(writeCaution({ code: "outsideHazenWilliams", runs: 1 }, "metric")).toMatch(/^One run is outside/);
 });
 
 test.each([

@@ -1,5 +1,4 @@
 import type { Caution } from "../judge/check-result.js";
-import type { Line } from "../model/line.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeFlow, writeMass } from "./words.js";
 
@@ -7,7 +6,7 @@ import { writeFlow, writeMass } from "./words.js";
 const DECIDES = "Local codes and licensed practice decide.";
 
 /** A caution as sentences, with its numbers and who decides. */
-export function writeCaution(caution: Caution, _line: Line, system: UnitSystem): string {
+export function writeCaution(caution: Caution, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system);
   switch (caution.code) {
     case "weightOnStand":

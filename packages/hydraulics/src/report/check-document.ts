@@ -25,11 +25,11 @@ export function writeCheckDocument(checked: Checked, system: UnitSystem) {
     sources: checked.sources.map(({ index: _, ...report }) => report),
     filling: checked.filling.map((finding) => {
       const { pointIndex: _, ...told } = finding;
-      return { ...told, sentence: writeFinding(finding, line, system) };
+      return { ...told, sentence: writeFinding(finding, system) };
     }),
     cautions: checked.cautions.map((caution) => ({
       ...caution,
-      sentence: writeCaution(caution, line, system),
+      sentence: writeCaution(caution, system),
     })),
     defaults: checked.defaults,
     checks: MOMENTS.map((moment) => ({

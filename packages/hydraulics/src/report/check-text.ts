@@ -36,12 +36,12 @@ export function writeCheckText(checked: Checked, system: UnitSystem, paint: Pain
     section("Sources", sourceLines(checked, system), paint),
     section(
       "Filling and air",
-      checked.filling.map((finding) => writeFinding(finding, checked.line, system)),
+      checked.filling.map((finding) => writeFinding(finding, system)),
       paint,
     ),
     section(
       "Cautions",
-      checked.cautions.map((caution) => writeCaution(caution, checked.line, system)),
+      checked.cautions.map((caution) => writeCaution(caution, system)),
       paint,
     ),
     section(

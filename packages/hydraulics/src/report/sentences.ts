@@ -83,7 +83,7 @@ export function writeCertainty(certainty: Certainty): string {
 }
 
 /** A finding on filling, air or suction as a sentence. */
-export function writeFinding(finding: FillingFinding, _line: Line, system: UnitSystem): string {
+export function writeFinding(finding: FillingFinding, system: UnitSystem): string {
   const head = (h: number) => writeHead(h, system);
   const flow = (q: number) => writeFlow(q, system);
   switch (finding.code) {

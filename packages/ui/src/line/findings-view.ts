@@ -4,24 +4,24 @@ import { showFlow, showLength, showVolume } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
 /** Cautions: always open, never folded away. */
-export function cautionsView({ cautions, line }: Checked, system: UnitSystem) {
+export function cautionsView({ cautions }: Checked, system: UnitSystem) {
   if (cautions.length === 0) return nothing;
   return html`<section aria-labelledby="cautions" part="cautions">
     <h2 id="cautions">Cautions</h2>
     <ul class="cautions">
-      ${cautions.map((caution) => html`<li>${writeCaution(caution, line, system)}</li>`)}
+      ${cautions.map((caution) => html`<li>${writeCaution(caution, system)}</li>`)}
     </ul>
   </section>`;
 }
 
 /** What happens when the line is filled from empty. */
-export function fillingView({ filling, line }: Checked, system: UnitSystem) {
+export function fillingView({ filling }: Checked, system: UnitSystem) {
   return html`<section aria-labelledby="filling" part="filling">
     <h2 id="filling">Filling from empty</h2>
     ${
       filling.length === 0
         ? html`<p>The line fills by itself: nothing on the way holds air back.</p>`
-        : html`<ul>${filling.map((finding) => html`<li>${writeFinding(finding, line, system)}</li>`)}</ul>`
+        : html`<ul>${filling.map((finding) => html`<li>${writeFinding(finding, system)}</li>`)}</ul>`
     }
   </section>`;
 }
