@@ -54,7 +54,7 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
     if (sameDraw(draw, demand.draw, zoning)) {
       const wanted = devicesToSet(prepared, zoning, through);
       if (sameSet(wanted, zoning.set)) {
-        if (draw !== undefined) carryDraw(zoning, { ...demand, draw });
+        carryDraws(prepared, zoning, demand);
         break;
       }
       // Devices that keep changing together are taken one at a time.
@@ -204,13 +204,20 @@ function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoni
   return a.every((q, i) => Math.abs(q - b[i]) <= 1e-20 + 1e-8 * largest);
 }
 
-/** Brings the flows upstream of holding regulators to the last digit of what their zones take. */
-function carryDraw(zoning: Zoning, demand: Demand): void {
+/**
+ * Brings the flows upstream of holding regulators to the last digit of what their zones take: from zone to zone, as
+ * often as there are regulators one behind another.
+ */
+function carryDraws(prepared: PreparedLine, zoning: Zoning, demand: Demand): void {
   const { network, work } = zoning;
-  work.trialDrinkerFlow.set(work.drinkerFlow);
-  work.trialFlow.set(work.flow);
-  sumFlows(network, demand, work);
-  work.flow.set(work.trialFlow);
+  const holding = holdingRegulators(prepared, zoning).length;
+  for (let round = 0; round < holding; round += 1) {
+    const draw = drawOf(prepared, zoning, flowsThroughDevices(prepared, zoning));
+    work.trialDrinkerFlow.set(work.drinkerFlow);
+    work.trialFlow.set(work.flow);
+    sumFlows(network, { ...demand, draw }, work);
+    work.flow.set(work.trialFlow);
+  }
 }
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
