@@ -1,5 +1,8 @@
 import { describe, expect, it } from "vitest";
 import type { DrinkerVerdict } from "../../../packages/hydraulics/src/judge/check-result.js";
+import { judgeDrinker } from "../../../packages/hydraulics/src/judge/drinker-troubles.js";
+import { solveMoments } from "../../../packages/hydraulics/src/judge/solve-moments.js";
+import { buildMoments } from "../../../packages/hydraulics/src/model/moment.js";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
 import { checkOf, PLAIN, reasonOf, verdictOf, yard } from "./yard.js";
 
@@ -249,6 +252,33 @@ describe("checkPlan judges a drinker dry", () => {
       [low, high] = (p * x) / (air + x) > head - x ? [low, x] : [x, high];
     }
     expect(litres).toBeCloseTo(1000 * (Math.PI / 4) * 0.57 ** 2 * low, 2);
+  });
+});
+
+describe("judgeDrinker of a state that is not solved", () => {
+  it("is dry, since nothing is known to flow, and says so instead of giving figures", () => {
+    const { line } = checkOf(yard({ runs: [{ length: "2 m", ...wide, drinkers: one() }] }));
+    const moments = buildMoments(line);
+    const { fullIdle, lowestBusiest } = solveMoments(line, moments).darcyWeisbach;
+    const stalled = {
+      ...lowestBusiest,
+      solution: { ...lowestBusiest.solution, outcome: "stalled" as const },
+    };
+    const none = new Float64Array(line.points.count);
+    const filling = { findings: [], airHead: none, hump: new Int32Array(none.length).fill(-1), above: none };
+    const situation = {
+      line,
+      moments,
+      friction: "darcyWeisbach" as const,
+      fullIdle,
+      filling,
+      stalledBelow: false,
+    };
+    expect(judgeDrinker({ ...situation, lowestBusiest }, 0)[0]).toMatchObject({ verdict: "good" });
+    expect(judgeDrinker({ ...situation, lowestBusiest: stalled }, 0)[0]).toMatchObject({
+      verdict: "dry",
+      because: { code: "notSolved", outcome: "stalled" },
+    });
   });
 });
 

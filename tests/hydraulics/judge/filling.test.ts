@@ -109,6 +109,43 @@ describe("checkPlan of a line with humps", () => {
   });
 });
 
+describe("checkPlan of a pipe that stands above the water", () => {
+  const over = (drop: string) =>
+    checkOf(
+      yard({
+        runs: [
+          { length: "2 m", fall: "0 cm", ...half },
+          { length: "5 m", fall: "-55 cm", ...half, drinkers: { ...drinkers, drop } },
+        ],
+      }),
+    );
+
+  it("is dry at a drinker that hangs from it, even one whose drop reaches below the water", () => {
+    // The water at its lowest stands at 50 cm, the pipe at 55, the valve at 25.
+    const dry = verdictOf(over("30 cm"));
+    expect(dry.verdict).toBe("dry");
+    expect(mm(reasonOf(dry.because, "humpAboveWater").above)).toBe(50);
+    expect(dry.moments.lowestBusiest.darcyWeisbach).toMatchObject({ flowingHead: 0, flow: 0 });
+    // Full it is under water, and gives.
+    expect(dry.moments.fullBusiest.darcyWeisbach.flow).toBeGreaterThan(0);
+  });
+
+  it("is too high, and not behind a hump, at a drinker in it", () => {
+    expect(verdictOf(over("0 cm")).because.code).toBe("tooHigh");
+  });
+});
+
+describe("checkPlan of air that stands in the line", () => {
+  it("takes its height from what presses a seal shut, too: 20 cm of 30 are left where 25 are wanted", () => {
+    const drinker = { sealsFrom: "25 cm", need: "20 mL/min" };
+    const weeps = verdictOf(lane(humps(1), {}, { drinker }));
+    expect(weeps.verdict).toBe("drips");
+    expect(mm(reasonOf(weeps.because, "idleHeadTooLow").head)).toBe(200);
+    expect(mm(weeps.margin)).toBe(-50);
+    expect(verdictOf(lane(humps(1, true), {}, { drinker })).verdict).toBe("good");
+  });
+});
+
 describe("checkPlan of a line that ends high", () => {
   it("says that the end keeps air until it is let out, and how far it rises over the sag before", () => {
     const checked = lane([{ along: "6 m", fall: "10 cm" }], {

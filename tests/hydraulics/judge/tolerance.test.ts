@@ -86,6 +86,31 @@ describe("checkPlan calls it close", () => {
   });
 });
 
+describe("checkPlan of a hump near the level of the lowest water", () => {
+  /** A hump with a bleed, so many centimetres high, under water that stands 30 cm at its lowest. */
+  const behind = (high: string) => {
+    const survey = [
+      { along: "2 m", fall: `-${high}`, bleed: true },
+      { along: "4 m", fall: "0 cm" },
+    ];
+    const runs = [
+      { length: "2 m", fall: "0 cm" },
+      { id: "lane", length: "12 m", fall: "0 cm", survey, drinkers: { kind: "plain", count: 1 } },
+    ];
+    return verdictOf(checkOf(yard({ stand: "0 cm", lowest: "30 cm", runs }), { samples: 400 }));
+  };
+
+  it("is sure 10 cm under it, and a close call 5 mm under it: half a centimetre decides between good and dry", () => {
+    expect(behind("20 cm")).toMatchObject({ verdict: "good", certainty: { kind: "sure" } });
+    const close = behind("29.5 cm");
+    expect(close.verdict).toBe("good");
+    expect(closeCall(close.certainty).otherwise).toBe("dry");
+    // 5 mm against 1 cm of level and 5 mm each of hump and stand (one deviation): 0.66 good by the normal law.
+    expect(closeCall(close.certainty).share).toBeCloseTo(0.66, 1);
+    expect(closeCall(close.certainty).measureAgain).toBe("the water level");
+  });
+});
+
 describe("checkPlan's samples", () => {
   it("are the same for the same seed, and others for another", () => {
     const at = (seed: number) => certaintyOf({ head: 16.5, options: { samples: 300, seed } });

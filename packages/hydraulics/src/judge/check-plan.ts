@@ -55,13 +55,14 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
   const friction: FrictionLaw = plan.friction === "darcy-weisbach" ? "darcyWeisbach" : "hazenWilliams";
   const moments = buildMoments(line);
   const solved = solveMoments(line, moments);
-  const filling = fillingOf(line, solved);
+  const fill = fillingOf(line, solved);
+  const filling = fill(line, solved.darcyWeisbach.lowestBusiest.idle);
   const drinkers = judgeAll(line, moments, solved, filling);
   const certainties = judgeTolerance(
     line,
     moments,
     doubtsOf(plan),
-    filling,
+    fill,
     drinkers.map(({ verdict }) => verdict),
     solved.darcyWeisbach.lowestBusiest.solution,
     { samples, seed },
@@ -102,19 +103,16 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
   };
 }
 
-function fillingOf(line: Line, solved: SolvedMoments): Filling {
+/** How this line, or one that differs from it only in figures, is left when it has been filled from empty. */
+function fillingOf(line: Line, solved: SolvedMoments): (line: Line, low: LineSolution) => Filling {
   const topology = buildTopology(
     line,
     buildAdjacency(line),
     line.sources.map((source) => source.point),
     line.segments.shut,
   );
-  return judgeFilling(
-    line,
-    topology,
-    solved.darcyWeisbach.lowestBusiest.idle,
-    solved.darcyWeisbach.fullBusiest.solution,
-  );
+  const busy = solved.darcyWeisbach.fullBusiest.solution;
+  return (like, low) => judgeFilling(like, topology, low, busy);
 }
 
 function suctionOf(line: Line, solved: SolvedMoments) {

@@ -33,9 +33,10 @@ interface Weighing {
   readonly airHead: number;
   /** Whether water can come at all: joined to a source that gives, no hump above the water. */
   readonly isCutOff: boolean;
-  /** With nobody drinking: full, and at the lowest level. */
+  /** With nobody drinking: full, and at the lowest level; there also less trapped air, which presses no seal. */
   readonly idleFull: number;
   readonly idleLowest: number;
+  readonly idleOnSeal: number;
   readonly isReached: boolean;
 }
 
@@ -52,7 +53,8 @@ function weighDrinker(situation: JudgingCase, d: number): Weighing {
   const taken = moments.named.lowestBusiest.atWork[d] === 1 ? 0 : lowestBusiest.oneMore.atNeed[d];
   const idleLowest = lowestBusiest.idle.head[point] - drinkers.height[d];
   const isReached = lowestBusiest.solution.reached[point] === 1;
-  const isBehindHump = filling.above[point] > 0 && line.points.height[point] < lowestBusiest.idle.head[point];
+  // A drinker on a drop below the water gets none either where the pipe it hangs from stands above it.
+  const isBehindHump = filling.above[point] > 0;
   return {
     head: bare - taken - airHead,
     headNeeded,
@@ -61,6 +63,7 @@ function weighDrinker(situation: JudgingCase, d: number): Weighing {
     isCutOff: !isReached || isBehindHump || (stalledBelow && idleLowest <= opening + 1e-9),
     idleFull: fullIdle.idle.head[point] - drinkers.height[d],
     idleLowest,
+    idleOnSeal: idleLowest - airHead,
     isReached,
   };
 }
@@ -81,7 +84,7 @@ export function verdictOfDrinker(situation: JudgingCase, d: number): VerdictName
 function drips(situation: JudgingCase, weighing: Weighing, d: number): boolean {
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
   if (!weighing.isReached) return false;
-  return weighing.idleFull > holdsUpTo || (weighing.idleLowest > 0 && weighing.idleLowest < sealsFrom);
+  return weighing.idleFull > holdsUpTo || (weighing.idleOnSeal > 0 && weighing.idleOnSeal < sealsFrom);
 }
 
 /**
@@ -152,9 +155,9 @@ function reasonDry(situation: JudgingCase, weighing: Weighing, reading: DrinkerR
       litres: (givenBeforeStall(line, stalled) ?? 0) * 1000,
     };
   }
+  if (staticHead <= openingHead) return { code: "tooHigh", staticHead, openingHead };
   if (weighing.isCutOff)
     return { code: "humpAboveWater", hump: humpName(line, filling, point), above: filling.above[point] };
-  if (staticHead <= openingHead) return { code: "tooHigh", staticHead, openingHead };
   if (airHead > 0 && flowingHead > openingHead)
     return { code: "airLocked", hump: humpName(line, filling, point), airHead, staticHead };
   return { code: "frictionTakesAll", staticHead, head: flowingHead, openingHead };
@@ -172,7 +175,7 @@ function humpName(line: Line, filling: Filling, point: number): string {
 function judgeSeal(situation: JudgingCase, weighing: Weighing, d: number): Judgement[] {
   const { line, friction } = situation;
   const { holdsUpTo, sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
-  const { idleFull, idleLowest } = weighing;
+  const { idleFull, idleOnSeal } = weighing;
   if (!drips(situation, weighing, d)) return [];
   const judgements: Judgement[] = [];
   if (idleFull > holdsUpTo) {
@@ -184,13 +187,13 @@ function judgeSeal(situation: JudgingCase, weighing: Weighing, d: number): Judge
       because: { code: "idleHeadTooHigh", head: idleFull, holdsUpTo },
     });
   }
-  if (idleLowest > 0 && idleLowest < sealsFrom) {
+  if (idleOnSeal > 0 && idleOnSeal < sealsFrom) {
     judgements.push({
       verdict: "drips",
-      margin: idleLowest - sealsFrom,
+      margin: idleOnSeal - sealsFrom,
       moment: "lowestBusiest",
       friction,
-      because: { code: "idleHeadTooLow", head: idleLowest, sealsFrom },
+      because: { code: "idleHeadTooLow", head: idleOnSeal, sealsFrom },
     });
   }
   return judgements;

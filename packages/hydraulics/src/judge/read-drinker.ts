@@ -34,9 +34,8 @@ export function readAsFilled(
   above: number,
   d: number,
 ): DrinkerReading {
-  const { drinkers, points } = line;
-  const isBelowTheWater = reading.staticHead > points.height[drinkers.point[d]] - drinkers.height[d];
-  if (above > 0 && isBelowTheWater) return { ...reading, flowingHead: 0, flow: 0 };
+  const { drinkers } = line;
+  if (above > 0 && reading.staticHead > 0) return { ...reading, flowingHead: 0, flow: 0 };
   if (airHead === 0) return reading;
   const flowingHead = reading.flowingHead - airHead;
   const spare = Math.max(0, flowingHead - drinkers.openingHead[d]);

@@ -42,6 +42,7 @@ interface Sample {
  * Judges every drinker again for many plans that fit the measurements as well as the one written, through the solver
  * each time, and tells which verdicts hold. Same seed, same answer.
  *
+ * @param fill      what filling leaves in a sampled line, from its idle heads at the lowest level
  * @param baseline  the verdicts of the plan as written
  * @param critical  a busy solution of the plan as written, to see which segments flow between laminar and turbulent
  */
@@ -49,7 +50,7 @@ export function judgeTolerance(
   line: Line,
   moments: Moments,
   doubts: Doubts,
-  filling: Filling,
+  fill: (line: Line, low: LineSolution) => Filling,
   baseline: readonly VerdictName[],
   critical: LineSolution,
   options: { readonly samples: number; readonly seed: number },
@@ -63,7 +64,7 @@ export function judgeTolerance(
   const influence = new Map<string, Float64Array>();
   for (let k = 0; k < samples; k += 1) {
     const sample = drawSample(line, doubts, random);
-    const sampled = judgeSample(sample, moments, inCritical, prepared, filling);
+    const sampled = judgeSample(sample, moments, inCritical, prepared, fill);
     prepared = sampled.prepared;
     sampled.verdicts.forEach((verdict, d) => {
       counts[d][VERDICTS.indexOf(verdict)] += 1;
@@ -167,18 +168,21 @@ function judgeSample(
   atWork: Moments,
   inCritical: Uint8Array,
   prepared: readonly PreparedLine[],
-  filling: Filling,
+  fill: (line: Line, low: LineSolution) => Filling,
 ): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
   const moments = momentsAlike(sample.line, atWork);
   const stalledBelow = sample.line.sources.some((source) => stallsWithinUse(sample.line, source));
   const next: PreparedLine[] = [];
   const worst = new Uint8Array(sample.line.drinkers.count);
+  let filling: Filling | undefined;
   FRICTION_LAWS.forEach((friction, f) => {
     const line = friction === "darcyWeisbach" ? shortenCritical(sample, inCritical) : sample.line;
     const ready = prepareAlike(prepared[f], line);
     const fullIdle = sampleMoment(ready, moments, "fullIdle");
     const lowestBusiest = sampleMoment(ready, moments, "lowestBusiest");
     next.push(ready);
+    // Humps stand where the sample has them; with nobody drinking both laws have the same heads.
+    filling ??= fill(sample.line, lowestBusiest.idle);
     const situation = { line, moments, friction, fullIdle, lowestBusiest, filling, stalledBelow };
     for (let d = 0; d < line.drinkers.count; d += 1) {
       worst[d] = Math.max(worst[d], VERDICTS.indexOf(verdictOfDrinker(situation, d)));
