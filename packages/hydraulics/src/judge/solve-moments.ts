@@ -77,21 +77,21 @@ const nothingTaken = (count: number): OneMore => ({
   most: new Float64Array(count),
 });
 
-/** Two passes over the pipes for each group with drinkers that are not at work. */
+/** Idle drinkers that are alike: of one kind, with one need. */
+interface AlikeDrinkers {
+  readonly idle: number[];
+  readonly need: number;
+  /** The most any of them could draw by its law at the head it has [m3/s]. */
+  most: number;
+}
+
+/** Two passes over the pipes for each kind of drinker some of which are not at work. */
 function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array, solution: LineSolution): OneMore {
   const { drinkers } = prepared.line;
   const cost = nothingTaken(drinkers.count);
-  for (const group of drinkers.groups) {
-    const idle: number[] = [];
-    let most = group.need;
-    for (let d = group.first; d < group.first + group.count; d += 1) {
-      if (atWork[d] === 1) continue;
-      idle.push(d);
-      const spare = solution.head[drinkers.point[d]] - drinkers.height[d] - drinkers.openingHead[d];
-      if (spare > 0) most = Math.max(most, drinkers.coefficient[d] * spare ** drinkers.exponent[d]);
-    }
-    if (idle.length === 0 || most === 0) continue;
-    const takenAtNeed = group.need === 0 ? undefined : headTakenByOneMore(prepared, group.need);
+  for (const { idle, need, most } of alikeAndIdle(prepared.line, atWork, solution)) {
+    if (most === 0) continue;
+    const takenAtNeed = need === 0 ? undefined : headTakenByOneMore(prepared, need);
     const takenAtMost = headTakenByOneMore(prepared, most);
     for (const d of idle) {
       cost.atNeed[d] = takenAtNeed === undefined ? 0 : takenAtNeed[drinkers.point[d]];
@@ -100,4 +100,21 @@ function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array, solution: Lin
     }
   }
   return cost;
+}
+
+function alikeAndIdle(line: Line, atWork: Uint8Array, solution: LineSolution): AlikeDrinkers[] {
+  const { drinkers } = line;
+  const alike = new Map<string, AlikeDrinkers>();
+  for (const group of drinkers.groups) {
+    const key = `${group.need} ${group.kindId}`;
+    const kin = alike.get(key) ?? { idle: [], need: group.need, most: group.need };
+    alike.set(key, kin);
+    for (let d = group.first; d < group.first + group.count; d += 1) {
+      if (atWork[d] === 1) continue;
+      kin.idle.push(d);
+      const spare = solution.head[drinkers.point[d]] - drinkers.height[d] - drinkers.openingHead[d];
+      if (spare > 0) kin.most = Math.max(kin.most, drinkers.coefficient[d] * spare ** drinkers.exponent[d]);
+    }
+  }
+  return [...alike.values()].filter(({ idle }) => idle.length > 0);
 }
