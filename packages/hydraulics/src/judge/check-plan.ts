@@ -8,7 +8,6 @@ import type { Line } from "../model/line.js";
 import { buildMoments, MOMENTS, type MomentName, type Moments, stallsWithinUse } from "../model/moment.js";
 import { digestOf } from "../numerics/digest.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
-import { buildAdjacency, buildTopology } from "../solve/topology.js";
 import { readQuantity } from "../units/quantity.js";
 import { gatherCautions } from "./cautions.js";
 import {
@@ -22,6 +21,7 @@ import {
 } from "./check-result.js";
 import { judgeDrinker } from "./drinker-troubles.js";
 import { type Filling, findSuction, judgeFilling } from "./filling.js";
+import { findLowestWays } from "./lowest-ways.js";
 import { readAsFilled, readDrinker } from "./read-drinker.js";
 import { reportRuns } from "./run-reports.js";
 import { type SolvedMoments, solveMoments } from "./solve-moments.js";
@@ -105,14 +105,9 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
 
 /** How this line, or one that differs from it only in figures, is left when it has been filled from empty. */
 function fillingOf(line: Line, solved: SolvedMoments): (line: Line, low: LineSolution) => Filling {
-  const topology = buildTopology(
-    line,
-    buildAdjacency(line),
-    line.sources.map((source) => source.point),
-    line.segments.shut,
-  );
+  const ways = findLowestWays(line);
   const busy = solved.darcyWeisbach.fullBusiest.solution;
-  return (like, low) => judgeFilling(like, topology, low, busy);
+  return (like, low) => judgeFilling(like, ways, low, busy);
 }
 
 function suctionOf(line: Line, solved: SolvedMoments) {

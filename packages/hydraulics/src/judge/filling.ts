@@ -2,8 +2,8 @@ import type { Line } from "../model/line.js";
 import { flowThatClearsAir } from "../physics/air.js";
 import { siphonCrestLimit } from "../physics/vent.js";
 import type { LineSolution } from "../solve/solution.js";
-import type { Topology } from "../solve/topology.js";
 import type { FillingFinding } from "./check-result.js";
+import type { Ways } from "./lowest-ways.js";
 
 /** What filling from empty leaves behind at each point of the line. */
 export interface Filling {
@@ -33,7 +33,7 @@ interface Course {
 }
 
 /**
- * Follows every way from a source outwards and finds the humps that keep their air when the line is filled from
+ * Follows the lowest way to every point from a source outwards and finds the humps that keep their air when the line is filled from
  * empty. Air stays in the leg that goes down from a crest; each such column takes its own height from the head beyond
  * it (Jordan 1984). A hump or sag lower than the bore seals nothing and is passed over; a bleed at the crest lets the
  * air out; so does a flow that clears it, which a drinker line hardly ever reaches (Wisner et al. 1975).
@@ -42,7 +42,7 @@ interface Course {
  * @param busy  the line at its greatest flow, for what might sweep air along
  * @source jordan-1984, pp. 52-53 (standing columns), from memory
  */
-export function judgeFilling(line: Line, topology: Topology, low: LineSolution, busy: LineSolution): Filling {
+export function judgeFilling(line: Line, ways: Ways, low: LineSolution, busy: LineSolution): Filling {
   const { points, segments } = line;
   const airHead = new Float64Array(points.count);
   const hump = new Int32Array(points.count).fill(-1);
@@ -50,11 +50,10 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
   const findings: FillingFinding[] = [];
   const found = new Map<number, FillingFinding>();
   const courses: Course[] = [];
-  const isLeaf = new Uint8Array(topology.nodeCount).fill(1);
-  for (let i = 0; i < topology.nodeCount; i += 1) {
-    const p = topology.point[i];
+  for (let i = 0; i < ways.nodeCount; i += 1) {
+    const p = ways.point[i];
     const height = points.height[p];
-    if (i < topology.rootCount) {
+    if (i < ways.rootCount) {
       courses.push({
         goesUp: false,
         crest: height,
@@ -67,9 +66,8 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
       });
       continue;
     }
-    const parent = topology.parent[i];
-    isLeaf[parent] = 0;
-    const s = topology.segment[i];
+    const parent = ways.parent[i];
+    const s = ways.segment[i];
     const bore = segments.bore[s];
     const course = advance(courses[parent], p, height, bore, points.bleed[p] === 1);
     courses.push(course);
@@ -78,7 +76,7 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
     const here = swept ? 0 : pocket;
     airHead[p] = course.air + here;
     hump[p] = here > 0 ? course.crestPoint : course.hump;
-    const parentPoint = topology.point[parent];
+    const parentPoint = ways.point[parent];
     const over = height - low.head[p];
     const short = over > SAME_LEVEL ? over : Math.min(over, 0);
     above[p] = Math.max(above[parentPoint], short);
@@ -88,10 +86,11 @@ export function judgeFilling(line: Line, topology: Topology, low: LineSolution, 
     if (here > 0) noteHump(line, found, course, here, s, busy, low);
   }
   findings.push(...found.values());
-  for (let i = topology.rootCount; i < topology.nodeCount; i += 1) {
+  const meeting = countMeeting(line);
+  for (let i = ways.rootCount; i < ways.nodeCount; i += 1) {
     const finding =
-      isLeaf[i] === 1
-        ? endFinding(line, topology.point[i], courses[i], segments.bore[topology.segment[i]])
+      meeting[ways.point[i]] === 1
+        ? endFinding(line, ways.point[i], courses[i], segments.bore[ways.segment[i]])
         : undefined;
     if (finding !== undefined) findings.push(finding);
   }
@@ -176,6 +175,13 @@ function endFinding(line: Line, p: number, course: Course, bore: number): Fillin
   const { points } = line;
   if (!course.goesUp || course.crestIsOpen || course.crest - points.height[p] >= bore) return undefined;
   return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: course.crest - course.sag };
+}
+
+/** How many pieces of pipe meet at each point: one at a dead end. */
+function countMeeting(line: Line): Int32Array {
+  const meeting = new Int32Array(line.points.count);
+  for (const ends of [line.segments.from, line.segments.to]) for (const p of ends) meeting[p] += 1;
+  return meeting;
 }
 
 /** Points where the running line would be under suction: water stands below the pipe. */

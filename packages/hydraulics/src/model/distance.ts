@@ -1,8 +1,14 @@
+import { createHeap } from "../numerics/heap.js";
 import type { Line } from "./line.js";
 
+interface Reached {
+  readonly point: number;
+  /** Along open pipe from the nearest source [m]. */
+  readonly distance: number;
+}
+
 /**
- * Distance of each point from the nearest source along open pipe [m]; infinite where none leads (Dijkstra with a
- * binary heap).
+ * Distance of each point from the nearest source along open pipe [m]; infinite where none leads (Dijkstra 1959).
  */
 export function distanceFromSources(line: Line): Float64Array {
   const { points, segments } = line;
@@ -13,59 +19,20 @@ export function distanceFromSources(line: Line): Float64Array {
     meeting[segments.to[s]].push(s);
   }
   const distance = new Float64Array(points.count).fill(Number.POSITIVE_INFINITY);
-  const heap = createHeap();
+  const heap = createHeap<Reached>((a, b) => a.distance < b.distance);
   for (const source of line.sources) {
     distance[source.point] = 0;
-    heap.push(0, source.point);
+    heap.push({ point: source.point, distance: 0 });
   }
   for (let next = heap.pop(); next !== undefined; next = heap.pop()) {
-    if (next.key > distance[next.item]) continue;
-    for (const s of meeting[next.item]) {
-      const other = segments.from[s] === next.item ? segments.to[s] : segments.from[s];
-      const there = next.key + segments.length[s];
+    if (next.distance > distance[next.point]) continue;
+    for (const s of meeting[next.point]) {
+      const other = segments.from[s] === next.point ? segments.to[s] : segments.from[s];
+      const there = next.distance + segments.length[s];
       if (there >= distance[other]) continue;
       distance[other] = there;
-      heap.push(there, other);
+      heap.push({ point: other, distance: there });
     }
   }
   return distance;
-}
-
-interface Entry {
-  readonly key: number;
-  readonly item: number;
-}
-
-function createHeap(): { push(key: number, item: number): void; pop(): Entry | undefined } {
-  const heap: Entry[] = [];
-  const swap = (a: number, b: number) => {
-    [heap[a], heap[b]] = [heap[b], heap[a]];
-  };
-  return {
-    push(key, item) {
-      heap.push({ key, item });
-      for (let at = heap.length - 1; at > 0; ) {
-        const above = (at - 1) >> 1;
-        if (heap[above].key <= heap[at].key) break;
-        swap(above, at);
-        at = above;
-      }
-    },
-    pop() {
-      const first = heap[0];
-      const last = heap.pop();
-      if (last === undefined || heap.length === 0) return first;
-      heap[0] = last;
-      for (let at = 0; ; ) {
-        const left = 2 * at + 1;
-        const right = left + 1;
-        let least = at;
-        if (left < heap.length && heap[left].key < heap[least].key) least = left;
-        if (right < heap.length && heap[right].key < heap[least].key) least = right;
-        if (least === at) return first;
-        swap(at, least);
-        at = least;
-      }
-    },
-  };
 }

@@ -22,18 +22,18 @@ export function energyLeft(network: Network, demand: Demand, work: Workspace): n
   let worst = 0;
   for (let i = rootCount; i < nodeCount; i += 1) {
     const left = Math.abs(head[parent[i]] - head[i] - trialLoss[i]);
-    if (left > worst) worst = left;
+    worst = Math.max(worst, left);
   }
   for (let c = 0; c < chordCount; c += 1) {
     const left = Math.abs(head[chordFrom[c]] - head[chordTo[c]] - trialLoss[nodeCount + c]);
-    if (left > worst) worst = left;
+    worst = Math.max(worst, left);
   }
   const { working } = demand;
   for (let w = 0; w < working.length; w += 1) {
     const d = working[w];
     const gap = head[drinkers.node[d]] - drinkers.start[d] - trialDrinkerLoss[d];
     const left = trialDrinkerFlow[d] > 0 ? Math.abs(gap) : Math.max(0, gap);
-    if (left > worst) worst = left;
+    worst = Math.max(worst, left);
   }
   return worst;
 }

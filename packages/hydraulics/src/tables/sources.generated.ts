@@ -56,5 +56,6 @@ export const sources: readonly Source[] = [
   {"key":"torricelli-draining","title":"Time to drain a vessel through an orifice, worked problem","publisher":"Engineering examination preparation page","opened":"2026-11-25"},
   {"key":"tote-dimension-tables","title":"Sizes and masses of pallet totes","publisher":"Trade tables, publishers withheld","opened":"2026-11-25"},
   {"key":"unwin-1911","authors":"Unwin, W. C.","title":"Hydraulics, in Encyclopaedia Britannica, volume 14","publisher":"Cambridge University Press","year":"1911","edition":"11","opened":"2026-11-25"},
+  {"key":"williams-1964","authors":"J. W. J. Williams","title":"Algorithm 232: Heapsort","publisher":"Communications of the ACM 7(6), 347-348","year":"1964","opened":"from memory"},
   {"key":"wisner-1975","authors":"Wisner, P. E.; Mohsen, F. N.; Kouwen, N.","title":"Removal of air from water lines by hydraulic means","publisher":"Journal of the Hydraulics Division, ASCE 101(HY2), 299-315","year":"1975","opened":"2026-11-25"},
 ];
