@@ -6,12 +6,12 @@ import { type Comparison, compareCase, QUESTIONS } from "./compare-case.js";
 /**
  * Worked examples that were looked at and are not here, since the library of this part does not compute them:
  *
- *   source                what                                      why not
- *   crane-tp-410m 7-15    head of a pumped line                     no pumps, and no K of a lift check by bore ratio
- *   crane-tp-410m 7-36    loss coefficients of a diverging wye      no law for tees by share of flow (7-35: its losses only)
- *   cengel-cimbala 5-7    pressure at a siphon's crest              heads leave the velocity head out, which is most of it there
- *   khan 9.14, p. 349     depth of a pipe over a ridge              likewise; the ridge's height is not among the inputs
- *   iapws-r12-08 Table 4  viscosity at 373 to 873 K                 hot or dense water; the library's is 0 to 50 degC at 0.1 MPa
+ *   source                    what                                    why not
+ *   technical-paper-410 7-15  head of a pumped line                   no pumps, and no K of a lift check by bore ratio
+ *   technical-paper-410 7-36  loss coefficients of a diverging wye    no law for tees by share of flow (7-35: its losses only)
+ *   cengel-cimbala 5-7        pressure at a siphon's crest            heads leave the velocity head out, which is most of it there
+ *   khan 9.14, p. 349         depth of a pipe over a ridge            likewise; the ridge's height is not among the inputs
+ *   iapws-r12-08 Table 4      viscosity at 373 to 873 K               hot or dense water; the library's is 0 to 50 degC at 0.1 MPa
  */
 const files = loadCaseFiles();
 const cases = files.flatMap(({ file }) => file.cases.map((one) => ({ source: file.source, one })));

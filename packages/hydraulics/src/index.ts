@@ -25,6 +25,25 @@ export { buildLine, type LineBuilding } from "./model/build-line.js";
 export * from "./model/line.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
 export type { DefaultUsed } from "./model/typed-values.js";
+// The formulas, each on its own.
+export * from "./physics/air.js";
+export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";
+export * from "./physics/darcy-weisbach.js";
+export * from "./physics/draining.js";
+export * from "./physics/fittings.js";
+export * from "./physics/hazen-williams.js";
+export {
+  doubtOfFlow,
+  fitDrinkerLaw,
+  type MeasuredLaw,
+  type MeasurementFinding,
+  type MeasurementOptions,
+} from "./physics/measured-drinker.js";
+export * from "./physics/multi-outlet.js";
+export * from "./physics/orifice.js";
+export * from "./physics/vent.js";
+export * from "./physics/vessel.js";
+export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
 // Words and documents.
 export { writeCaution } from "./report/caution-sentences.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
@@ -59,10 +78,10 @@ export { solveLine } from "./solve/solve-line.js";
 export { findDrinker, findFitting, findPipe, findVessel } from "./tables/by-name.js";
 // Tables.
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
-export { allFittings, type FittingKind, fittingById } from "./tables/fittings.js";
+export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
 export { sourceByKey } from "./tables/sources.js";
-export { allVessels, type VesselKind } from "./tables/vessels.js";
+export { allVessels, type VesselKind, vesselById } from "./tables/vessels.js";
 // Quantities as people type them.
 export {
   type Quantity,

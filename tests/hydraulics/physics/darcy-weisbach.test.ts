@@ -85,7 +85,7 @@ describe("frictionFactorColebrook", () => {
     );
   });
 
-  // Crane Co., Technical Paper 410M, Example 7-1, smooth plastic pipe (seen): Re 100600, f 0.0179.
+  // Technical Paper 410M, Example 7-1, smooth plastic pipe (seen): Re 100600, f 0.0179.
   it("gives a handbook's 0.0179 for smooth plastic at Re 100600", () => {
     expect(Math.abs(frictionFactorColebrook(100600, 1.52e-6 / 0.05251) / 0.0179 - 1)).toBeLessThan(0.02);
   });

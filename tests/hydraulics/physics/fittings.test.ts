@@ -54,7 +54,7 @@ describe("headLossFitting", () => {
 });
 
 describe("headLossOfCoefficient", () => {
-  // Crane TP 410M, converging tee (seen): 4.026 in, K_run 0.325 loses 0.513 ft with 300 gpm in and 400 out;
+  // Technical Paper 410M, converging tee (seen): 4.026 in, K_run 0.325 loses 0.513 ft with 300 gpm in and 400 out;
   // K_branch −0.0421875 gains 0.0666 ft. Velocity head is that of the combined leg.
   it("agrees with a handbook's tee, gain included", () => {
     const velocity = velocityInBore(4.026 * INCH, (400 * 3.785411784e-3) / 60);
@@ -69,7 +69,7 @@ describe("headLossOfCoefficient", () => {
 });
 
 describe("lossCoefficientFromKv and lossCoefficientFromCv", () => {
-  // Crane TP 410M, Example 7-2 (seen): K_v 500 m³/h in 154 mm is K 3.6.
+  // Technical Paper 410M, Example 7-2 (seen): K_v 500 m³/h in 154 mm is K 3.6.
   it("lossCoefficientFromKv gives a handbook's 3.6", () => {
     expect(Math.abs(lossCoefficientFromKv({ kv: 500, bore: 0.154 }) / 3.6 - 1)).toBeLessThan(0.005);
   });
@@ -98,7 +98,7 @@ describe("lossCoefficientOfBoreRatio and lossCoefficientFromEquivalentLength", (
     expect(() => lossCoefficientOfBoreRatio(1.01)).toThrow("from 0 to 1");
   });
 
-  // Crane TP 410M, Example 7-2 (seen): 37.0 m of 154 mm pipe at f 0.015 is K 3.6.
+  // Technical Paper 410M, Example 7-2 (seen): 37.0 m of 154 mm pipe at f 0.015 is K 3.6.
   it("lossCoefficientFromEquivalentLength gives a handbook's 3.6", () => {
     const k = lossCoefficientFromEquivalentLength({
       equivalentLength: 37,

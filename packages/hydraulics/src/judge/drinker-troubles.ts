@@ -1,3 +1,4 @@
+import { flowOfDrinker, headOfDrinker } from "../model/drinker-flow.js";
 import type { Line } from "../model/line.js";
 import { givenBeforeStall, type Moments, stallsWithinUse } from "../model/moment.js";
 import type { FrictionLaw } from "../solve/solution.js";
@@ -45,9 +46,7 @@ function weighDrinker(situation: JudgingCase, d: number): Weighing {
   const { drinkers } = line;
   const point = drinkers.point[d];
   const opening = drinkers.openingHead[d];
-  const share = drinkers.need[d] / drinkers.coefficient[d];
-  const headNeeded =
-    opening + (drinkers.exponent[d] === 0.5 ? share * share : share ** (1 / drinkers.exponent[d]));
+  const headNeeded = headOfDrinker(drinkers, d, drinkers.need[d]);
   const airHead = filling.airHead[point];
   const bare = lowestBusiest.solution.head[point] - drinkers.height[d];
   const taken = moments.named.lowestBusiest.atWork[d] === 1 ? 0 : lowestBusiest.oneMore.atNeed[d];
@@ -123,13 +122,10 @@ function reasonOfFlow(
   d: number,
 ): Reason {
   const { drinkers } = situation.line;
-  const { airHead, headNeeded, opening, idleFull } = weighing;
+  const { airHead, headNeeded, idleFull } = weighing;
   const need = drinkers.need[d];
   const head = reading.flowingHead - airHead;
-  const flow =
-    airHead > 0
-      ? drinkers.coefficient[d] * Math.max(0, head - opening) ** drinkers.exponent[d]
-      : reading.flow;
+  const flow = airHead > 0 ? flowOfDrinker(drinkers, d, head) : reading.flow;
   if (weighing.head >= headNeeded) {
     const { holdsUpTo } = drinkers.groups[drinkers.group[d]];
     return { code: "flowsEnough", flow, need, head, idleHead: idleFull, holdsUpTo };

@@ -1,3 +1,4 @@
+import { flowOfDrinker } from "../model/drinker-flow.js";
 import type { Line } from "../model/line.js";
 import type { MomentName, Moments } from "../model/moment.js";
 import type { DrinkerReading } from "./check-result.js";
@@ -38,15 +39,14 @@ export function readAsFilled(
   if (above > 0 && reading.staticHead > 0) return { ...reading, flowingHead: 0, flow: 0 };
   if (airHead === 0) return reading;
   const flowingHead = reading.flowingHead - airHead;
-  const spare = Math.max(0, flowingHead - drinkers.openingHead[d]);
-  const flow = reading.flow === 0 ? 0 : drinkers.coefficient[d] * power(spare, drinkers.exponent[d]);
+  const flow = reading.flow === 0 ? 0 : flowOfDrinker(drinkers, d, flowingHead);
   return { ...reading, flowingHead, flow };
 }
 
 /**
  * Flow of a drinker worked besides those that are at work already, and the head then left at it. What it takes from
  * the line is known at its need and at the most it could draw; between it is put on straight lines, which on a convex
- * loss never lie below it. The flow is where law and line agree, found by halving.
+ * loss never lie below it. The flow is where law and line agree.
  */
 function workedBesides(
   line: Line,
@@ -57,10 +57,7 @@ function workedBesides(
   const { drinkers } = line;
   const need = drinkers.need[d];
   const [atNeed, atMost, greatest] = [oneMore.atNeed[d], oneMore.atMost[d], oneMore.most[d]];
-  const flowAt = (h: number) => {
-    const spare = h - drinkers.openingHead[d];
-    return spare <= 0 ? 0 : drinkers.coefficient[d] * power(spare, drinkers.exponent[d]);
-  };
+  const flowAt = (h: number) => flowOfDrinker(drinkers, d, h);
   const takenAt = (q: number) => {
     if (q <= need || greatest <= need) return need === 0 ? 0 : (atNeed * q) / need;
     return atNeed + ((atMost - atNeed) * (q - need)) / (greatest - need);
@@ -89,5 +86,3 @@ function meet(given: (q: number) => number, most: number): number {
   }
   return low;
 }
-
-const power = (base: number, exponent: number) => (exponent === 0.5 ? Math.sqrt(base) : base ** exponent);

@@ -1,3 +1,4 @@
+import { flowOfDrinker } from "../model/drinker-flow.js";
 import type { Line } from "../model/line.js";
 import { MOMENTS, type MomentName, type Moments } from "../model/moment.js";
 import { headTakenByOneMore } from "../solve/one-more.js";
@@ -38,7 +39,7 @@ export function solveMoments(line: Line, moments: Moments): SolvedMoments {
   ) as unknown as SolvedMoments;
 }
 
-export function solveMoment(prepared: PreparedLine, moments: Moments, name: MomentName): SolvedMoment {
+function solveMoment(prepared: PreparedLine, moments: Moments, name: MomentName): SolvedMoment {
   const idle = solveLine(prepared, moments.idle[name]);
   if (name === "fullIdle")
     return { solution: idle, idle, oneMore: nothingTaken(prepared.line.drinkers.count) };
@@ -112,8 +113,8 @@ function alikeAndIdle(line: Line, atWork: Uint8Array, solution: LineSolution): A
     for (let d = group.first; d < group.first + group.count; d += 1) {
       if (atWork[d] === 1) continue;
       kin.idle.push(d);
-      const spare = solution.head[drinkers.point[d]] - drinkers.height[d] - drinkers.openingHead[d];
-      if (spare > 0) kin.most = Math.max(kin.most, drinkers.coefficient[d] * spare ** drinkers.exponent[d]);
+      const head = solution.head[drinkers.point[d]] - drinkers.height[d];
+      kin.most = Math.max(kin.most, flowOfDrinker(drinkers, d, head));
     }
   }
   return [...alike.values()].filter(({ idle }) => idle.length > 0);

@@ -18,7 +18,7 @@ export interface Doubts {
 }
 
 /** Share of the samples that must agree for a verdict to be sure. */
-export const SURE_SHARE = 0.95;
+const SURE_SHARE = 0.95;
 
 /** Relative doubt of the Hazen-Williams coefficient, two standard deviations; one step of the usual values. */
 const COEFFICIENT_DOUBT = readShare(DEFAULTS.roughnessDoubt.typed) ?? 0;

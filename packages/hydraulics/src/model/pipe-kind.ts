@@ -1,6 +1,7 @@
 import { DEFAULTS } from "../document/defaults.js";
 import { findFittingByName, findPipeByName, readFittingText } from "../document/find-names.js";
 import type { PlanFitting, PlanPipe } from "../document/plan-schema.js";
+import { fittingAtBore } from "../tables/fittings.js";
 import type { TypedValues } from "./typed-values.js";
 
 /** A run's pipe in SI. */
@@ -14,9 +15,16 @@ export interface PipeBehaviour {
   readonly roughness: number;
 }
 
-/** C and roughness of a pipe of which only the bore is known: smooth plastic. */
+/**
+ * C of a pipe of which only the bore is known: the least printed for smooth plastic.
+ * @source hazen-williams-table, coefficient table, seen
+ */
 const PLAIN_C = 140;
-const PLAIN_ROUGHNESS = 1.5e-6;
+/**
+ * Roughness of that pipe: plastic [m].
+ * @source hydraulic-institute-edb, table 3.A.1 (0.00006 in), seen
+ */
+const PLAIN_ROUGHNESS = 1.52e-6;
 
 export function pipeOf(pipe: PlanPipe | undefined, path: string, values: TypedValues): PipeBehaviour {
   if (pipe === undefined) values.note("pipe", path);
@@ -86,5 +94,6 @@ function namedFitting(text: string, bore: number): { k1: number; kInfinity: numb
     throw new TypeError(
       `buildLine: no fitting is called ${JSON.stringify(name)}; only plans from readPlan or checkDocument can be built`,
     );
-  return { k1: known.k1, kInfinity: known.kInfinity * (1 + known.sizeCorrection / bore), count };
+  const { k1, kInfinity } = fittingAtBore(known, bore);
+  return { k1, kInfinity, count };
 }

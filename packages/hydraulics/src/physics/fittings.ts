@@ -130,7 +130,7 @@ export function headLossFitting(
  * @returns K [-]
  * @valid turbulent flow; K_v says nothing of laminar loss
  * @throws RangeError when kv or bore is not finite and positive
- * @source crane-tp-410m, Example 7-2 (K = 1.6e9 d⁴/K_v², d in m), seen as quoted
+ * @source technical-paper-410, 410M Example 7-2 (K = 1.6e9 d⁴/K_v², d in m), seen as quoted
  * @example lossCoefficientFromKv({ kv: 500, bore: 0.154 })   // 3.597
  */
 export function lossCoefficientFromKv(valve: { readonly kv: number; readonly bore: number }): number {
@@ -148,7 +148,7 @@ export function lossCoefficientFromKv(valve: { readonly kv: number; readonly bor
  * @returns K [-]
  * @valid turbulent flow; C_v says nothing of laminar loss
  * @throws RangeError when cv or bore is not finite and positive
- * @source crane-tp-410m, K = 890 d⁴/C_v² with d in inches, from memory
+ * @source technical-paper-410, K = 890 d⁴/C_v² with d in inches, from memory
  * @example lossCoefficientFromCv({ cv: 4, bore: 0.0158 })   // 8.324
  */
 export function lossCoefficientFromCv(valve: { readonly cv: number; readonly bore: number }): number {
@@ -194,7 +194,7 @@ export function lossCoefficientOfBoreRatio(boreRatio: number): number {
  * @returns K [-]
  * @valid the turbulent flow for which lengths are published; with a laminar f the length is too long
  * @throws RangeError when equivalentLength is negative, or bore or frictionFactor not finite and positive
- * @source crane-tp-410m, Example 7-2 (K 3.6, f 0.015, L/d 240), seen as quoted
+ * @source technical-paper-410, 410M Example 7-2 (K 3.6, f 0.015, L/d 240), seen as quoted
  * @example lossCoefficientFromEquivalentLength({ equivalentLength: 36.96, bore: 0.154, frictionFactor: 0.015 })   // 3.6
  */
 export function lossCoefficientFromEquivalentLength(fitting: {

@@ -193,7 +193,7 @@ function changeFirst(from: readonly number[], to: readonly number[]): number[] {
 const sameSet = (a: readonly number[], b: readonly number[]) =>
   a.length === b.length && a.every((s, i) => s === b[i]);
 
-/** Draws agree nearly enough for heads not to change; what is still apart is carried by `carryDraw`. */
+/** Draws agree nearly enough for heads not to change; what is still apart is carried by `carryDraws`. */
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
   if (a === undefined || b === undefined) return a === b;
   const { flow } = zoning.work;

@@ -9,6 +9,7 @@ import { acceptTrial, type Workspace } from "./workspace.js";
 
 /** Steps after which an energy that no longer falls is put down to rounding in a stiff pair of laws. */
 const STIFF_AFTER = 8;
+/** Energy left [m] above which the heads are not nearly right yet, so that rounding cannot be what holds it up. */
 const STIFF_ENERGY = 10;
 /** How often drinkers that run dry may be shut at one stroke. */
 const MOST_SHUTTINGS = 20;
@@ -48,7 +49,10 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
     // Phase 1: direction. Linearise every law at the present flows; solve for heads; flows follow.
     linearizeDrinkers(network, demand, work);
     if (looped) {
-      if (!solveLoopHeads(network, demand, work)) return { solved: false, steps: step, evaluations, left };
+      if (!solveLoopHeads(network, demand, work)) {
+        work.warm = false;
+        return { solved: false, steps: step, evaluations, left };
+      }
     } else solveTreeHeads(network, demand, work);
     stepDrinkers(network, demand, work);
     if (isStiff) matchStiff(network, demand, work);
@@ -116,7 +120,9 @@ function matchStiff(network: Network, demand: Demand, work: Workspace): void {
     matchDrinkersToPipes(network, demand, work);
     return;
   }
-  const draw = demand.draw === undefined ? new Float64Array(nodeCount) : demand.draw.slice();
+  const draw = work.chordDraw;
+  if (demand.draw === undefined) draw.fill(0);
+  else draw.set(demand.draw);
   for (let c = 0; c < chordCount; c += 1) {
     draw[chordFrom[c]] += work.trialFlow[nodeCount + c];
     draw[chordTo[c]] -= work.trialFlow[nodeCount + c];

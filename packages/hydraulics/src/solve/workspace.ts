@@ -31,6 +31,8 @@ export interface Workspace {
   /** Off-diagonal entries of the equations of a looped network. */
   readonly offDiagonal: Float64Array;
   readonly rightSide: Float64Array;
+  /** What nodes pass on through the chords, where the tree of a looped network is solved on its own. */
+  readonly chordDraw: Float64Array;
   /** Whether `flow` and `head` hold a state worth starting from. */
   warm: boolean;
 }
@@ -63,6 +65,7 @@ export function createWorkspace(network: Network): Workspace {
     through: nodes(),
     offDiagonal: new Float64Array(topology.pattern === undefined ? 0 : topology.pattern.pairCount),
     rightSide: new Float64Array(topology.pattern === undefined ? 0 : unknowns),
+    chordDraw: new Float64Array(topology.pattern === undefined ? 0 : topology.nodeCount),
     warm: false,
   };
 }
