@@ -88,6 +88,7 @@ function objectsOf(plan) {
     ventOpening: object(source.vent, 0),
     airTube: object(source.vent, 1),
     feed: source.feed,
+    place: source.place,
     point: points.items,
     run: runs.items,
     surveyReading: run.survey.items,

@@ -8,12 +8,14 @@ export {
   type PlanDrinkerGroup,
   type PlanFitting,
   type PlanPipe,
+  type PlanPlace,
   type PlanPoint,
   type PlanRun,
   type PlanSource,
 } from "./document/plan-schema.js";
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 export { checkDocument, type PlanReading, readPlan, writePlan } from "./document/read-plan.js";
+export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-ends.js";
 export { LIMITS } from "./document/schema-parts.js";
 export { VERSION } from "./document/version.js";
 export { writeProblem } from "./document/write-problem.js";

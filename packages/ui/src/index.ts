@@ -15,6 +15,6 @@ export { HeadfallLine } from "./line/line-element.js";
 export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
 export { HeadfallProfile } from "./profile/profile-element.js";
 // The plan as an immutable value, and its named edits.
-export { applyChange, type LevelName, nameOfChange, type PlanChange } from "./store/change.js";
+export { applyChange, type LevelName, type LineChange, nameOfChange } from "./store/change.js";
 export { PlanChangedEvent } from "./store/plan-changed-event.js";
 export { type PlanListener, PlanStore } from "./store/plan-store.js";

@@ -79,8 +79,8 @@ export const PROBLEM_CASES: Readonly<Record<ProblemCode, readonly [document: unk
     "sources (line 3): found a list of 201. This list has at most 200 entries. Write regular lines as one entry with a count.",
   ],
   tooFew: [
-    planWith({ runs: [] }),
-    "runs (line 8): found a list of 0. This list has at least 1 entry. Add what is missing.",
+    planWith({ sources: [] }),
+    "sources (line 3): found a list of 0. This list has at least 1 entry. Add what is missing.",
   ],
   tooLong: [
     planWith({ name: "x".repeat(81) }),

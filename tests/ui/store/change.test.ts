@@ -1,6 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { expect, test } from "vitest";
-import { applyChange, nameOfChange, type PlanChange } from "../../../packages/ui/src/store/change.js";
+import { applyChange, type LineChange, nameOfChange } from "../../../packages/ui/src/store/change.js";
 
 const plan: Plan = {
   headfall: 1,
@@ -37,7 +37,7 @@ test("applyChange(setAtWork) keeps the form in which the groups were written", (
 });
 
 test("nameOfChange says every edit in words of its own", () => {
-  const changes: PlanChange[] = [
+  const changes: LineChange[] = [
     { kind: "setStand", source: 0, typed: "70 cm" },
     { kind: "setLevel", source: 0, level: "full", typed: "70 cm" },
     { kind: "setPipe", run: 0, pipe: "pvc-sch40-1" },

@@ -58,7 +58,10 @@ export const planSchema = z.strictObject({
   points: optional(
     describe(z.array(point).check(atMost(20000)), "Named places where runs meet, with their heights."),
   ),
-  runs: describe(z.array(run).check(atLeast(1), atMost(LIMITS.runs)), "Lengths of pipe or hose."),
+  runs: describe(
+    z.array(run).check(atMost(LIMITS.runs)),
+    "Lengths of pipe or hose; none while a plan is only begun.",
+  ),
   ownDrinkers: optional(
     describe(z.record(name("Name of the drinker."), ownDrinker), "Drinkers measured by the user, by name."),
   ),
@@ -77,6 +80,8 @@ export type PlanRun = Plan["runs"][number];
 export type PlanPoint = NonNullable<Plan["points"]>[number];
 export type PlanDrinkerGroup = z.infer<typeof drinkerGroup>;
 export type PlanFitting = z.infer<typeof fitting>;
+/** A place seen from above, as typed. */
+export type PlanPlace = NonNullable<PlanPoint["place"]>;
 export type PlanPipe = z.infer<typeof pipe>;
 export type OwnDrinker = z.infer<typeof ownDrinker>;
 

@@ -9,6 +9,7 @@ import {
   LIMITS,
   name,
   optional,
+  place,
   quantity,
   type Range,
   SHARE,
@@ -21,6 +22,7 @@ export const point = z.strictObject({
   ground: optional(quantity("length", HEIGHT, "Height of the ground there, above the datum.", "ground")),
   above: optional(quantity("length", HEIGHT, "Height of the pipe above that ground.", "above")),
   bleed: optional(describe(z.boolean(), "Whether air can leave here (a bleed screw or riser vent).")),
+  place: optional(place("Where it is seen from above; for the drawing only.")),
 });
 
 const BORE: Range = { min: 0.001, max: 1, words: "from 1 mm to 1 m" };
@@ -132,6 +134,12 @@ export const run = z.strictObject({
         )
         .check(atMost(1000)),
       "Heights along the run, as read off a string or hose level: humps and sags.",
+    ),
+  ),
+  corners: optional(
+    describe(
+      z.array(place("One corner.")).check(atMost(200)),
+      "Corners on the way, seen from above, from start to end; for the drawing only.",
     ),
   ),
   pipe: optional(describe(pipe, "What pipe.", "pipe")),

@@ -115,6 +115,17 @@ export const HEIGHT: Range = { min: -200, max: 200, words: "from -200 m to 200 m
 export const DEPTH: Range = { min: 0, max: 20, words: "from 0 to 20 m" };
 export const name = (description: string) => text(LIMITS.name, description);
 
+const ACROSS: Range = { min: -10000, max: 10000, words: "from -10 km to 10 km" };
+/** A place on the ground seen from above. Drawings use it; no figure is reckoned from it. */
+export const place = (description: string) =>
+  describe(
+    z.strictObject({
+      x: quantity("length", ACROSS, "To the right on the drawing."),
+      y: quantity("length", ACROSS, "Up on the drawing."),
+    }),
+    description,
+  );
+
 /** A share such as "50 %". */
 export const SHARE = /^\s*(\d{1,3}(?:\.\d+)?)\s*%\s*$/;
 

@@ -1,6 +1,6 @@
 import * as z from "zod/mini";
 import { DEFAULTS } from "./defaults.js";
-import { atLeast, atMost, DEPTH, describe, HEIGHT, name, optional, quantity } from "./schema-parts.js";
+import { atLeast, atMost, DEPTH, describe, HEIGHT, name, optional, place, quantity } from "./schema-parts.js";
 
 /** The part of the plan file that says what holds the water and how it stands. */
 
@@ -105,6 +105,7 @@ export const source = z.strictObject({
   ground: optional(
     quantity("length", HEIGHT, "Height of the ground it stands on, above the datum.", "ground"),
   ),
+  place: optional(place("Where it stands seen from above; for the drawing only.")),
   stand: optional(
     quantity(
       "length",

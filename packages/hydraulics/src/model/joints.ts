@@ -1,5 +1,5 @@
-import { defaultRunId, defaultSourceId, endOfRun } from "../document/check-references.js";
 import type { Plan } from "../document/plan-schema.js";
+import { runEnds, runNames, sourceNames } from "../document/run-ends.js";
 import type { TypedValues } from "./typed-values.js";
 
 /** The places where runs begin and end, by name, with what the plan says of their heights. */
@@ -32,7 +32,7 @@ export function gatherJoints(plan: Plan, outletHeight: readonly number[], values
     source: [],
     runFrom: [],
     runTo: [],
-    runId: [],
+    runId: [...runNames(plan)],
   };
   const place = new Map<string, number>();
   const add = (
@@ -49,9 +49,10 @@ export function gatherJoints(plan: Plan, outletHeight: readonly number[], values
     joints.bleed.push(bleed);
     joints.source.push(source);
   };
+  const names = sourceNames(plan);
   plan.sources.forEach((source, i) => {
     const ground = source.ground === undefined ? 0 : values.si(source.ground, "length");
-    add(source.id ?? defaultSourceId(i), outletHeight[i], ground, false, i);
+    add(names[i], outletHeight[i], ground, false, i);
   });
   for (const point of plan.points ?? []) {
     const ground = point.ground === undefined ? undefined : values.si(point.ground, "length");
@@ -65,15 +66,11 @@ export function gatherJoints(plan: Plan, outletHeight: readonly number[], values
       -1,
     );
   }
-  plan.runs.forEach((run, i) => {
-    const end = run.to ?? endOfRun(run.id, i);
-    if (!place.has(end)) add(end, undefined, undefined, false, -1);
-  });
-  plan.runs.forEach((run, i) => {
-    const before = i === 0 ? 0 : joints.runTo[i - 1];
-    joints.runFrom.push(run.from === undefined ? before : (place.get(run.from) ?? 0));
-    joints.runTo.push(place.get(run.to ?? endOfRun(run.id, i)) ?? 0);
-    joints.runId.push(run.id ?? defaultRunId(i));
-  });
+  for (const { to } of runEnds(plan)) {
+    if (!place.has(to)) add(to, undefined, undefined, false, -1);
+    joints.runTo.push(place.get(to) ?? 0);
+  }
+  // A run may start where a later one ends, so starts are looked up once all ends are known.
+  for (const { from } of runEnds(plan)) joints.runFrom.push(place.get(from) ?? 0);
   return joints;
 }

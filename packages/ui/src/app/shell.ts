@@ -2,6 +2,7 @@ import type { Problem } from "@headfall/hydraulics";
 import { html, nothing, render } from "lit";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { problemsView } from "../line/findings-view.js";
+import { nameOfChange } from "../store/change.js";
 import type { PlanChangedEvent } from "../store/plan-changed-event.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { openPlanFile, savePlanFile } from "./plan-files.js";
@@ -47,7 +48,7 @@ export class Shell {
         <main>
           <headfall-line
             .plan=${plan} .units=${this.#units}
-            @plan-changed=${(event: PlanChangedEvent) => this.#store.replace(event.plan, event.change)}
+            @plan-changed=${(event: PlanChangedEvent) => this.#store.replace(event.plan, nameOfChange(event.change))}
           ></headfall-line>
         </main>
         ${plan.note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${plan.note}</p></footer>`}
@@ -95,7 +96,7 @@ export class Shell {
     const opened = await openPlanFile(file);
     if (opened.ok) {
       this.#refused = undefined;
-      this.#store.replace(opened.plan);
+      this.#store.open(opened.plan);
       this.#show();
     } else {
       this.#refuse(opened);

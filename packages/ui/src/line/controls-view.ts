@@ -5,7 +5,7 @@ import type { QuantityChangedEvent } from "../fields/quantity-changed-event.js";
 import { innerHeight } from "../kernels/profile-layout.js";
 import { showLength } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import type { LevelName, PlanChange } from "../store/change.js";
+import type { LevelName, LineChange } from "../store/change.js";
 
 export interface ControlsRequest {
   readonly plan: Plan;
@@ -15,7 +15,7 @@ export interface ControlsRequest {
   /** Indices into the line's sources and runs: those on the drawing. */
   readonly source: number;
   readonly run: number;
-  readonly onChange: (change: PlanChange) => void;
+  readonly onChange: (change: LineChange) => void;
   readonly onChooseRun: (run: number) => void;
 }
 

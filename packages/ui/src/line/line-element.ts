@@ -7,7 +7,7 @@ import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
 import { worstDrinker } from "../kernels/worst-drinker.js";
 import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
-import { applyChange, type PlanChange } from "../store/change.js";
+import { applyChange, type LineChange } from "../store/change.js";
 import { PlanChangedEvent } from "../store/plan-changed-event.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
@@ -175,7 +175,7 @@ export class HeadfallLine extends LitElement {
     });
   }
 
-  #edit(change: PlanChange): void {
+  #edit(change: LineChange): void {
     const before = this.plan;
     if (before === undefined) return;
     this.plan = applyChange(before, change);

@@ -1,10 +1,11 @@
 import type { Plan } from "@headfall/hydraulics";
 
-/** Which of a source's water levels an edit means. */
-export type LevelName = "full" | "lowest" | "ordinary";
+import type { LevelName } from "./plan-change.js";
+
+export type { LevelName };
 
 /** The edits the page makes, by name; each gives a new plan and leaves the old one as it was. */
-export type PlanChange =
+export type LineChange =
   | { readonly kind: "setStand"; readonly source: number; readonly typed: string }
   | { readonly kind: "setLevel"; readonly source: number; readonly level: LevelName; readonly typed: string }
   | { readonly kind: "setPipe"; readonly run: number; readonly pipe: string }
@@ -17,7 +18,7 @@ export type PlanChange =
     };
 
 /** The plan with one edit made. Parts the edit does not touch are shared with the plan before. */
-export function applyChange(plan: Plan, change: PlanChange): Plan {
+export function applyChange(plan: Plan, change: LineChange): Plan {
   switch (change.kind) {
     case "setStand":
       return withSource(plan, change.source, (source) => ({ ...source, stand: change.typed }));
@@ -34,7 +35,7 @@ export function applyChange(plan: Plan, change: PlanChange): Plan {
 }
 
 /** The edit in a few words, as a list of what was done would show it. */
-export function nameOfChange(change: PlanChange): string {
+export function nameOfChange(change: LineChange): string {
   switch (change.kind) {
     case "setStand":
       return `stand ${change.typed}`;

@@ -1,5 +1,5 @@
 import type { Plan } from "@headfall/hydraulics";
-import type { PlanChange } from "./change.js";
+import type { LineChange } from "./change.js";
 
 /** Fired by an element after its user has edited the plan; `plan` is the new one, `before` the one it came from. */
 export class PlanChangedEvent extends Event {
@@ -8,7 +8,7 @@ export class PlanChangedEvent extends Event {
   constructor(
     readonly plan: Plan,
     readonly before: Plan,
-    readonly change: PlanChange,
+    readonly change: LineChange,
   ) {
     super(PlanChangedEvent.eventName, { bubbles: true, composed: true });
   }

@@ -1,15 +1,22 @@
 import type { Plan } from "@headfall/hydraulics";
-import { applyChange, type PlanChange } from "./change.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { editPlan } from "./edit-plan.js";
+import type { Edited, PlanChange } from "./plan-change.js";
+import { NO_HISTORY, type PlanHistory, type PlanStep, withStep } from "./plan-history.js";
 
-/** Told after the plan has become another one; `change` is undefined when the whole plan was replaced. */
-export type PlanListener = (plan: Plan, before: Plan, change: PlanChange | undefined) => void;
+/** Why the plan became another one; "elsewhere" is an edit made in another tab. */
+export type PlanCause = "edit" | "undo" | "redo" | "open" | "elsewhere";
+
+/** Told after the plan has become another one. */
+export type PlanListener = (plan: Plan, before: Plan, cause: PlanCause) => void;
 
 /**
- * Holds the plan that is being worked on. The plan itself never changes: an edit puts a new one in its place, so
- * that whoever kept the old one (a list of what can be undone, another view) still has it whole.
+ * Holds the plan that is being worked on, and what was done to it. The plan itself never changes: an edit puts a new
+ * one in its place, so that whoever kept the old one (the history, another view, a save under way) still has it whole.
  */
 export class PlanStore {
   #plan: Plan;
+  #history: PlanHistory = NO_HISTORY;
   readonly #listeners = new Set<PlanListener>();
 
   constructor(plan: Plan) {
@@ -20,14 +27,63 @@ export class PlanStore {
     return this.#plan;
   }
 
-  /** Makes one named edit. */
-  apply(change: PlanChange): void {
-    this.#become(applyChange(this.#plan, change), change);
+  /** The step that `undo` would take back, and the one that `redo` would bring again. */
+  get canUndo(): PlanStep | undefined {
+    return this.#history.done.at(-1);
+  }
+  get canRedo(): PlanStep | undefined {
+    return this.#history.undone.at(-1);
   }
 
-  /** Puts a plan in place: a whole other one, as when a file is opened, or one an element made by a named edit. */
-  replace(plan: Plan, change?: PlanChange): void {
-    this.#become(plan, change);
+  /** Makes an edit. All edits with the same `gesture` in a row are one step. */
+  edit(change: PlanChange, system: UnitSystem, gesture?: string): Edited {
+    const edited = editPlan(this.#plan, change, system);
+    if (edited.ok && edited.plan !== this.#plan) {
+      const step = { before: this.#plan, after: edited.plan, words: edited.words, gesture };
+      this.#history = withStep(this.#history, step);
+      this.#become(edited.plan, "edit");
+    }
+    return edited;
+  }
+
+  /** Takes the last step back; tells which, or undefined when there is none. */
+  undo(): PlanStep | undefined {
+    const step = this.canUndo;
+    if (step === undefined) return undefined;
+    const { done, undone } = this.#history;
+    this.#history = { done: done.slice(0, -1), undone: [...undone, step] };
+    this.#become(step.before, "undo");
+    return step;
+  }
+
+  redo(): PlanStep | undefined {
+    const step = this.canRedo;
+    if (step === undefined) return undefined;
+    const { done, undone } = this.#history;
+    this.#history = { done: [...done, step], undone: undone.slice(0, -1) };
+    this.#become(step.after, "redo");
+    return step;
+  }
+
+  /** Takes back what a drag has done so far, as if it had never begun. */
+  giveUp(gesture: string): void {
+    const step = this.canUndo;
+    if (step?.gesture !== gesture) return;
+    this.#history = { ...this.#history, done: this.#history.done.slice(0, -1) };
+    this.#become(step.before, "undo");
+  }
+
+  /** Puts a whole other plan in place, as when a file is opened. The history begins anew. */
+  open(plan: Plan): void {
+    this.#history = NO_HISTORY;
+    this.#become(plan, "open");
+  }
+
+  /** Puts a changed plan in place as one step: a cure taken, an edit made by a program or in another tab. */
+  replace(plan: Plan, words: string, cause: "edit" | "elsewhere" = "edit"): void {
+    if (plan === this.#plan) return;
+    this.#history = withStep(this.#history, { before: this.#plan, after: plan, words, gesture: undefined });
+    this.#become(plan, cause);
   }
 
   /** Asks to be told of every new plan; the function returned ends that. */
@@ -36,10 +92,10 @@ export class PlanStore {
     return () => this.#listeners.delete(listener);
   }
 
-  #become(plan: Plan, change: PlanChange | undefined): void {
+  #become(plan: Plan, cause: PlanCause): void {
     const before = this.#plan;
-    if (plan === before) return;
     this.#plan = plan;
-    for (const listener of [...this.#listeners]) listener(plan, before, change);
+    if (plan === before) return;
+    for (const listener of [...this.#listeners]) listener(plan, before, cause);
   }
 }

@@ -1,0 +1,74 @@
+import type { Ground } from "./spot.js";
+
+export interface UnplacedRequest {
+  readonly sources: readonly string[];
+  readonly ends: readonly { readonly from: string; readonly to: string }[];
+  /** Length of each run [m]. */
+  readonly lengths: readonly number[];
+  readonly placed: ReadonlyMap<string, Ground>;
+}
+
+/** Directions for the runs that leave a joint, by how far they turn from the way there [radians]; straight on first. */
+const TURNS = [
+  0,
+  Math.PI / 2,
+  -Math.PI / 2,
+  Math.PI / 4,
+  -Math.PI / 4,
+  (3 * Math.PI) / 4,
+  -(3 * Math.PI) / 4,
+];
+/** Room between sources that nothing joins [m]. */
+const APART = 3;
+
+/**
+ * Gives every joint a place: known ones keep theirs, the others are put at the end of their runs, to scale, straight
+ * on where they can and turned aside where a joint has several.
+ */
+export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest): Map<string, Ground> {
+  const at = new Map(placed);
+  const heading = new Map<string, number>();
+  const taken = new Map<string, number>();
+  const meeting = runsAt(ends);
+  const follow = (start: string) => {
+    const queue = [start];
+    for (let next = 0; next < queue.length; next++) {
+      const here = queue[next]!;
+      for (const run of meeting.get(here) ?? []) {
+        const { from, to } = ends[run]!;
+        const other = from === here ? to : from;
+        if (at.has(other)) continue;
+        const turn = taken.get(here) ?? 0;
+        taken.set(here, turn + 1);
+        const angle = (heading.get(here) ?? 0) + TURNS[turn % TURNS.length]!;
+        const { x, y } = at.get(here)!;
+        const length = Math.max(lengths[run]!, 0.1);
+        at.set(other, { x: x + length * Math.cos(angle), y: y + length * Math.sin(angle) });
+        heading.set(other, angle);
+        queue.push(other);
+      }
+    }
+  };
+  for (const name of placed.keys()) follow(name);
+  for (const name of [...sources, ...ends.map(({ from }) => from)]) {
+    if (!at.has(name)) at.set(name, { x: 0, y: lowest(at) });
+    follow(name);
+  }
+  return at;
+}
+
+function runsAt(ends: UnplacedRequest["ends"]): Map<string, number[]> {
+  const meeting = new Map<string, number[]>();
+  const add = (name: string, run: number) => meeting.set(name, [...(meeting.get(name) ?? []), run]);
+  ends.forEach(({ from, to }, run) => {
+    add(from, run);
+    if (to !== from) add(to, run);
+  });
+  return meeting;
+}
+
+/** Below all that has a place already; 0 when nothing has. */
+function lowest(at: ReadonlyMap<string, Ground>): number {
+  if (at.size === 0) return 0;
+  return Math.min(...[...at.values()].map(({ y }) => y)) - APART;
+}
