@@ -1,14 +1,15 @@
 import type { Plan } from "@headfall/hydraulics";
-import type { LineChange } from "./change.js";
+import type { PlanCause } from "./plan-store.js";
 
-/** Fired by an element after its user has edited the plan; `plan` is the new one, `before` the one it came from. */
+/** Fired after the plan has become another one; `plan` is the new one, `before` the one it came from. */
 export class PlanChangedEvent extends Event {
   static readonly eventName = "plan-changed";
 
   constructor(
     readonly plan: Plan,
     readonly before: Plan,
-    readonly change: LineChange,
+    /** By an edit, by undo or redo, by another plan being opened, or by an edit made elsewhere. */
+    readonly cause: PlanCause,
   ) {
     super(PlanChangedEvent.eventName, { bubbles: true, composed: true });
   }

@@ -1,5 +1,6 @@
 import { checkDocument, type Plan, writeProblem } from "@headfall/hydraulics";
 import type { Edited } from "../plan-change.js";
+import { withValue } from "../plan-values.js";
 
 type Path = readonly (string | number)[];
 
@@ -17,17 +18,4 @@ export function editKeys(
   const reading = checkDocument(edited);
   if (!reading.ok) return { ok: false, because: reading.problems.map(writeProblem).join(" ") };
   return { ok: true, plan: edited as Plan, words: what };
-}
-
-/** A copy with one place changed; everything off the way there is shared. */
-function withValue(whole: unknown, [step, ...rest]: Path, value: unknown): unknown {
-  if (step === undefined) return value;
-  if (Array.isArray(whole)) {
-    return whole.map((each: unknown, index) => (index === step ? withValue(each, rest, value) : each));
-  }
-  const entry = (typeof whole === "object" && whole !== null ? whole : {}) as Record<string, unknown>;
-  const inside = withValue(entry[step], rest, value);
-  const { [step]: _, ...others } = entry;
-  if (inside === undefined) return others;
-  return step in entry ? { ...entry, [step]: inside } : { ...others, [step]: inside };
 }
