@@ -52,8 +52,8 @@ export const UI: Ladder = {
     "line",
     "app",
   ],
-  entries: { "index.ts": [], "define.ts": [], "standalone.ts": [] },
-  mayUseEntry: { app: ["define.ts"] },
+  entries: { "index.ts": [], "define.ts": [], "define-rest.ts": ["line", "app"], "standalone.ts": [] },
+  mayUseEntry: { line: ["define-rest.ts"], app: ["define.ts"] },
 };
 
 /** Finds files outside the ladder and imports that climb it the wrong way or leave the package by a path. */

@@ -1,10 +1,10 @@
-/** Registers the elements of Headfall; the only file of this package with a side effect. */
-import { HeadfallLine, HeadfallProfile, HeadfallQuantity } from "./index.js";
+/** Registers the elements the first verdict needs; `define-rest.ts`, loaded after it, registers the others. */
+import { HeadfallLine } from "./line/line-element.js";
+import { HeadfallProfile } from "./profile/profile-element.js";
 
 const elements = {
   "headfall-line": HeadfallLine,
   "headfall-profile": HeadfallProfile,
-  "headfall-quantity": HeadfallQuantity,
 } as const;
 
 for (const [name, element] of Object.entries(elements)) {
@@ -15,6 +15,5 @@ declare global {
   interface HTMLElementTagNameMap {
     "headfall-line": HeadfallLine;
     "headfall-profile": HeadfallProfile;
-    "headfall-quantity": HeadfallQuantity;
   }
 }

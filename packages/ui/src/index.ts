@@ -15,6 +15,8 @@ export { HeadfallLine } from "./line/line-element.js";
 export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
 export { HeadfallProfile } from "./profile/profile-element.js";
 // The plan as an immutable value, and its named edits.
-export { applyChange, type LevelName, type LineChange, nameOfChange } from "./store/change.js";
+export { EditWantedEvent, GestureGivenUpEvent } from "./store/edit-wanted-event.js";
+export { PartChosenEvent } from "./store/part-chosen-event.js";
+export type { Edited, LevelName, PlanChange, RunEndChoice } from "./store/plan-change.js";
 export { PlanChangedEvent } from "./store/plan-changed-event.js";
-export { type PlanListener, PlanStore } from "./store/plan-store.js";
+export { type PlanCause, type PlanListener, PlanStore } from "./store/plan-store.js";

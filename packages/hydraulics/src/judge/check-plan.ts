@@ -37,6 +37,8 @@ export interface CheckOptions {
   readonly samples?: number;
   /** Seed of those samples; the same seed gives the same answer. Default 1. */
   readonly seed?: number;
+  /** Called after each sample with the share of them done, from 0 to 1. What it does changes no figure. */
+  readonly progress?: (share: number) => void;
 }
 
 /**
@@ -48,7 +50,7 @@ export interface CheckOptions {
  * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
  */
 export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
-  const { samples = 200, seed = 1 } = options;
+  const { samples = 200, seed = 1, progress } = options;
   const built = buildLine(plan);
   if (!built.ok) return built;
   const { line } = built;
@@ -65,7 +67,7 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
     fill,
     drinkers.map(({ verdict }) => verdict),
     solved.darcyWeisbach.lowestBusiest.solution,
-    { samples, seed },
+    { samples, seed, ...(progress === undefined ? {} : { progress }) },
   );
   const runs = reportRuns(
     line,

@@ -6,7 +6,7 @@ import type { LineSolution } from "../solve/solution.js";
 import type { SourceReport } from "./check-result.js";
 
 /** A vent may cost this share of the head over the lowest drinker; common practice, no source. */
-const VENT_SHARE = 0.01;
+export const VENT_SHARE = 0.01;
 
 /** What each source holds, weighs and must give, and whether a header tank is kept full. */
 export function reportSources(

@@ -53,7 +53,11 @@ export function judgeTolerance(
   fill: (line: Line, low: LineSolution) => Filling,
   baseline: readonly VerdictName[],
   critical: LineSolution,
-  options: { readonly samples: number; readonly seed: number },
+  options: {
+    readonly samples: number;
+    readonly seed: number;
+    readonly progress?: (share: number) => void;
+  },
 ): Certainty[] {
   const { samples, seed } = options;
   if (samples === 0 || line.drinkers.count === 0) return baseline.map(() => ({ kind: "notSampled" }));
@@ -70,6 +74,7 @@ export function judgeTolerance(
       counts[d][VERDICTS.indexOf(verdict)] += 1;
     });
     noteInfluence(influence, sample.drawn, sampled.verdicts, baseline);
+    options.progress?.((k + 1) / samples);
   }
   return baseline.map((verdict, d) => certaintyOf(verdict, d, counts[d], samples, influence));
 }

@@ -1,9 +1,7 @@
 import type { Problem } from "@headfall/hydraulics";
 import { html, nothing, render } from "lit";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { problemsView } from "../line/findings-view.js";
-import { nameOfChange } from "../store/change.js";
-import type { PlanChangedEvent } from "../store/plan-changed-event.js";
+import { problemsView } from "../line/problems-view.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { openPlanFile, savePlanFile } from "./plan-files.js";
 
@@ -47,8 +45,7 @@ export class Shell {
         ${this.#refusal()}
         <main>
           <headfall-line
-            .plan=${plan} .units=${this.#units}
-            @plan-changed=${(event: PlanChangedEvent) => this.#store.replace(event.plan, nameOfChange(event.change))}
+            .store=${this.#store} .units=${this.#units}
           ></headfall-line>
         </main>
         ${plan.note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${plan.note}</p></footer>`}

@@ -1,7 +1,7 @@
 import { type Checked, checkPlan, type Plan, type Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { WorkerAsker } from "../worker/ask-worker.js";
-import type { CheckOutcome } from "../worker/protocol.js";
+import type { CheckAnswer, CheckOutcome } from "../worker/protocol.js";
 
 /** Samples of the tolerances behind "sure" and "close call". */
 const SAMPLES = 200;
@@ -9,6 +9,11 @@ const SAMPLES = 200;
 const REST_MS = 150;
 /** A plan whose quick check takes longer than this is checked in the worker only [ms]. */
 const LONG_MS = 50;
+/** Work that lasts longer than this is shown, and can be stopped [ms]. */
+const SHOW_AFTER_MS = 1000;
+
+/** How far the close calls of the newest plan are: still to come, coarse, all there, or stopped by the user. */
+export type Sampling = "waiting" | "coarse" | "whole" | "stopped";
 
 /**
  * Checks a plan for its host: quickly on the next animation frame, however many changes came before it, and with
@@ -16,22 +21,31 @@ const LONG_MS = 50;
  * newest plan turns out to be faulty.
  */
 export class CheckController implements ReactiveController {
-  /** What the last good plan came to. */
+  /** What the last good plan came to, and that plan: the newest may be ahead of it. */
   checked: Checked | undefined;
+  checkedPlan: Plan | undefined;
   /** What is wrong with the newest plan; empty when nothing is. */
   problems: readonly Problem[] = [];
-  /** Whether the close calls of the newest plan are still to come. */
-  isSampling = false;
+  sampling: Sampling = "waiting";
+  /** Share done of work that takes long, from 0 to 1; undefined while there is none. */
+  progress: number | undefined;
   /** Time the last quick check took [ms]. */
   quickMs = 0;
 
   readonly #host: ReactiveControllerHost;
   readonly #onChecked: (controller: CheckController) => void;
-  readonly #asker = new WorkerAsker((outcome, turn) => this.#answered(outcome, turn));
+  readonly #asker = new WorkerAsker({
+    answered: (answer) => this.#answered(answer),
+    wentOn: ({ turn, share }) => {
+      if (turn === this.#turn && performance.now() - this.#asked > SHOW_AFTER_MS) this.#show(share);
+    },
+  });
   #plan: Plan | undefined;
   #frame: number | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
+  #late: ReturnType<typeof setTimeout> | undefined;
   #turn = 0;
+  #asked = 0;
 
   constructor(host: ReactiveControllerHost, onChecked: (controller: CheckController) => void) {
     this.#host = host;
@@ -52,9 +66,19 @@ export class CheckController implements ReactiveController {
   check(plan: Plan): void {
     this.#plan = plan;
     this.#turn = 0;
+    this.#show(undefined);
     this.#frame ??= requestAnimationFrame(() => this.#checkQuickly());
     clearTimeout(this.#rest);
     this.#rest = undefined;
+  }
+
+  /** Ends the work that is under way; what is known so far stays. */
+  stop(): void {
+    this.#asker.close();
+    this.#turn = 0;
+    this.sampling = "stopped";
+    this.#show(undefined);
+    this.#host.requestUpdate();
   }
 
   #checkQuickly(): void {
@@ -62,31 +86,50 @@ export class CheckController implements ReactiveController {
     const plan = this.#plan;
     if (plan === undefined) return;
     if (this.quickMs > LONG_MS) {
-      this.#turn = this.#asker.ask(plan, 0);
+      this.#ask(plan, 0);
     } else {
       const start = performance.now();
       const outcome = checkPlan(plan, { samples: 0 });
       this.quickMs = performance.now() - start;
-      this.#settle(outcome, outcome.ok);
+      this.#settle(plan, outcome, "waiting");
     }
     this.#rest = setTimeout(() => this.#checkClosely(plan), REST_MS);
   }
 
   #checkClosely(plan: Plan): void {
-    if (this.problems.length === 0) this.#turn = this.#asker.ask(plan, SAMPLES);
+    if (this.problems.length === 0) this.#ask(plan, SAMPLES);
   }
 
-  #answered(outcome: CheckOutcome, turn: number): void {
+  #ask(plan: Plan, samples: number): void {
+    this.#turn = this.#asker.ask(plan, samples);
+    this.#asked = performance.now();
+    // The work before the first sample tells nothing; that it lasts is told all the same.
+    this.#late = setTimeout(() => this.#show(0), SHOW_AFTER_MS);
+  }
+
+  #answered({ outcome, turn, isCoarse }: CheckAnswer): void {
     // An answer to an older plan says nothing about the one in hand.
-    if (turn !== this.#turn) return;
-    this.#settle(outcome, outcome.ok && outcome.checked.madeFrom.samples === 0);
+    if (turn !== this.#turn || this.#plan === undefined) return;
+    const isQuick = outcome.ok && outcome.checked.madeFrom.samples === 0;
+    if (!isCoarse) this.#show(undefined);
+    this.#settle(this.#plan, outcome, isQuick ? "waiting" : isCoarse ? "coarse" : "whole");
   }
 
-  #settle(outcome: CheckOutcome, isSampling: boolean): void {
-    this.isSampling = isSampling;
-    if (outcome.ok) this.checked = outcome.checked;
+  #settle(plan: Plan, outcome: CheckOutcome, sampling: Sampling): void {
+    this.sampling = sampling;
+    if (outcome.ok) {
+      this.checked = outcome.checked;
+      this.checkedPlan = plan;
+    }
     this.problems = outcome.ok ? [] : outcome.problems;
     this.#onChecked(this);
+    this.#host.requestUpdate();
+  }
+
+  #show(share: number | undefined): void {
+    clearTimeout(this.#late);
+    if (share === this.progress) return;
+    this.progress = share;
     this.#host.requestUpdate();
   }
 
@@ -94,5 +137,6 @@ export class CheckController implements ReactiveController {
     if (this.#frame !== undefined) cancelAnimationFrame(this.#frame);
     this.#frame = undefined;
     clearTimeout(this.#rest);
+    clearTimeout(this.#late);
   }
 }

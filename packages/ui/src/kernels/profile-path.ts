@@ -23,7 +23,11 @@ export interface ProfilePath {
  * @returns undefined when no pipe joins the drinker to a source
  */
 export function pathToDrinker(line: Line, drinker: number): ProfilePath | undefined {
-  const goal = line.drinkers.point[drinker]!;
+  return pathTo(line, line.drinkers.point[drinker]!, line.drinkers.run[drinker]!);
+}
+
+/** The same for any point of the line; `run` is the run it is looked at on, else the one the way there ends with. */
+export function pathTo(line: Line, goal: number, run?: number): ProfilePath | undefined {
   const arrived = spreadFromSources(line);
   if (arrived.by[goal] === UNSEEN) return undefined;
   const points = [goal];
@@ -35,7 +39,9 @@ export function pathToDrinker(line: Line, drinker: number): ProfilePath | undefi
     points.unshift(point);
   }
   segments.unshift(-1);
-  extendToRunEnd(line, drinker, points, segments);
+  const last = segments[segments.length - 1]!;
+  const onRun = run ?? (last >= 0 ? line.segments.run[last] : undefined);
+  if (onRun !== undefined) extendToRunEnd(line, onRun, points, segments);
   const along = distances(line, segments);
   const source = line.sources.findIndex((candidate) => candidate.point === points[0]);
   return { source, points, along, segments, drinkers: drinkersOn(line, points) };
@@ -89,9 +95,9 @@ function otherEnd(line: Line, segment: number, point: number): number {
   return from === point ? line.segments.to[segment]! : from;
 }
 
-/** Goes on from the drinker in the direction the way was going, along its own run. */
-function extendToRunEnd(line: Line, drinker: number, points: number[], segments: number[]): void {
-  const run = line.runs[line.drinkers.run[drinker]!]!;
+/** Goes on from the last point in the direction the way was going, along its own run. */
+function extendToRunEnd(line: Line, onRun: number, points: number[], segments: number[]): void {
+  const run = line.runs[onRun]!;
   const at = run.points.indexOf(points[points.length - 1]!);
   if (at < 0) return;
   const before = points[points.length - 2];

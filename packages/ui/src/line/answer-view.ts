@@ -1,5 +1,6 @@
 import { type Certainty, type Checked, VERDICTS, writeJudgement } from "@headfall/hydraulics";
 import { html } from "lit";
+import type { Sampling } from "../controllers/check-controller.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { VERDICT_MARKS } from "../kernels/verdict-marks.js";
 import { verdictMarkAt } from "../verdicts/verdict-mark.js";
@@ -23,14 +24,21 @@ export function countsView({ counts }: Checked) {
  * The worst drinker's sentence, and in a word how sure it is. All that is said of it stands with the drinker further
  * down: up here the length hardly changes, so that nothing jumps under a dragging hand.
  */
-export function answerView(checked: Checked, worst: number, isSampling: boolean, system: UnitSystem) {
+export function answerView(checked: Checked, worst: number, sampling: Sampling, system: UnitSystem) {
   const verdict = checked.drinkers[worst];
   if (verdict === undefined) return html`<p class="sentence">This plan has no drinkers yet.</p>`;
   const rank = verdict.verdict === "good" ? "Weakest" : "Worst";
   return html`<p class="sentence" part="sentence">
     ${rank}: <strong>${verdict.drinker}</strong> ${writeJudgement(verdict, system)}
-    <span class="sureness">${isSampling ? "How sure? ..." : SURENESS[verdict.certainty.kind]}</span>
+    <span class="sureness">${writeSureness(verdict.certainty, sampling)}</span>
   </p>`;
+}
+
+/** Until all samples are in, a coarse answer says that it is one. */
+function writeSureness({ kind }: Certainty, sampling: Sampling): string {
+  if (sampling === "waiting") return "How sure? ...";
+  if (sampling === "coarse") return `${SURENESS[kind]} (so far) ...`;
+  return kind === "notSampled" && sampling === "stopped" ? "How sure was not worked out." : SURENESS[kind];
 }
 
 const SURENESS: Readonly<Record<Certainty["kind"], string>> = {

@@ -1,4 +1,4 @@
-import { type Checked, type Problem, writeCaution, writeFinding } from "@headfall/hydraulics";
+import { type Checked, writeCaution, writeFinding } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { showFlow, showLength, showVolume } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
@@ -55,15 +55,4 @@ export function defaultsView({ defaults }: Checked) {
       </ul>
     </details>
   </section>`;
-}
-
-/** All that is wrong with a plan, at once: where, what was found, what is allowed, how to mend it. */
-export function problemsView(problems: readonly Problem[]) {
-  return html`<ol class="problems">
-    ${problems.map(
-      ({ path, line, found, allowed, mend }) => html`<li>
-        <strong>${path}${line === undefined ? nothing : ` (line ${line})`}</strong>: found ${found}. ${allowed} ${mend}
-      </li>`,
-    )}
-  </ol>`;
 }

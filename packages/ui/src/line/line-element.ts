@@ -1,33 +1,35 @@
-import type { Checked, MomentName, Plan, Problem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import type { Checked, Plan, Problem } from "@headfall/hydraulics";
+import { html, LitElement, nothing } from "lit";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
-import { type ProfilePath, pathToDrinker } from "../kernels/profile-path.js";
+import { WidthController } from "../controllers/width-controller.js";
+import { pathTo, pathToDrinker } from "../kernels/profile-path.js";
+import type { Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
 import { worstDrinker } from "../kernels/worst-drinker.js";
-import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
-import { applyChange, type LineChange } from "../store/change.js";
+import type { PlanChange } from "../store/plan-change.js";
 import { PlanChangedEvent } from "../store/plan-changed-event.js";
+import type { PlanStore } from "../store/plan-store.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
-import { drinkersTable } from "../tables/drinkers-table.js";
-import { runsHow, runsTable } from "../tables/runs-table.js";
-import { tableStyles } from "../tables/table.styles.js";
 import { answerView, countsView } from "./answer-view.js";
-import { controlsView } from "./controls-view.js";
-import { drinkerChoice, drinkerView } from "./drinker-view.js";
-import { cautionsView, defaultsView, fillingView, problemsView, sourcesView } from "./findings-view.js";
+import type { Board, BoardActs, BoardView, Tool } from "./board.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
-import { momentsView } from "./moments-view.js";
+import { momentOf, type Shown } from "./moments-view.js";
+import { chosenPoint, drinkerOf } from "./part-on-line.js";
+import { problemsView } from "./problems-view.js";
+import type * as Rest from "./rest.js";
+import { stageView } from "./stage-view.js";
 
 /**
- * A drinker line: drawn from the side, with what can be changed, the verdict on every drinker, and how each number
- * was got. Give it a plan (as read by `readPlan`); it checks the plan after every change and says so.
+ * A drinker line to be sketched: drawn from above and from the side, with its parts to be changed, the verdict on every
+ * drinker, and how each number was got. Give it a plan (as read by `readPlan`), or a store that holds one; it checks
+ * the plan after every change and says so. What is needed for the first verdict comes first; the rest follows by itself.
  *
  * @element headfall-line
- * @fires plan-changed    after the user edited the plan: the new plan, the one before, and the edit
+ * @fires plan-changed    after the plan has become another one: the new plan, the one before, and why
  * @fires line-checked    after every check: what was found out, or the plan's problems
  * @fires drinker-chosen  when the user chose a drinker on the drawing
  * @csspart counts    how many drinkers do well, drip, starve, are dry
@@ -35,44 +37,95 @@ import { momentsView } from "./moments-view.js";
  * @csspart moments   the choice of moment
  * @csspart drinker   the drinker looked at
  * @csspart cautions filling sources defaults  the lists further down
- * @cssprop --headfall-paper --headfall-sheet --headfall-ink --headfall-quiet  background and text
- * @cssprop --headfall-accent --headfall-focus                                 what can be pressed
+ * @cssprop --headfall-paper --headfall-sheet --headfall-ink --headfall-quiet --headfall-rule --headfall-edge
+ * @cssprop --headfall-accent --headfall-on-accent --headfall-focus
  * @cssprop --headfall-good --headfall-drips --headfall-starves --headfall-dry  verdicts
  * @cssprop --headfall-water --headfall-earth --headfall-pipe --headfall-font   the drawing, and the letters
  */
 export class HeadfallLine extends LitElement {
   static override properties = {
-    plan: { attribute: false },
+    plan: { attribute: false, noAccessor: true },
+    store: { attribute: false, noAccessor: true },
     moment: { reflect: true },
     units: { reflect: true },
     drinker: {},
-    run: { state: true },
+    view: { reflect: true },
+    selected: { attribute: false },
+    tool: { state: true },
+    refusal: { state: true },
+    rest: { state: true },
     showsAll: { state: true },
   };
-  static override styles = [tokens, controls, tableStyles, lineStyles];
+  static override styles = [tokens, controls, lineStyles];
 
-  /** The plan shown; replaced by a new one at each edit, never changed itself. */
-  declare plan: Plan | undefined;
-  /** The moment shown: "fullIdle", "fullBusiest", "lowestBusiest" or "ordinary". */
-  declare moment: MomentName;
+  /** What is shown: "fullIdle", "fullBusiest", "lowestBusiest", "ordinary", or "bothEnds" for the two extremes at once. */
+  declare moment: Shown;
   /** Units shown and written: "metric" or "us". */
   declare units: UnitSystem;
   /** Id of the drinker looked at; empty for the worst one. */
   declare drinker: string;
-  declare private run: number | undefined;
+  /** Where there is room for one view only: "above", "side" or "table". */
+  declare view: BoardView;
+  /** The part of the plan that is chosen. */
+  declare selected: Selected | undefined;
+  declare private tool: Tool;
+  declare private refusal: string;
+  declare private rest: typeof Rest | undefined;
   declare private showsAll: boolean;
 
   readonly #check = new CheckController(this, (check) => this.#checkDone(check));
   readonly #announce = new AnnounceController(this);
+  readonly #width = new WidthController(this, "(min-width: 900px)");
+  #plan: Plan | undefined;
+  #store: PlanStore | undefined;
+  #stopListening: (() => void) | undefined;
+  #loading: Promise<unknown> | undefined;
 
   constructor() {
     super();
-    this.plan = undefined;
     this.moment = "fullBusiest";
     this.units = "metric";
     this.drinker = "";
-    this.run = undefined;
+    this.view = "side";
+    this.selected = undefined;
+    this.tool = "hand";
+    this.refusal = "";
+    this.rest = undefined;
     this.showsAll = false;
+    this.addEventListener("edit-wanted", ({ change, gesture }) => this.#edit(change, gesture));
+    this.addEventListener("gesture-given-up", ({ gesture }) => this.#store?.giveUp(gesture));
+    this.addEventListener("part-chosen", ({ part }) => this.#choose(part));
+    this.addEventListener("keydown", (event) => this.#keyPressed(event));
+  }
+
+  /** The plan shown; replaced by a new one at each edit, never changed itself. */
+  get plan(): Plan | undefined {
+    return this.#store?.plan ?? this.#plan;
+  }
+  set plan(plan: Plan | undefined) {
+    if (plan === this.plan) return;
+    if (plan !== undefined && this.#store !== undefined) this.#store.open(plan);
+    else {
+      this.#plan = plan;
+      this.#takePlan(plan);
+    }
+  }
+
+  /** Holds the plan and what was done to it; made by the element unless one is given. */
+  get store(): PlanStore | undefined {
+    return this.#store;
+  }
+  set store(store: PlanStore | undefined) {
+    if (store === this.#store) return;
+    this.#stopListening?.();
+    this.#store = store;
+    this.#stopListening = store?.listen((plan, before, cause) => {
+      if (cause === "open") this.#forget();
+      this.#takePlan(plan);
+      this.dispatchEvent(new PlanChangedEvent(plan, before, cause));
+    });
+    this.#forget();
+    this.#takePlan(store?.plan);
   }
 
   /** What the last good plan came to. */
@@ -85,8 +138,11 @@ export class HeadfallLine extends LitElement {
     return this.#check.problems;
   }
 
-  override willUpdate(changed: PropertyValues<this>): void {
-    if (changed.has("plan") && this.plan !== undefined) this.#check.check(this.plan);
+  /** Fulfilled once everything that follows the first verdict is there. */
+  get whole(): Promise<void> {
+    return this.#loadRest().then(async () => {
+      await this.updateComplete;
+    });
   }
 
   override render() {
@@ -109,77 +165,94 @@ export class HeadfallLine extends LitElement {
 
   #answer(checked: Checked) {
     const worst = worstDrinker(checked);
-    const named = this.drinker === "" ? -1 : checked.line.drinkers.id.indexOf(this.drinker);
-    const lookedAt = named >= 0 ? named : worst;
-    const path = pathToDrinker(checked.line, lookedAt);
-    const system = this.units;
+    const board = this.#board(checked, worst);
+    const { rest } = this;
     return html`
-      ${answerView(checked, worst, this.#check.isSampling, system)}
+      ${answerView(checked, worst, this.#check.sampling, this.units)} ${this.#progress()}
       <div class="board">
         <div class="stage">
-          ${countsView(checked)}
-          <div class="drawing">
-            <headfall-profile
-              .checked=${checked} .path=${path} .moment=${this.moment} .drinker=${lookedAt} .system=${system}
-              @drinker-chosen=${(event: DrinkerChosenEvent) => this.#look(event.drinker)}
-            ></headfall-profile>
-          </div>
+          <div class="bar">${countsView(checked)} ${board && rest?.undoView(board)}</div>
+          ${board && rest?.viewsView(board)} ${board === undefined ? stageView(checked, worst, this.units) : rest?.drawingsView(board)}
         </div>
-        <section class="side controls" aria-label="What to change">
-          ${momentsView(this.moment, (moment) => {
-            this.moment = moment;
-          })}
-          ${this.#controls(checked, lookedAt, path)}
-          ${drinkerChoice(checked, this.drinker, (drinker) => {
-            this.drinker = drinker;
-          })}
-        </section>
-        ${drinkerView(checked, lookedAt, this.moment, system)}
+        ${board && rest?.sideView(board)}
       </div>
-      ${cautionsView(checked, system)} ${fillingView(checked, system)}
-      <section class="deep" aria-labelledby="drinkers">
-        <h2 id="drinkers">Every drinker</h2>
-        ${drinkersTable({
-          checked,
-          system,
-          lookedAt,
-          showsAll: this.showsAll,
-          onChoose: (drinker) => this.#lookClosely(drinker),
-          onShowAll: () => {
-            this.showsAll = true;
-          },
-        })}
-      </section>
-      <section class="deep" aria-labelledby="runs">
-        <h2 id="runs">Every run</h2>
-        ${runsTable(checked, system)} ${runsHow(checked, system)}
-      </section>
-      ${sourcesView(checked, system)} ${defaultsView(checked)}
+      ${board && rest?.deepView(board)}
     `;
   }
 
-  #controls(checked: Checked, lookedAt: number, path: ProfilePath | undefined) {
-    if (this.plan === undefined) return nothing;
-    const run = this.run ?? checked.line.drinkers.run[lookedAt] ?? 0;
-    return controlsView({
-      plan: this.plan,
+  /** What the views that come later are made from; undefined until they are there. */
+  #board(checked: Checked, worst: number): Board | undefined {
+    const store = this.#store;
+    if (this.rest === undefined || store === undefined) return undefined;
+    const named = this.drinker === "" ? -1 : checked.line.drinkers.id.indexOf(this.drinker);
+    const lookedAt = named >= 0 ? named : worst;
+    const { line } = checked;
+    const chosen = chosenPoint(line, this.selected);
+    const path = chosen === undefined && lookedAt >= 0 ? pathToDrinker(line, lookedAt) : undefined;
+    return {
+      store,
+      plan: store.plan,
       checked,
       system: this.units,
-      moment: this.moment,
-      source: path?.source ?? 0,
-      run: Math.min(run, checked.line.runs.length - 1),
-      onChange: (change) => this.#edit(change),
-      onChooseRun: (chosen) => {
-        this.run = chosen;
-      },
-    });
+      shown: this.moment,
+      moment: momentOf(this.moment),
+      view: this.view,
+      isWide: this.#width.matches,
+      tool: this.tool,
+      part: this.selected,
+      refusal: this.refusal,
+      lookedAt,
+      path: path ?? pathTo(line, chosen ?? line.sources[0]!.point),
+      showsAll: this.showsAll,
+      acts: this.#acts,
+    };
   }
 
-  #edit(change: LineChange): void {
-    const before = this.plan;
-    if (before === undefined) return;
-    this.plan = applyChange(before, change);
-    this.dispatchEvent(new PlanChangedEvent(this.plan, before, change));
+  readonly #acts: BoardActs = {
+    edit: (change, gesture) => this.#edit(change, gesture),
+    choose: (part) => this.#choose(part),
+    look: (drinker) => this.#look(drinker),
+    lookClosely: (drinker) => void this.#lookClosely(drinker),
+    show: (shown) => {
+      this.moment = shown;
+    },
+    turnTo: (view) => {
+      this.view = view;
+    },
+    take: (tool) => {
+      this.tool = tool;
+    },
+    undo: () => this.#announceStep("Undone", this.#store?.undo()?.words),
+    redo: () => this.#announceStep("Done again", this.#store?.redo()?.words),
+    showAll: () => {
+      this.showsAll = true;
+    },
+  };
+
+  #progress() {
+    const { progress } = this.#check;
+    if (progress === undefined) return nothing;
+    return html`<p class="progress">
+      <label>Trying what the measurements leave open <progress max="1" .value=${progress}></progress></label>
+      <button @click=${() => this.#check.stop()}>Stop</button>
+    </p>`;
+  }
+
+  #edit(change: PlanChange, gesture?: string): void {
+    const edited = this.#store?.edit(change, this.units, gesture);
+    if (edited === undefined) return;
+    this.refusal = edited.ok ? "" : edited.because;
+    if (!edited.ok) this.#announce.say(`Not done: ${edited.because}`);
+    else if (edited.selected !== undefined) this.#choose(edited.selected);
+    if (change.kind === "drawRun" || change.kind === "addDrinkers") this.tool = "hand";
+  }
+
+  #choose(part: Selected | undefined): void {
+    this.selected = part;
+    this.refusal = "";
+    const { checked } = this.#check;
+    const drinker = checked === undefined ? undefined : drinkerOf(checked.line, part);
+    if (drinker !== undefined) this.#look(drinker);
   }
 
   #look(drinker: number): void {
@@ -189,15 +262,63 @@ export class HeadfallLine extends LitElement {
   /** From a row of the table to how its numbers were got, keyboard and reader included. */
   async #lookClosely(drinker: number): Promise<void> {
     this.#look(drinker);
+    this.selected = undefined;
     await this.updateComplete;
     const heading = this.renderRoot.querySelector<HTMLElement>("#looked-at");
     heading?.scrollIntoView({ block: "center" });
     heading?.focus({ preventScroll: true });
   }
 
+  #announceStep(what: string, words: string | undefined): void {
+    this.refusal = "";
+    if (words !== undefined) this.#announce.say(`${what}: ${words}.`);
+  }
+
+  #keyPressed(event: KeyboardEvent): void {
+    const step = stepOfKeys(event);
+    if (step === undefined) return;
+    event.preventDefault();
+    this.#acts[step]();
+  }
+
+  #takePlan(plan: Plan | undefined): void {
+    if (plan !== undefined) this.#check.check(plan);
+    this.requestUpdate();
+  }
+
+  /** What was chosen in another plan means nothing in this one: its first source is, since all begins there. */
+  #forget(): void {
+    this.selected = { kind: "source", source: 0 };
+    if (this.plan?.runs.length === 0) this.view = "above";
+    this.drinker = "";
+    this.refusal = "";
+    this.showsAll = false;
+    this.tool = "hand";
+  }
+
   #checkDone({ checked, problems }: CheckController): void {
     if (problems.length > 0) this.#announce.say(`${problems.length} problems in the plan.`);
     else if (checked !== undefined) this.#announce.say(`Verdict: ${writeCounts(checked.counts)}.`);
     this.dispatchEvent(new LineCheckedEvent(problems.length > 0 ? undefined : checked, problems));
+    void this.#loadRest();
   }
+
+  #loadRest(): Promise<unknown> {
+    this.#loading ??= import("./rest.js").then((rest) => {
+      if (this.#store === undefined && this.#plan !== undefined) this.store = rest.storeOf(this.#plan);
+      this.rest = rest;
+    });
+    return this.#loading;
+  }
+}
+
+/** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y, but not where text is being typed: there they mean the text. */
+function stepOfKeys(event: KeyboardEvent): "undo" | "redo" | undefined {
+  if (!(event.ctrlKey || event.metaKey) || event.altKey) return undefined;
+  const target = event.composedPath()[0];
+  if (target instanceof HTMLInputElement && target.type === "text") return undefined;
+  if (target instanceof HTMLTextAreaElement) return undefined;
+  const key = event.key.toLowerCase();
+  if (key === "y" || (key === "z" && event.shiftKey)) return "redo";
+  return key === "z" ? "undo" : undefined;
 }

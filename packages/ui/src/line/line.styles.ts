@@ -9,11 +9,18 @@ export const lineStyles = css`
   .inline-mark { flex: none; overflow: visible; }
   .sheet { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.25rem 0.75rem 0.75rem; }
 
+  .bar { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.25rem 0.5rem; }
+  .undo, .views, .tools { display: flex; gap: 0.35rem; }
+  .views > *, .tools > * { flex: 1; padding: 0 0.35rem; }
+  .views, .tools { margin: 0.35rem 0; }
+  button[aria-pressed="true"] { border: 2px solid var(--_accent); font-weight: 700; color: var(--_ink); }
+  button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
+  .progress { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem; }
   .counts { display: flex; flex-wrap: wrap; align-items: center; gap: 0.1rem 1rem; margin: 0; font-size: 1.1rem; }
   .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 5.9em; }
   .sureness { font-weight: 700; }
   .stage { background: var(--_paper); padding: 0.25rem 0; }
-  .drawing { border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
+  .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
 
   fieldset { border: 0; padding: 0; margin: 0.5rem 0; min-width: 0; }
   legend { font-weight: 600; padding: 0; }

@@ -1,5 +1,14 @@
 import { checkPlan, type Plan } from "@headfall/hydraulics";
-import type { CheckAnswer, CheckOutcome, CheckRequest } from "./protocol.js";
+import type { CheckAnswer, CheckProgress, CheckRequest, WorkerMessage } from "./protocol.js";
+
+/** What the one who asks wants to be told. */
+export interface WorkerListener {
+  readonly answered: (answer: CheckAnswer) => void;
+  readonly wentOn?: (progress: CheckProgress) => void;
+}
+
+/** An older question that has kept the worker this long is dropped for a newer one [ms]. */
+const PATIENCE_MS = 400;
 
 /**
  * Asks for checks that are too long for the page's own thread. While one question is being worked on, only the
@@ -10,22 +19,24 @@ export class WorkerAsker {
   #cannotStart = typeof Worker === "undefined";
   #turn = 0;
   #inHand: CheckRequest | undefined;
+  #since = 0;
   #waiting: CheckRequest | undefined;
-  readonly #answered: (outcome: CheckOutcome, turn: number) => void;
+  readonly #listener: WorkerListener;
 
-  constructor(answered: (outcome: CheckOutcome, turn: number) => void) {
-    this.#answered = answered;
+  constructor(listener: WorkerListener) {
+    this.#listener = listener;
   }
 
   /** @returns the turn, by which the answer will be known */
   ask(plan: Plan, samples: number): number {
     const request: CheckRequest = { turn: ++this.#turn, plan, samples };
+    if (this.#inHand !== undefined && performance.now() - this.#since > PATIENCE_MS) this.close();
     if (this.#inHand !== undefined) this.#waiting = request;
     else this.#send(request);
     return request.turn;
   }
 
-  /** Ends the worker; the next question starts another. */
+  /** Ends the worker and what it was at; the next question starts another. */
   close(): void {
     this.#worker?.terminate();
     this.#worker = undefined;
@@ -35,10 +46,12 @@ export class WorkerAsker {
 
   #send(request: CheckRequest): void {
     this.#inHand = request;
+    this.#since = performance.now();
     if (this.#cannotStart) {
-      setTimeout(() =>
-        this.#receive({ turn: request.turn, outcome: checkPlan(request.plan, { samples: request.samples }) }),
-      );
+      setTimeout(() => {
+        const outcome = checkPlan(request.plan, { samples: request.samples });
+        this.#receive({ turn: request.turn, outcome, isCoarse: false });
+      });
       return;
     }
     this.#worker ??= this.#start();
@@ -47,7 +60,7 @@ export class WorkerAsker {
 
   #start(): Worker {
     const worker = new Worker(new URL("./check-worker.js", import.meta.url), { type: "module" });
-    worker.addEventListener("message", (event: MessageEvent<CheckAnswer>) => this.#receive(event.data));
+    worker.addEventListener("message", (event: MessageEvent<WorkerMessage>) => this.#receive(event.data));
     worker.addEventListener("error", () => this.#giveUpOnWorker());
     return worker;
   }
@@ -59,11 +72,19 @@ export class WorkerAsker {
     if (unanswered !== undefined) this.#send(unanswered);
   }
 
-  #receive(answer: CheckAnswer): void {
+  #receive(message: WorkerMessage): void {
+    if (!("outcome" in message)) {
+      this.#listener.wentOn?.(message);
+      return;
+    }
+    if (message.isCoarse) {
+      this.#listener.answered(message);
+      return;
+    }
     this.#inHand = undefined;
     const next = this.#waiting;
     this.#waiting = undefined;
-    this.#answered(answer.outcome, answer.turn);
+    this.#listener.answered(message);
     if (next !== undefined) this.#send(next);
   }
 }

@@ -1,9 +1,20 @@
 import { checkPlan } from "@headfall/hydraulics";
-import type { CheckAnswer, CheckRequest } from "./protocol.js";
+import { type CheckRequest, stepsTo, type WorkerMessage } from "./protocol.js";
 
-/** Checks plans off the page's own thread, one question after the other. */
+/** Rest between two words about how far the work has come [ms]. */
+const TELL_EVERY_MS = 150;
+
+/** Checks plans off the page's own thread, one question after the other: coarsely at first, then with all samples. */
 addEventListener("message", (event: MessageEvent<CheckRequest>) => {
   const { turn, plan, samples } = event.data;
-  const answer: CheckAnswer = { turn, outcome: checkPlan(plan, { samples }) };
-  postMessage(answer);
+  const tell = (message: WorkerMessage) => postMessage(message);
+  let told = performance.now();
+  const progress = (share: number) => {
+    if (performance.now() - told < TELL_EVERY_MS) return;
+    told = performance.now();
+    tell({ turn, share });
+  };
+  for (const count of stepsTo(samples)) {
+    tell({ turn, outcome: checkPlan(plan, { samples: count, progress }), isCoarse: count !== samples });
+  }
 });

@@ -11,7 +11,24 @@ export type CheckOutcome =
   | { readonly ok: true; readonly checked: Checked }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** How far the work on a question has come, from 0 to 1. */
+export interface CheckProgress {
+  readonly turn: number;
+  readonly share: number;
+}
+
+/** An answer; a coarse one, from few samples, is followed by the full one. */
 export interface CheckAnswer {
   readonly turn: number;
   readonly outcome: CheckOutcome;
+  readonly isCoarse: boolean;
 }
+
+export type WorkerMessage = CheckProgress | CheckAnswer;
+
+/** Samples of a first, coarse answer. */
+export const COARSE_SAMPLES = 16;
+
+/** The numbers of samples a question is answered with, one after the other. */
+export const stepsTo = (samples: number): readonly number[] =>
+  samples > COARSE_SAMPLES ? [COARSE_SAMPLES, samples] : [samples];

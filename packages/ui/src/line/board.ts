@@ -1,0 +1,49 @@
+import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
+import type { ProfilePath } from "../kernels/profile-path.js";
+import type { Selected } from "../kernels/selected.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import type { PlanChange } from "../store/plan-change.js";
+import type { PlanStore } from "../store/plan-store.js";
+import type { Shown } from "./moments-view.js";
+
+/** Which view of the plan is shown where there is room for one only. */
+export type BoardView = "above" | "side" | "table";
+
+/** What the hand does on the drawing from above. */
+export type Tool = "hand" | "run" | "drinkers";
+
+/** What every view around the drawing is made from. */
+export interface Board {
+  readonly store: PlanStore;
+  readonly plan: Plan;
+  readonly checked: Checked;
+  readonly system: UnitSystem;
+  readonly shown: Shown;
+  readonly moment: MomentName;
+  readonly view: BoardView;
+  /** Whether there is room for the drawings side by side with all else. */
+  readonly isWide: boolean;
+  readonly tool: Tool;
+  readonly part: Selected | undefined;
+  /** Why the last edit could not be made; "" when it was. */
+  readonly refusal: string;
+  /** The drinker looked at, by index into `checked.line.drinkers`; -1 when there is none. */
+  readonly lookedAt: number;
+  readonly path: ProfilePath | undefined;
+  readonly showsAll: boolean;
+  readonly acts: BoardActs;
+}
+
+/** What the views ask of the element around them. */
+export interface BoardActs {
+  readonly edit: (change: PlanChange, gesture?: string) => void;
+  readonly choose: (part: Selected | undefined) => void;
+  readonly look: (drinker: number) => void;
+  readonly lookClosely: (drinker: number) => void;
+  readonly show: (shown: Shown) => void;
+  readonly turnTo: (view: BoardView) => void;
+  readonly take: (tool: Tool) => void;
+  readonly undo: () => void;
+  readonly redo: () => void;
+  readonly showAll: () => void;
+}

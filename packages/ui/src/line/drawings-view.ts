@@ -1,0 +1,55 @@
+import { html, nothing } from "lit";
+import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
+import type { Board, Tool } from "./board.js";
+
+/** The drawings: both where there is room, else the one turned to. */
+export function drawingsView(board: Board) {
+  const { isWide, view } = board;
+  return html`${isWide || view === "above" ? aboveView(board) : nothing}
+  ${isWide || view === "side" ? fromTheSideView(board) : nothing}
+  ${!isWide && view === "table" ? planTable(board) : nothing}`;
+}
+
+/** The plan as tables, every figure in them to be typed anew. */
+export function planTable({ plan, checked, part, system, refusal }: Board) {
+  return html`<headfall-plan-table
+    .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .refusal=${refusal}
+  ></headfall-plan-table>`;
+}
+
+function aboveView({ plan, checked, part, system, moment, tool, acts }: Board) {
+  return html`<div class="drawing" part="above">
+      <headfall-above
+        .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .tool=${tool}
+      ></headfall-above>
+    </div>
+    ${toolsView(tool, acts.take)}`;
+}
+
+const TOOLS: readonly { tool: Tool; label: string }[] = [
+  { tool: "hand", label: "Choose and move" },
+  { tool: "run", label: "Draw a run" },
+  { tool: "drinkers", label: "Put drinkers" },
+];
+
+function toolsView(chosen: Tool, take: (tool: Tool) => void) {
+  return html`<div class="tools" role="group" aria-label="What the hand does" part="tools">
+    ${TOOLS.map(
+      ({ tool, label }) =>
+        html`<button aria-pressed=${tool === chosen ? "true" : "false"} @click=${() => take(tool)}>${label}</button>`,
+    )}
+  </div>`;
+}
+
+function fromTheSideView({ plan, checked, path, part, shown, moment, lookedAt, system, acts }: Board) {
+  return html`<div class="drawing" part="side">
+    <headfall-profile
+      .checked=${checked} .path=${path} .moment=${moment} .drinker=${lookedAt} .system=${system}
+      @drinker-chosen=${(event: DrinkerChosenEvent) => acts.look(event.drinker)}
+    ></headfall-profile>
+    <headfall-profile-hands
+      .plan=${plan} .checked=${checked} .path=${path} .moment=${moment} .shows=${shown === "bothEnds" ? "band" : "moment"}
+      .drinker=${lookedAt} .selected=${part} .system=${system}
+    ></headfall-profile-hands>
+  </div>`;
+}

@@ -1,0 +1,15 @@
+/**
+ * All of the line that may follow the first verdict: the drawings to be sketched on, the panel of the chosen part,
+ * the tables. `HeadfallLine` loads it once the first verdict is shown.
+ */
+import type { Plan } from "@headfall/hydraulics";
+import "../define-rest.js";
+import { PlanStore } from "../store/plan-store.js";
+
+export { undoView, viewsView } from "./bar-view.js";
+export { deepView } from "./deep-view.js";
+export { drawingsView } from "./drawings-view.js";
+export { sideView } from "./side-view.js";
+
+/** The store of a line that was given a plan alone. */
+export const storeOf = (plan: Plan): PlanStore => new PlanStore(plan);

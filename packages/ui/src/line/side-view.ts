@@ -1,0 +1,18 @@
+import { html } from "lit";
+import type { Board } from "./board.js";
+import { drinkerChoice } from "./drinker-view.js";
+import { momentsView } from "./moments-view.js";
+
+/** Beside the drawings: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
+export function sideView(board: Board) {
+  const { plan, checked, part, system, moment, shown, refusal, lookedAt, acts } = board;
+  return html`<section class="side controls" aria-label="What to change">
+    <headfall-part
+      .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusal}
+    ></headfall-part>
+    ${momentsView(shown, acts.show)}
+    ${drinkerChoice(checked, checked.line.drinkers.id[lookedAt] ?? "", (drinker) =>
+      acts.look(checked.line.drinkers.id.indexOf(drinker)),
+    )}
+  </section>`;
+}
