@@ -26,6 +26,7 @@ export * from "./judge/check-result.js";
 export { buildLine, type LineBuilding } from "./model/build-line.js";
 export * from "./model/line.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
+export { type CountedFitting, listFittings } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
 // The formulas, each on its own.
 export * from "./physics/air.js";
@@ -49,6 +50,10 @@ export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
 // Words and documents.
 export { writeCaution } from "./report/caution-sentences.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
+export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
+export { writeDrinkersCsv } from "./report/csv-drinkers.js";
+export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
+export type { CsvUnits } from "./report/csv-units.js";
 export {
   writeCertainty,
   writeFinding,

@@ -15,7 +15,7 @@ export const LAW_WORDS: Readonly<Record<FrictionLaw, string>> = {
 };
 
 /** An avoirdupois pound [kg], exact; nist-sp-811. */
-const POUND = 0.45359237;
+export const POUND = 0.45359237;
 
 export const writeMass = (mass: number, system: UnitSystem): string =>
   system === "us" ? `${Math.round(mass / POUND)} lb` : `${mass < 10 ? mass.toFixed(1) : Math.round(mass)} kg`;
