@@ -1,0 +1,14 @@
+import type { TroubleKind } from "./storage-trouble.js";
+
+const WORDS: Readonly<Record<TroubleKind, string>> = {
+  denied: "this browser does not let the page keep anything here (a private window, or a setting)",
+  full: "the room this browser gives the page is used up",
+  newer: "a newer Headfall keeps the plans here; they are unharmed, and this older page leaves them alone",
+  silent: "the browser's storage does not answer",
+  failed: "the browser's storage failed",
+};
+
+/** Why nothing is kept, as the end of a sentence. */
+export function writeTrouble(kind: TroubleKind): string {
+  return WORDS[kind];
+}
