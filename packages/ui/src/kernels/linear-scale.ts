@@ -4,6 +4,7 @@ import { ticks } from "d3";
 export interface LinearScale {
   (value: number): number;
   readonly domain: readonly [number, number];
+  readonly range: readonly [number, number];
 }
 
 /**
@@ -16,7 +17,7 @@ export function linearScale(
 ): LinearScale {
   const [low, high] = domain;
   const perUnit = high === low ? 0 : (range[1] - range[0]) / (high - low);
-  return Object.assign((value: number) => range[0] + (value - low) * perUnit, { domain });
+  return Object.assign((value: number) => range[0] + (value - low) * perUnit, { domain, range });
 }
 
 /** A mark on an axis: where it is, and the round value in the axis's own unit. */

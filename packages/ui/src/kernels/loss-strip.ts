@@ -1,4 +1,6 @@
 import type { FrictionLaw } from "@headfall/hydraulics";
+import { cutTo } from "./cut-to.js";
+import type { LinearScale } from "./linear-scale.js";
 import { otherLaw as lawBeside } from "./other-law.js";
 import type { ProfileRequest, Spot } from "./profile-request.js";
 
@@ -27,7 +29,7 @@ const NO_LOSS = 1e-6;
 /** Lays the strip between `top` and `top + height`; `x` puts a distance along the pipe on the drawing. */
 export function layLossStrip(
   { checked, path, moment }: ProfileRequest,
-  x: (along: number) => number,
+  x: LinearScale,
   top: number,
   height: number,
 ): LossStrip {
@@ -43,7 +45,10 @@ export function layLossStrip(
   const bottom = top + height - 4;
   const perMetre = most > NO_LOSS ? (bottom - base) / most : 0;
   const spots = (values: readonly number[]): Spot[] =>
-    values.map((loss, i) => ({ x: x(path.along[i]!), y: base + loss * perMetre }));
+    cutTo(
+      values.map((loss, i) => ({ x: x(path.along[i]!), y: base + loss * perMetre })),
+      x.range,
+    );
   return {
     top: base,
     bottom,

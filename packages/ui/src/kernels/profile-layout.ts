@@ -1,4 +1,5 @@
 import type { MomentName, Source, VerdictName } from "@headfall/hydraulics";
+import { cutTo, isWithin } from "./cut-to.js";
 import { linearScale, type Tick, ticksOf } from "./linear-scale.js";
 import { type LossStrip, layLossStrip } from "./loss-strip.js";
 import type { ProfileRequest, Spot } from "./profile-request.js";
@@ -60,6 +61,9 @@ export interface ProfileLayout {
   readonly loss: LossStrip;
   readonly heightTicks: readonly Tick[];
   readonly lengthTicks: readonly Tick[];
+  /** Lowest and highest metre of the plot, and the stretch of the path it shows [m]. */
+  readonly heights: readonly [number, number];
+  readonly window: readonly [number, number];
   /** How many times larger heights are drawn than lengths. */
   readonly exaggeration: number;
 }
@@ -78,16 +82,19 @@ export function layProfile(request: ProfileRequest): ProfileLayout {
   const left = AXIS_ROOM + VESSEL_WIDTH;
   const plot = { left, right: width - 14, top: 16, bottom: height - RAIL_HEIGHT - LOSS_HEIGHT - LENGTH_AXIS };
   const length = Math.max(path.along[path.along.length - 1] ?? 0, 0.1);
-  const x = linearScale([0, length], [plot.left, plot.right]);
+  const x = linearScale(request.window ?? [0, length], [plot.left, plot.right]);
   const y = linearScale(heightRange(request), [plot.bottom, plot.top]);
   const spots = (heightAt: (point: number) => number): Spot[] =>
-    path.points.map((point, i) => ({ x: x(path.along[i]!), y: y(heightAt(point)) }));
+    cutTo(
+      path.points.map((point, i) => ({ x: x(path.along[i]!), y: y(heightAt(point)) })),
+      x.range,
+    );
   const pipeHeight = checked.line.points.height;
   const gradeLine = (moment: MomentName) => {
     const { head } = checked.solutions[moment][checked.friction];
     return spots((point) => head[point]!);
   };
-  const drinkers = drawDrinkers(request, x, y);
+  const drinkers = drawDrinkers(request, x, y).filter((drinker) => isWithin(drinker, x.range));
   const railTop = plot.bottom + LENGTH_AXIS;
   const source = checked.line.sources[path.source]!;
   return {
@@ -106,13 +113,15 @@ export function layProfile(request: ProfileRequest): ProfileLayout {
       lowest: gradeLine("lowestBusiest"),
     },
     vessel: drawVessel(request, y),
-    air: airSpots(request, x, y),
+    air: airSpots(request, x, y).filter((spot) => isWithin(spot, x.range)),
     drinkers,
     arrow: headArrow(request, drinkers, y),
     rail: { ...layVerdictRail(drinkers, 4, width - 4), top: railTop },
     loss: layLossStrip(request, x, railTop + RAIL_HEIGHT, LOSS_HEIGHT),
     heightTicks: ticksOf(y, request.tickUnit, 5),
     lengthTicks: ticksOf(x, request.tickUnit, width < 480 ? 4 : 8),
+    heights: y.domain,
+    window: x.domain,
     exaggeration: Math.abs(y(1) - y(0)) / (x(1) - x(0)),
   };
 }
@@ -136,14 +145,15 @@ function heightRange(request: ProfileRequest): [number, number] {
   }
   for (const drinker of path.drinkers) include(line.drinkers.height[drinker]!);
   for (const surface of Object.values(checked.sources[path.source]!.surface)) include(surface);
+  const [heldLow, heldHigh] = request.heldHeights ?? [low, high];
   return [
-    Math.floor((low - 0.1) / HEIGHT_STEP) * HEIGHT_STEP,
-    Math.ceil((high + 0.05) / HEIGHT_STEP) * HEIGHT_STEP,
+    Math.min(heldLow, Math.floor((low - 0.1) / HEIGHT_STEP) * HEIGHT_STEP),
+    Math.max(heldHigh, Math.ceil((high + 0.05) / HEIGHT_STEP) * HEIGHT_STEP),
   ];
 }
 
 /** Inside height of a source's vessel [m]. */
-export function innerHeight(source: Source): number {
+export function innerHeight(source: Pick<Source, "shape">): number {
   const { shape } = source;
   if (shape.kind === "lying") return shape.diameter;
   if (shape.kind === "table") return shape.levels[shape.levels.length - 1] ?? 0;

@@ -18,4 +18,8 @@ export interface ProfileRequest {
   readonly height: number;
   /** Length of the unit on the axes [m]: 1 for metres, 0.3048 for feet. */
   readonly tickUnit: number;
+  /** Stretch of the path that is drawn, from and to [m]; all of it when left out. */
+  readonly window?: readonly [number, number] | undefined;
+  /** Lowest and highest metre to keep on the drawing, so that its scale does not jump under a hand. */
+  readonly heldHeights?: readonly [number, number] | undefined;
 }

@@ -2,6 +2,7 @@ import type { Checked, MomentName } from "@headfall/hydraulics";
 import { html, LitElement, nothing } from "lit";
 import { layProfile, type ProfileLayout } from "../kernels/profile-layout.js";
 import type { ProfilePath } from "../kernels/profile-path.js";
+import type { ProfileRequest } from "../kernels/profile-request.js";
 import { axisUnit, type UnitSystem } from "../kernels/typed-quantity.js";
 import { tokens } from "../styles/tokens.js";
 import { DrinkerChosenEvent } from "./drinker-chosen-event.js";
@@ -15,6 +16,7 @@ import { profileView } from "./profile-view.js";
  *
  * @element headfall-profile
  * @fires drinker-chosen  when the user presses near a drinker
+ * @fires profile-drawn   after each drawing: `layout` then says where everything is
  * @csspart drawing  the SVG
  * @csspart key      what the lines mean, and the scales
  */
@@ -25,6 +27,8 @@ export class HeadfallProfile extends LitElement {
     moment: {},
     drinker: { type: Number },
     system: {},
+    window: { attribute: false },
+    heldHeights: { attribute: false },
     width: { state: true },
   };
   static override styles = [tokens, profileStyles];
@@ -39,7 +43,11 @@ export class HeadfallProfile extends LitElement {
   declare drinker: number;
   /** Units on the axes. */
   declare system: UnitSystem;
+  /** Stretch of the path that is drawn, and heights to keep on the drawing [m]; undefined: as it fits. */
+  declare window: ProfileRequest["window"];
+  declare heldHeights: ProfileRequest["heldHeights"];
   declare private width: number;
+  #request: ProfileRequest | undefined;
   #layout: ProfileLayout | undefined;
   #sizes: ResizeObserver | undefined;
 
@@ -51,6 +59,14 @@ export class HeadfallProfile extends LitElement {
     this.drinker = 0;
     this.system = "metric";
     this.width = 0;
+  }
+
+  /** The drawing in pixels, and what it was made from; for what lies over it. */
+  get layout(): ProfileLayout | undefined {
+    return this.#layout;
+  }
+  get request(): ProfileRequest | undefined {
+    return this.#request;
   }
 
   override connectedCallback(): void {
@@ -69,11 +85,15 @@ export class HeadfallProfile extends LitElement {
     this.#sizes?.disconnect();
   }
 
+  override updated(): void {
+    if (this.#layout !== undefined) this.dispatchEvent(new Event("profile-drawn"));
+  }
+
   override render() {
     const { checked, path, moment, drinker, system } = this;
     if (checked === undefined || path === undefined || this.width < 120) return nothing;
     const unit = axisUnit(system);
-    const layout = layProfile({
+    this.#request = {
       checked,
       path,
       moment,
@@ -81,7 +101,10 @@ export class HeadfallProfile extends LitElement {
       width: this.width,
       height: this.width < 480 ? 296 : 420,
       tickUnit: unit.length,
-    });
+      window: this.window,
+      heldHeights: this.heldHeights,
+    };
+    const layout = layProfile(this.#request);
     this.#layout = layout;
     return html`<figure @click=${this.#pressed}>
       ${profileView(layout, { checked, drinker, system, unitSign: unit.sign, moment })}
