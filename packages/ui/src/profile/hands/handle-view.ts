@@ -1,0 +1,47 @@
+import { nothing, svg } from "lit";
+import type { HandDrag } from "../../kernels/side/hand-drag.js";
+import { bareHeight, dragText, heightText } from "../../kernels/side/handle-words.js";
+import type { PlacedHandle } from "../../kernels/side/place-handles.js";
+import type { HandleKind } from "../../kernels/side/side-handle.js";
+import type { UnitSystem } from "../../kernels/typed-quantity.js";
+
+/** Shapes of grips round (0, 0), told apart by outline: pipe, ground, vessel and drinkers. */
+const GRIPS: Readonly<Record<HandleKind, string>> = {
+  joint: "M0 -8L8 0L0 8L-8 0Z",
+  reading: "M0 -6L6 0L0 6L-6 0Z",
+  stand: "M-7 -5H7V5H-7Z",
+  water: "M-8 0A8 8 0 1 1 8 0A8 8 0 1 1 -8 0Z",
+  outlet: "M-6 0A6 6 0 1 1 6 0A6 6 0 1 1 -6 0Z",
+  ground: "M-8 5L0 -7L8 5Z",
+  drop: "M-6 -5H6L0 7Z",
+};
+
+/** One handle: its grip, its 44 px target, and to a screen reader an upright slider. */
+export function handleView({ handle, spot, grip }: PlacedHandle, isHeld: boolean, system: UnitSystem) {
+  const { key, kind, name, height, low, high } = handle;
+  const isApart = Math.abs(grip.y - spot.y) > 1;
+  return svg`<g class="handle ${kind} ${isHeld ? "held" : ""}" data-key=${key} tabindex="0" role="slider"
+      aria-orientation="vertical" aria-label=${name}
+      aria-valuemin=${bareHeight(handle, low, system)} aria-valuemax=${bareHeight(handle, high, system)}
+      aria-valuenow=${bareHeight(handle, height, system)} aria-valuetext=${heightText(handle, height, system)}>
+    ${isApart ? svg`<path class="tie" d="M${spot.x} ${spot.y}V${grip.y}"></path>` : nothing}
+    <g transform="translate(${grip.x} ${grip.y})">
+      <circle class="hit" r="22"></circle>
+      <circle class="ring" r="13"></circle>
+      <path class="grip" d=${GRIPS[kind]}></path>
+    </g>
+  </g>`;
+}
+
+/** What is said beside a handle in the hand: its figure, its change, and whether it is level with a neighbour. */
+export function dragView({ handle, grip }: PlacedHandle, drag: HandDrag, width: number, system: UnitSystem) {
+  const text = `${dragText(handle, drag.height, drag.start, system)}${drag.isLevel ? ", level" : ""}`;
+  const wide = text.length * 7.6 + 16;
+  const left = Math.max(2, Math.min(width - wide - 2, grip.x - wide / 2));
+  // Above the finger, which would hide it; below the hand only at the upper edge.
+  const top = grip.y > 70 ? grip.y - 64 : grip.y + 30;
+  return svg`
+    ${drag.isLevel ? svg`<path class="level-line" d="M${grip.x - 60} ${grip.y}H${grip.x + 60}"></path>` : nothing}
+    <rect class="said" x=${left} y=${top} width=${wide} height="26" rx="6"></rect>
+    <text class="figure" x=${left + wide / 2} y=${top + 18} text-anchor="middle">${text}</text>`;
+}

@@ -1,0 +1,353 @@
+import type { Plan } from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import type { Spot } from "../../kernels/profile-request.js";
+import type { Selected } from "../../kernels/selected.js";
+import { type AlongWindow, panWindow, showAlong, zoomWindow } from "../../kernels/side/along-window.js";
+import { handlesOf } from "../../kernels/side/handles-of.js";
+import { partAt } from "../../kernels/side/part-at.js";
+import { nearestHandle, type PlacedHandle, placeHandles } from "../../kernels/side/place-handles.js";
+import { middleOfLongest, readingPlaceAt } from "../../kernels/side/reading-place.js";
+import { scalesOf } from "../../kernels/side/side-scales.js";
+import { EditWantedEvent, GestureGivenUpEvent } from "../../store/edit-wanted-event.js";
+import { PartChosenEvent } from "../../store/part-chosen-event.js";
+import type { PlanChange } from "../../store/plan-change.js";
+import { controls } from "../../styles/controls.js";
+import { tokens } from "../../styles/tokens.js";
+import { DrinkerChosenEvent } from "../drinker-chosen-event.js";
+import { HeadfallProfile } from "../profile-element.js";
+import { moveByKey } from "./hand-keys.js";
+import { handsStyles } from "./hands.styles.js";
+import type { DrawnLine, HandsHost } from "./hands-host.js";
+import { handsView } from "./hands-view.js";
+import { Holding } from "./holding.js";
+import { lengthOf, PointerStates } from "./pointer-states.js";
+import { toolsView } from "./tools-view.js";
+
+/** A tap this near to a grip means what the handle belongs to [px]. */
+const ON_GRIP = 12;
+
+/**
+ * What can be taken hold of on the line from the side: heights of pipe, ground, vessel, water and drinkers, by hand
+ * or by keys; with the chosen part, the lengths and flows of the runs, and the band of heads. It lies over the
+ * `<headfall-profile>` that stands right before it; the box that holds both is positioned.
+ *
+ * @element headfall-profile-hands
+ * @fires edit-wanted       when something is to be moved, added or taken out
+ * @fires gesture-given-up  when a drag was given up
+ * @fires part-chosen       when a part of the plan, or nothing, was pressed
+ * @fires drinker-chosen    when a drinker was pressed
+ * @csspart over   the SVG that lies over the drawing
+ * @csspart tools  the buttons under it
+ */
+export class HeadfallProfileHands extends LitElement implements HandsHost {
+  static override properties = {
+    plan: { attribute: false },
+    selected: { attribute: false },
+    shows: {},
+  };
+  static override styles = [tokens, controls, handsStyles];
+
+  /** The plan as it is now; the drawing may be made from a slightly older one. */
+  declare plan: Plan | undefined;
+  /** The chosen part, outlined on the drawing. */
+  declare selected: Selected | undefined;
+  /** One moment, as the drawing shows it, or the band between both extremes. */
+  declare shows: "moment" | "band";
+
+  placed: readonly PlacedHandle[] = [];
+  readonly #holding = new Holding(this);
+  readonly #pointers = new PointerStates(this, this.#holding);
+  readonly #onDrawn = () => this.#drawnAnew();
+  #profile: HeadfallProfile | undefined;
+  #focusNext: ((placed: readonly PlacedHandle[]) => PlacedHandle | undefined) | undefined;
+  #pathKey = "";
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.selected = undefined;
+    this.shows = "moment";
+  }
+
+  /** The drawing as it is now. */
+  get drawn(): DrawnLine | undefined {
+    const { layout, request, system } = this.#profile ?? {};
+    return layout && request && system ? { layout, request, system } : undefined;
+  }
+
+  override connectedCallback(): void {
+    super.connectedCallback();
+    const before = this.previousElementSibling;
+    this.#profile = before instanceof HeadfallProfile ? before : undefined;
+    this.#profile?.addEventListener("profile-drawn", this.#onDrawn);
+    this.requestUpdate();
+  }
+
+  override disconnectedCallback(): void {
+    super.disconnectedCallback();
+    this.#holding.giveUp();
+    this.#profile?.removeEventListener("profile-drawn", this.#onDrawn);
+    this.#profile = undefined;
+  }
+
+  override willUpdate(): void {
+    const { drawn, plan } = this;
+    if (drawn === undefined || plan === undefined) {
+      this.placed = [];
+      return;
+    }
+    const { layout, request } = drawn;
+    const { drag } = this.#holding;
+    const handles = handlesOf({ ...request, plan, reach: layout.heights }).map((handle) =>
+      handle.key === drag?.key ? { ...handle, height: drag.height } : handle,
+    );
+    this.placed = placeHandles(handles, layout, drag?.key);
+  }
+
+  override render() {
+    const { drawn, placed, selected, shows } = this;
+    if (drawn === undefined || this.plan === undefined) return nothing;
+    const { width, height } = drawn.layout;
+    const { window } = drawn.request;
+    return html`
+      <div class="over" part="over" @keydown=${this.#keyPressed} @keyup=${this.#keyLeft} @focusout=${this.#keyLeft}>
+        <svg class=${window === undefined ? "" : "closer"} width=${width} height=${height}
+          viewBox="0 0 ${width} ${height}" role="group" aria-label="What can be moved up and down"
+          @pointerdown=${this.#pointerDown} @pointermove=${this.#pointerMoved} @pointerup=${this.#pointerUp}
+          @pointercancel=${this.#pointerCancelled} @wheel=${this.#wheelTurned}>
+          ${handsView({ ...drawn, placed, holding: this.#holding, selected, shows })}
+        </svg>
+      </div>
+      ${toolsView({
+        isWhole: window === undefined,
+        canAdd: this.#addPlace() !== undefined,
+        isBand: shows === "band",
+        zoom: (factor) => this.#zoom(factor),
+        showWhole: () => this.look(undefined),
+        addHeight: () => this.#addAt(this.#addPlace()),
+      })}`;
+  }
+
+  override updated(_changed: PropertyValues<this>): void {
+    const next = this.#focusNext?.(this.placed);
+    if (next === undefined) return;
+    this.#focusNext = undefined;
+    this.#focus(next.handle.key);
+  }
+
+  want(change: PlanChange, gesture?: string): void {
+    this.dispatchEvent(new EditWantedEvent(change, gesture));
+  }
+
+  giveUp(gesture: string): void {
+    this.dispatchEvent(new GestureGivenUpEvent(gesture));
+  }
+
+  holdScale(isHeld: boolean): void {
+    if (this.#profile !== undefined)
+      this.#profile.heldHeights = isHeld ? this.drawn?.layout.heights : undefined;
+  }
+
+  /** Shows a stretch of the path, or all of it. */
+  look(window: AlongWindow): void {
+    if (this.#profile !== undefined) this.#profile.window = window;
+  }
+
+  tapped(spot: Spot, isTwice: boolean): void {
+    const { drawn } = this;
+    if (drawn === undefined) return;
+    const { layout, request } = drawn;
+    const onGrip = nearestHandle(this.placed, spot, ON_GRIP)?.handle.part;
+    const pressed = partAt(layout, request.checked.line, request.path, spot);
+    if (isTwice && pressed?.part.kind === "run" && onGrip === undefined) {
+      this.#addAt(scalesOf(layout).alongAt(spot.x));
+      return;
+    }
+    if (onGrip === undefined && pressed?.drinker !== undefined)
+      this.dispatchEvent(new DrinkerChosenEvent(pressed.drinker));
+    this.dispatchEvent(new PartChosenEvent(onGrip ?? pressed?.part));
+  }
+
+  #drawnAnew(): void {
+    const { drawn } = this;
+    if (drawn === undefined) return;
+    const { request, layout } = drawn;
+    const { path, checked } = request;
+    this.#holding.drawnAnew(checked);
+    // A scale that has gone on by a step stays there while the hand is down.
+    const held = this.#profile?.heldHeights;
+    if (held?.some((height, i) => height !== layout.heights[i])) this.holdScale(true);
+    const key = `${path.source} ${checked.line.points.id[path.points.at(-1) ?? 0]}`;
+    if (key !== this.#pathKey && request.window !== undefined) this.look(undefined);
+    this.#pathKey = key;
+    this.requestUpdate();
+  }
+
+  #spotOf(event: MouseEvent): Spot {
+    const box = (event.currentTarget as Element).getBoundingClientRect();
+    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  }
+
+  #pointerDown(event: PointerEvent): void {
+    if (event.button !== 0) return;
+    const key = this.#pointers.down(event.pointerId, this.#spotOf(event), event.pointerType === "touch");
+    if (key !== undefined) {
+      // Else the press would move the focus away again, and begin to choose words.
+      event.preventDefault();
+      this.#focus(key);
+    }
+    if (key !== undefined || event.pointerType === "mouse")
+      (event.currentTarget as Element).setPointerCapture(event.pointerId);
+  }
+
+  #pointerMoved(event: PointerEvent): void {
+    this.#pointers.move(event.pointerId, this.#spotOf(event));
+  }
+
+  #pointerUp(event: PointerEvent): void {
+    this.#pointers.up(event.pointerId, event.timeStamp);
+  }
+
+  #pointerCancelled(event: PointerEvent): void {
+    this.#pointers.cancelled(event.pointerId);
+  }
+
+  #wheelTurned(event: WheelEvent): void {
+    const { drawn } = this;
+    if (drawn === undefined) return;
+    const { window } = drawn.request;
+    const scales = scalesOf(drawn.layout);
+    if (event.ctrlKey) {
+      event.preventDefault();
+      const around = scales.alongAt(this.#spotOf(event).x);
+      this.look(zoomWindow(window, lengthOf(this), 2 ** (-event.deltaY / 200), around));
+    } else if (window !== undefined && Math.abs(event.deltaX) > Math.abs(event.deltaY)) {
+      event.preventDefault();
+      this.look(panWindow(window, lengthOf(this), event.deltaX / scales.perMetreAlong));
+    }
+  }
+
+  #keyPressed(event: KeyboardEvent): void {
+    const { drawn } = this;
+    const placed = this.#placedIn(event);
+    if (drawn === undefined || event.ctrlKey || event.metaKey || event.altKey) return;
+    const isOurs =
+      (placed !== undefined && moveByKey(this.#holding, placed, event, drawn.system)) ||
+      this.#actByKey(event, placed);
+    if (isOurs) {
+      event.preventDefault();
+      event.stopPropagation();
+    }
+  }
+
+  #actByKey({ key, shiftKey }: KeyboardEvent, placed: PlacedHandle | undefined): boolean {
+    switch (key) {
+      case "Escape":
+        if (this.#holding.heldKey === undefined) return false;
+        this.#holding.giveUp();
+        return true;
+      case "+":
+      case "=":
+        this.#zoom(1.6);
+        return true;
+      case "-":
+        this.#zoom(1 / 1.6);
+        return true;
+      case "0":
+        this.look(undefined);
+        return true;
+      case "ArrowLeft":
+      case "ArrowRight":
+        return this.#goAlong(key === "ArrowLeft" ? -1 : 1, placed, shiftKey);
+      case "Insert":
+        this.#addAt(this.#addPlace());
+        return true;
+      case "Delete":
+        return this.#deleteReading(placed);
+      case "Enter":
+        if (placed !== undefined) this.dispatchEvent(new PartChosenEvent(placed.handle.part));
+        return placed !== undefined;
+      default:
+        return false;
+    }
+  }
+
+  #keyLeft(): void {
+    if (!this.#holding.isByPointer) this.#holding.letGo();
+  }
+
+  /** To the next handle, or with Shift along a line that is drawn closer. */
+  #goAlong(direction: number, placed: PlacedHandle | undefined, isPan: boolean): boolean {
+    const window = this.drawn?.request.window;
+    if (isPan && window !== undefined) {
+      this.look(panWindow(window, lengthOf(this), (direction * (window[1] - window[0])) / 4));
+      return true;
+    }
+    const at = placed === undefined ? -1 : this.placed.indexOf(placed);
+    const next = this.placed[at + direction];
+    if (next !== undefined) this.#focus(next.handle.key);
+    return next !== undefined;
+  }
+
+  #zoom(factor: number): void {
+    const { drawn } = this;
+    if (drawn === undefined) return;
+    const [from, to] = drawn.layout.window;
+    const around = this.#placedIn()?.handle.along ?? (from + to) / 2;
+    this.look(zoomWindow(drawn.request.window, lengthOf(this), factor, around));
+  }
+
+  /** Where a height is added by key or button: in the longest piece of the chosen run, or of the one looked at. */
+  #addPlace(): number | undefined {
+    const { drawn, selected } = this;
+    if (drawn === undefined) return undefined;
+    const { checked, path, drinker } = drawn.request;
+    const { runs, drinkers } = checked.line;
+    const chosen = selected && "run" in selected ? runs.findIndex(({ index }) => index === selected.run) : -1;
+    const looked = drinkers.run[drinker] ?? 0;
+    return (
+      (chosen >= 0 ? middleOfLongest(checked, path, chosen) : undefined) ??
+      middleOfLongest(checked, path, looked)
+    );
+  }
+
+  #addAt(along: number | undefined): void {
+    const { drawn } = this;
+    if (drawn === undefined || along === undefined) return;
+    const { checked, path, window } = drawn.request;
+    const place = readingPlaceAt(checked, path, along, drawn.system);
+    if (place === undefined) return;
+    this.look(showAlong(window, lengthOf(this), along));
+    const known = new Set(this.placed.map(({ handle }) => handle.key));
+    this.#focusNext = (placed) =>
+      placed
+        .filter(({ handle }) => handle.kind === "reading")
+        .sort((a, b) => Math.abs(a.handle.along! - along) - Math.abs(b.handle.along! - along))
+        .find(
+          (_, i, { length }) =>
+            i === 0 && length > [...known].filter((key) => key.startsWith("reading")).length,
+        );
+    this.want({ kind: "addReading", ...place });
+  }
+
+  #deleteReading(placed: PlacedHandle | undefined): boolean {
+    if (placed?.handle.target.kind !== "reading") return false;
+    const { run, reading } = placed.handle.target;
+    const at = this.placed.indexOf(placed);
+    const count = this.placed.length;
+    this.#focusNext = (left) => (left.length < count ? left[Math.min(at, left.length - 1)] : undefined);
+    this.want({ kind: "deleteReading", run, reading });
+    return true;
+  }
+
+  #placedIn(event?: Event): PlacedHandle | undefined {
+    const focused = (event?.target as Element | undefined) ?? this.shadowRoot?.activeElement;
+    const key = focused?.closest("[data-key]")?.getAttribute("data-key");
+    return this.placed.find(({ handle }) => handle.key === key);
+  }
+
+  #focus(key: string): void {
+    const handles = this.renderRoot.querySelectorAll<SVGElement>("[data-key]");
+    [...handles].find((one) => one.dataset["key"] === key)?.focus({ preventScroll: true });
+  }
+}
