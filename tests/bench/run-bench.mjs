@@ -12,6 +12,7 @@ import { evaluateDrinkers } from "../../packages/hydraulics/dist/solve/laws/drin
 import { prepareLine } from "../../packages/hydraulics/dist/solve/prepare-line.js";
 import { reachState, solveLine } from "../../packages/hydraulics/dist/solve/solve-line.js";
 import { buildRings, buildYard } from "./networks.mjs";
+import { measurePage } from "./page-bars.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const results = { machine: `${cpus()[0].model}, ${cpus().length} cores, node ${process.version}`, rows: [] };
@@ -245,6 +246,10 @@ if (only === undefined || only === "laws") againstBareLaws();
 if (only === undefined || only === "rings") rings();
 if (only === undefined || only === "checks") checks();
 if (only === undefined || only === "scipy") againstSparseNewton();
+if (only === undefined || only === "page") {
+  console.log("\nThe page, as shipped, with the processor slowed down four times");
+  for (const { what, ...cells } of await measurePage()) row(what, cells);
+}
 const cache = here("../../node_modules/.cache");
 mkdirSync(cache, { recursive: true });
 writeFileSync(join(cache, "headfall-bench.json"), `${JSON.stringify(results, null, 2)}\n`);

@@ -12,15 +12,15 @@ export function undoView({ store, acts }: Board) {
 }
 
 const VIEWS: readonly { view: BoardView; label: string }[] = [
-  { view: "above", label: "From above" },
-  { view: "side", label: "From the side" },
-  { view: "table", label: "As a table" },
+  { view: "above", label: "Above" },
+  { view: "side", label: "Side" },
+  { view: "table", label: "Table" },
 ];
 
 /** Turns from one view of the plan to another, where there is room for one only. */
 export function viewsView({ view, isWide, acts }: Board) {
   if (isWide) return nothing;
-  return html`<div class="views" role="group" aria-label="The plan" part="views">
+  return html`<div class="views" role="group" aria-label="The plan from" part="views">
     ${VIEWS.map(
       ({ view: each, label }) =>
         html`<button aria-pressed=${each === view ? "true" : "false"} @click=${() => acts.turnTo(each)}>${label}</button>`,

@@ -48,8 +48,8 @@ function fromTheSideView({ plan, checked, path, part, shown, moment, lookedAt, s
       @drinker-chosen=${(event: DrinkerChosenEvent) => acts.look(event.drinker)}
     ></headfall-profile>
     <headfall-profile-hands
-      .plan=${plan} .checked=${checked} .path=${path} .moment=${moment} .shows=${shown === "bothEnds" ? "band" : "moment"}
-      .drinker=${lookedAt} .selected=${part} .system=${system}
+      .plan=${plan} .selected=${part} .shows=${shown === "bothEnds" ? "band" : "moment"}
+      @drinker-chosen=${(event: DrinkerChosenEvent) => acts.look(event.drinker)}
     ></headfall-profile-hands>
   </div>`;
 }

@@ -306,6 +306,8 @@ export class HeadfallLine extends LitElement {
   #loadRest(): Promise<unknown> {
     this.#loading ??= import("./rest.js").then((rest) => {
       if (this.#store === undefined && this.#plan !== undefined) this.store = rest.storeOf(this.#plan);
+      const root = this.shadowRoot!;
+      root.adoptedStyleSheets = [...root.adoptedStyleSheets, rest.restStyles.styleSheet!];
       this.rest = rest;
     });
     return this.#loading;

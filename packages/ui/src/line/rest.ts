@@ -5,6 +5,7 @@
 import type { Plan } from "@headfall/hydraulics";
 import "../define-rest.js";
 import { PlanStore } from "../store/plan-store.js";
+import { tableStyles } from "../tables/table.styles.js";
 
 export { undoView, viewsView } from "./bar-view.js";
 export { deepView } from "./deep-view.js";
@@ -13,3 +14,6 @@ export { sideView } from "./side-view.js";
 
 /** The store of a line that was given a plan alone. */
 export const storeOf = (plan: Plan): PlanStore => new PlanStore(plan);
+
+/** The styles of all this, for the element to add to its own. */
+export const restStyles = tableStyles;
