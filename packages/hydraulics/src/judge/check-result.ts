@@ -1,3 +1,5 @@
+import { DEFAULTS } from "../document/defaults.js";
+import { readShare } from "../document/schema-parts.js";
 import type { Line } from "../model/line.js";
 import type { MomentName } from "../model/moment.js";
 import type { DefaultUsed } from "../model/typed-values.js";
@@ -77,6 +79,25 @@ export type Certainty =
       readonly otherwise: VerdictName;
     }
   | { readonly kind: "notSampled" };
+
+/**
+ * What sampling varies besides heights, levels, bores and flows: two standard deviations each, as shares.
+ *
+ * sureShare       of the samples that must agree for a verdict to be sure
+ * coefficient     Hazen-Williams C: one step of the usual values
+ * fittings        loss coefficients of fittings: elbows are printed within 20 to 40 %
+ * oneToTheNext    flow of one drinker of a batch against the next; common practice, no source
+ * criticalLeast   least loss between laminar and turbulent, as a share of the turbulent one
+ *
+ * @source hydraulic-institute-edb, Table 32c, seen
+ */
+export const SAMPLED_DOUBTS = {
+  sureShare: 0.95,
+  coefficient: readShare(DEFAULTS.roughnessDoubt.typed) ?? 0,
+  fittings: 0.3,
+  oneToTheNext: 0.1,
+  criticalLeast: 0.5,
+} as const;
 
 export interface DrinkerVerdict extends Judgement {
   readonly drinker: string;

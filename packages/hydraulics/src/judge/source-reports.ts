@@ -1,12 +1,9 @@
 import type { Line, Source } from "../model/line.js";
 import { givenBeforeStall, MOMENTS, type MomentName, type Moments } from "../model/moment.js";
-import { ventDiameterFor } from "../physics/vent.js";
+import { VENT_SHARE, ventDiameterFor } from "../physics/vent.js";
 import { volumeAtLevel } from "../physics/vessel.js";
 import type { LineSolution } from "../solve/solution.js";
 import type { SourceReport } from "./check-result.js";
-
-/** A vent may cost this share of the head over the lowest drinker; common practice, no source. */
-export const VENT_SHARE = 0.01;
 
 /** What each source holds, weighs and must give, and whether a header tank is kept full. */
 export function reportSources(

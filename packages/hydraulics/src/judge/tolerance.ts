@@ -1,12 +1,10 @@
-import { DEFAULTS } from "../document/defaults.js";
-import { readShare } from "../document/schema-parts.js";
 import { type Line, SEGMENT_KIND } from "../model/line.js";
 import { type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { randomFrom } from "../numerics/random.js";
 import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
 import { type PreparedLine, prepareAlike, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type LineSolution } from "../solve/solution.js";
-import { type Certainty, VERDICTS, type VerdictName } from "./check-result.js";
+import { type Certainty, SAMPLED_DOUBTS, VERDICTS, type VerdictName } from "./check-result.js";
 import { verdictOfDrinker } from "./drinker-troubles.js";
 import type { Filling } from "./filling.js";
 import { sampleMoment } from "./solve-moments.js";
@@ -17,18 +15,7 @@ export interface Doubts {
   readonly level: number;
 }
 
-/** Share of the samples that must agree for a verdict to be sure. */
-const SURE_SHARE = 0.95;
-
-/** Relative doubt of the Hazen-Williams coefficient, two standard deviations; one step of the usual values. */
-const COEFFICIENT_DOUBT = readShare(DEFAULTS.roughnessDoubt.typed) ?? 0;
-/**
- * Relative doubt of a fitting's loss coefficient, two standard deviations: elbows are printed within 20 to 40 %.
- * @source hydraulic-institute-edb, Table 32c, seen
- */
-const FITTING_DOUBT = 0.3;
-/** Difference from one drinker to the next in a batch, two standard deviations; common practice, no source. */
-const UNIT_DOUBT = 0.1;
+const { sureShare, coefficient, fittings, oneToTheNext, criticalLeast } = SAMPLED_DOUBTS;
 
 interface Sample {
   readonly line: Line;
@@ -98,8 +85,8 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
   };
   const shift = drawHeights(line, doubts.heights / 2, draw);
   const levelOff = (doubts.level / 2) * draw("the water level");
-  const fittingOff = (1 + FITTING_DOUBT) ** (draw("the losses of the fittings") / 2);
-  const roughnessOff = 1 + (COEFFICIENT_DOUBT / 2) * draw("the roughness of the pipe");
+  const fittingOff = (1 + fittings) ** (draw("the losses of the fittings") / 2);
+  const roughnessOff = 1 + (coefficient / 2) * draw("the roughness of the pipe");
   const groupFactor = line.drinkers.groups.map((group) => {
     const z = draw(`the flow of ${group.kindName} (jug and watch)`);
     return z < 0 ? group.flowLow ** (-z / 2) : group.flowHigh ** (z / 2);
@@ -110,7 +97,7 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
   );
   const { points, segments, drinkers, sources } = line;
   return {
-    criticalShare: 0.5 + 0.5 * random.uniform(),
+    criticalShare: criticalLeast + (1 - criticalLeast) * random.uniform(),
     drawn,
     line: {
       ...line,
@@ -126,7 +113,7 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
         ...drinkers,
         height: drinkers.height.map((h, d) => h + shift[drinkers.point[d]]),
         coefficient: drinkers.coefficient.map(
-          (k, d) => k * groupFactor[drinkers.group[d]] * Math.exp((UNIT_DOUBT / 2) * random.normal()),
+          (k, d) => k * groupFactor[drinkers.group[d]] * Math.exp((oneToTheNext / 2) * random.normal()),
         ),
       },
       sources: sources.map((source) => ({
@@ -235,7 +222,7 @@ function certaintyOf(
   influence: ReadonlyMap<string, Float64Array>,
 ): Certainty {
   const share = counts[VERDICTS.indexOf(verdict)] / samples;
-  if (share >= SURE_SHARE) return { kind: "sure", share, samples };
+  if (share >= sureShare) return { kind: "sure", share, samples };
   let otherwise: VerdictName = verdict === "good" ? "starves" : "good";
   let most = 0;
   VERDICTS.forEach((name, v) => {

@@ -64,30 +64,59 @@ const WAY_IN = "entry-sharp";
  * @source loss-coefficient-table, gate valve 1/2 closed, seen
  */
 const HALF_TAP = 2.1;
+const HALF_TAP_SOURCE = "loss-coefficient-table";
 
-export function sumFittings(
-  run: {
-    readonly fittings?: readonly PlanFitting[] | undefined;
-    readonly tap?: "open" | "half" | "shut" | undefined;
-  },
+/** The part of a run that decides what its water passes besides pipe. */
+interface FittedRun {
+  readonly fittings?: readonly PlanFitting[] | undefined;
+  readonly tap?: "open" | "half" | "shut" | undefined;
+}
+
+/** One entry of what the water of a run passes besides pipe, at the run's bore; `count` of them, each with these K. */
+export interface CountedFitting {
+  readonly name: string;
+  readonly count: number;
+  readonly k1: number;
+  readonly kInfinity: number;
+  /** Least and greatest K to expect, as factors; undefined where no table says. */
+  readonly scatter: { readonly low: number; readonly high: number } | undefined;
+  /** Key of the source; undefined for a figure of the user's own. */
+  readonly source: string | undefined;
+}
+
+/** Everything that counts as a fitting of a run: a tap half open, the plan's fittings, the way in from a vessel. */
+export function listFittings(
+  run: FittedRun,
   bore: number,
   startsAtSource: boolean,
-): FittingSum {
-  const list = [...(run.fittings ?? []), ...(startsAtSource ? [WAY_IN] : [])];
-  let k1 = 0;
-  let kInfinity = run.tap === "half" ? HALF_TAP : 0;
-  for (const fitting of list) {
-    const one =
+): readonly CountedFitting[] {
+  const { fittings = [], tap } = run;
+  return [
+    ...(tap === "half"
+      ? [{ ...OWN, name: "tap, half open", kInfinity: HALF_TAP, source: HALF_TAP_SOURCE }]
+      : []),
+    ...fittings.map((fitting) =>
       typeof fitting === "string"
         ? namedFitting(fitting, bore)
-        : { k1: 0, kInfinity: fitting.k, count: fitting.count ?? 1 };
+        : { ...OWN, name: fitting.name, kInfinity: fitting.k, count: fitting.count ?? 1 },
+    ),
+    ...(startsAtSource ? [namedFitting(WAY_IN, bore)] : []),
+  ];
+}
+
+const OWN = { count: 1, k1: 0, scatter: undefined, source: undefined };
+
+export function sumFittings(run: FittedRun, bore: number, startsAtSource: boolean): FittingSum {
+  let k1 = 0;
+  let kInfinity = 0;
+  for (const one of listFittings(run, bore, startsAtSource)) {
     k1 += one.count * one.k1;
     kInfinity += one.count * one.kInfinity;
   }
   return { k1, kInfinity };
 }
 
-function namedFitting(text: string, bore: number): { k1: number; kInfinity: number; count: number } {
+function namedFitting(text: string, bore: number): CountedFitting {
   const { name, count } = readFittingText(text);
   const known = findFittingByName(name);
   if (known === undefined)
@@ -95,5 +124,6 @@ function namedFitting(text: string, bore: number): { k1: number; kInfinity: numb
       `buildLine: no fitting is called ${JSON.stringify(name)}; only plans from readPlan or checkDocument can be built`,
     );
   const { k1, kInfinity } = fittingAtBore(known, bore);
-  return { k1, kInfinity, count };
+  const { low, high, citation } = known;
+  return { name: known.name, count, k1, kInfinity, scatter: { low, high }, source: citation.source };
 }

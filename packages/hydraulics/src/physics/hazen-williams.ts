@@ -10,10 +10,14 @@ export interface HazenWilliamsRun {
   readonly coefficient: number;
 }
 
-/** The constant of the SI form; other printed values spread the loss by 3.7 %. */
-const CONSTANT = 10.67;
-const FLOW_EXPONENT = 1.852;
-const BORE_EXPONENT = 4.8704;
+/**
+ * The constant of the SI form (other printed values spread the loss by 3.7 %), and the exponents of flow and bore.
+ *
+ * @source hazen-williams-si, SI form, seen; exponent 4.8704 from memory
+ */
+export const HAZEN_WILLIAMS_LAW = { constant: 10.67, flowExponent: 1.852, boreExponent: 4.8704 } as const;
+
+const { constant: CONSTANT, flowExponent: FLOW_EXPONENT, boreExponent: BORE_EXPONENT } = HAZEN_WILLIAMS_LAW;
 
 /**
  * Where Hazen-Williams has been shown to hold. No published limit covers bores under 50 mm at Reynolds numbers

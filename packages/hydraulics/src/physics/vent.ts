@@ -9,7 +9,10 @@ import { DISCHARGE_COEFFICIENT } from "./orifice.js";
 import { vapourPressureOfWater, type Water } from "./water.js";
 
 /** Dry air at 20 °C and one atmosphere [kg/m³], from memory. */
-const AIR_DENSITY = 1.204;
+export const AIR_DENSITY = 1.204;
+
+/** A vent may cost this share of the head over the lowest drinker; common practice, no source. */
+export const VENT_SHARE = 0.01;
 
 /**
  * Head that an open vessel puts on its line: its surface, at the air's pressure.
