@@ -1,0 +1,49 @@
+/** Widths of signs as shares of the letters' size, on the wide side of usual sans-serif faces. */
+const NARROW = /[iljtfrI.,:;'|!()[\]/ ]/;
+const WIDE = /[mwMW@%]/;
+const CAPITAL = /[A-Z]/;
+/** Signs from here on are no Latin letters: they are taken as wide as they are high. */
+const BEYOND_LATIN = "\u0250";
+
+/** How long a text is when printed [mm], on the wide side. */
+export function lengthOfText(text: string, size: number, isBold = false): number {
+  let sum = 0;
+  for (const sign of text) sum += shareOf(sign);
+  return sum * size * (isBold ? 1.08 : 1);
+}
+
+function shareOf(sign: string): number {
+  if (NARROW.test(sign)) return 0.34;
+  if (WIDE.test(sign)) return 0.92;
+  if (CAPITAL.test(sign)) return 0.7;
+  return sign < BEYOND_LATIN ? 0.57 : 1.05;
+}
+
+/** The text, or as much of its beginning as has room, with an ellipsis. */
+export function cropped(text: string, size: number, room: number, isBold = false): string {
+  if (lengthOfText(text, size, isBold) <= room) return text;
+  const signs = [...text];
+  let length = lengthOfText("…", size, isBold);
+  let kept = "";
+  for (const sign of signs) {
+    length += lengthOfText(sign, size, isBold);
+    if (length > room) break;
+    kept += sign;
+  }
+  return `${kept.trimEnd()}…`;
+}
+
+/** Broken into lines that have room, at blanks; a word that is too long by itself is cropped. */
+export function wrapped(text: string, size: number, room: number): string[] {
+  const lines: string[] = [];
+  let current = "";
+  for (const word of text.split(/\s+/)) {
+    const longer = current === "" ? word : `${current} ${word}`;
+    if (current !== "" && lengthOfText(longer, size) > room) {
+      lines.push(current);
+      current = word;
+    } else current = longer;
+  }
+  if (current !== "") lines.push(current);
+  return lines.map((each) => cropped(each, size, room));
+}

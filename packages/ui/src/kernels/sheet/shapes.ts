@@ -1,0 +1,100 @@
+import type { VerdictName } from "@headfall/hydraulics";
+import type { Spot } from "../profile-request.js";
+
+/** What a line on the paper means; the view gives each its width, colour and dashes. */
+export type Pen =
+  | "pipe"
+  | "unscaled"
+  | "stem"
+  | "ground"
+  | "vessel"
+  | "water"
+  | "level"
+  | "leader"
+  | "rule"
+  | "frame"
+  | "check"
+  | "filled"
+  | "joint";
+
+/** What stands on the paper, in millimetres: x to the right, y down. */
+export type Shape =
+  | { readonly kind: "path"; readonly pen: Pen; readonly spots: readonly Spot[]; readonly isClosed?: boolean }
+  | {
+      readonly kind: "ring";
+      readonly pen: Pen;
+      readonly x: number;
+      readonly y: number;
+      readonly radius: number;
+    }
+  | {
+      readonly kind: "mark";
+      readonly verdict: VerdictName;
+      readonly x: number;
+      readonly y: number;
+      readonly radius: number;
+    }
+  | TextShape;
+
+export interface TextShape {
+  readonly kind: "text";
+  readonly x: number;
+  /** Base line. */
+  readonly y: number;
+  readonly text: string;
+  readonly size: number;
+  readonly anchor?: "middle" | "end";
+  readonly isBold?: boolean;
+  /** Turned to be read from the right: a quarter turn about (x, y). */
+  readonly isTurned?: boolean;
+}
+
+/** A box on the paper [mm]. */
+export interface Box {
+  readonly left: number;
+  readonly top: number;
+  readonly right: number;
+  readonly bottom: number;
+}
+
+export const line = (pen: Pen, ...spots: readonly (readonly [number, number])[]): Shape => ({
+  kind: "path",
+  pen,
+  spots: spots.map(([x, y]) => ({ x, y })),
+});
+
+export const rectangle = (pen: Pen, { left, top, right, bottom }: Box): Shape => ({
+  kind: "path",
+  pen,
+  isClosed: true,
+  spots: [
+    { x: left, y: top },
+    { x: right, y: top },
+    { x: right, y: bottom },
+    { x: left, y: bottom },
+  ],
+});
+
+/** The box around a shape, on the wide side. */
+export function boxOf(shape: Shape): Box {
+  if (shape.kind === "path") return boxOfSpots(shape.spots);
+  const { x, y } = shape;
+  const reach = shape.kind === "text" ? shape.size * (shape.text.length + 1) : shape.radius + 1;
+  return { left: x - reach, top: y - reach, right: x + reach, bottom: y + reach };
+}
+
+export function boxOfSpots(spots: readonly Spot[]): Box {
+  let box = { left: Infinity, top: Infinity, right: -Infinity, bottom: -Infinity };
+  for (const { x, y } of spots) {
+    box = {
+      left: Math.min(box.left, x),
+      top: Math.min(box.top, y),
+      right: Math.max(box.right, x),
+      bottom: Math.max(box.bottom, y),
+    };
+  }
+  return box;
+}
+
+export const doMeet = (one: Box, other: Box): boolean =>
+  one.left < other.right && other.left < one.right && one.top < other.bottom && other.top < one.bottom;
