@@ -11,9 +11,11 @@ export const pageStyles = css`
     font-family: var(--_font); line-height: 1.45; -webkit-text-size-adjust: 100%;
   }
   .page { max-width: 76rem; margin: 0 auto; padding: 0 0.75rem 3rem; }
-  .top { display: flex; flex-wrap: wrap; gap: 0.5rem 1rem; align-items: center; padding: 0.6rem 0; }
-  h1 { font-size: 1.35rem; margin: 0; letter-spacing: 0.01em; }
-  h1 small { font-weight: 400; font-size: 1rem; color: var(--_quiet); display: block; overflow-wrap: anywhere; }
+  .top { display: flex; flex-wrap: wrap; gap: 0.4rem 0.75rem; align-items: center; padding: 0.6rem 0; }
+  h1 { font-size: 1.35rem; margin: 0; letter-spacing: 0.01em; display: flex; flex-wrap: wrap; gap: 0.2rem 0.6rem; align-items: center; }
+  h1 button { font-size: 1rem; font-weight: 400; overflow-wrap: anywhere; text-align: left; padding-block: 0.3rem; }
+  h1 button::after { content: "\\25be"; margin-left: 0.5rem; }
+  .kept { color: var(--_quiet); font-size: 0.9rem; }
   .tools { display: flex; flex-wrap: wrap; gap: 0.5rem; margin-left: auto; }
   .tools label.button { display: inline-flex; align-items: center; position: relative; }
   .tools label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
@@ -21,17 +23,27 @@ export const pageStyles = css`
   .note { color: var(--_quiet); font-size: 0.9rem; margin: 1.5rem 0 0; max-width: 80ch; overflow-wrap: anywhere; }
   .note h2 { font-size: 1.15rem; margin: 0; color: var(--_ink); }
   .note p { margin: 0.35rem 0; }
-  .refused { border: 2px solid var(--_dry); border-radius: 8px; background: var(--_sheet); padding: 0.5rem 0.9rem; margin: 0.5rem 0; }
-  .refused h2 { font-size: 1.05rem; margin: 0.25rem 0; color: var(--_dry); }
-  .refused li { margin: 0.4rem 0; overflow-wrap: anywhere; }
+  .notice, .card { border: 1px solid var(--_edge); border-radius: 8px; background: var(--_sheet); padding: 0.5rem 0.9rem; margin: 0.5rem 0; }
+  .notice p { margin: 0.25rem 0; overflow-wrap: anywhere; }
+  .notice h2, .card h2 { font-size: 1.05rem; margin: 0.25rem 0; }
+  .notice li { margin: 0.4rem 0; overflow-wrap: anywhere; }
+  [role="alert"] .notice { border: 2px solid var(--_dry); }
+  [role="alert"] .notice h2 { color: var(--_dry); }
+  .acts { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.4rem 0; }
   .dropping { outline: 4px dashed var(--_accent); outline-offset: -8px; }
   @media (max-width: 560px) {
-    .tools { margin-left: 0; width: 100%; display: grid; grid-template-columns: repeat(2, minmax(0, 1fr)); }
-    .tools > * { justify-content: center; }
+    .top { display: grid; grid-template-columns: minmax(0, 1fr) auto; }
+    h1 { flex-wrap: nowrap; font-size: 1.2rem; }
+    h1 button { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
+    .kept { min-width: 2.6rem; max-width: 4.5rem; font-size: 0.85rem; line-height: 1.15; }
+    .tools { grid-column: 1 / -1; }
+    .tools { margin-left: 0; width: 100%; display: grid; grid-template-columns: repeat(6, minmax(0, 1fr)); gap: 0.4rem; }
+    .tools > * { grid-column: span 2; justify-content: center; padding: 0 0.2rem; font-size: 0.95rem; }
+    .tools > select { grid-column: span 3; }
   }
   @media (prefers-reduced-motion: no-preference) {
-    .refused { animation: appear 150ms ease-out; }
+    .notice { animation: appear 150ms ease-out; }
     @keyframes appear { from { opacity: 0; } }
   }
-  @media print { .tools, .refused { display: none; } .page { padding: 0; } }
+  @media print { .tools, .notice, .card, .kept { display: none; } .page { padding: 0; } }
 `;

@@ -1,68 +1,134 @@
-import type { Problem } from "@headfall/hydraulics";
-import { html, nothing, render } from "lit";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { problemsView } from "../line/problems-view.js";
-import type { PlanStore } from "../store/plan-store.js";
-import { openPlanFile, savePlanFile } from "./plan-files.js";
+import type { Plan } from "@headfall/hydraulics";
+import { html, nothing, render, type TemplateResult } from "lit";
+import type { HeadfallLine } from "../line/line-element.js";
+import type { PlanShelf } from "../storage/plan-shelf.js";
+import type { Begun } from "./begin.js";
+import type { PlanDesk } from "./plan-desk.js";
+import { type Light, type Preferences, readPreferences, rememberPreferences } from "./preferences.js";
 
-/** How the page is lit: as the device says, or by the user's own choice. */
-type Light = "device" | "sun" | "dark";
-
-/** A file that could not be opened, and why. */
-interface Refusal {
-  readonly name: string;
-  readonly problems: readonly Problem[];
+/** Something the page has to say, until it is closed or no longer true. */
+export interface Notice {
+  readonly key: string;
+  readonly words: string;
+  readonly body?: TemplateResult;
+  /** Told at once, as something that went wrong under the user's hand. */
+  readonly isUrgent?: boolean;
+  readonly acts: readonly { readonly words: string; readonly act: () => unknown }[];
+  /** What the button says that closes it; "Close" when left out. */
+  readonly closeWords?: string;
 }
 
-/** The page around one line: its name, open and save, units, light. Everything else the line does by itself. */
+/**
+ * The page around one line: its name, what is remembered, what there is to say. All else comes with the desk, which is
+ * fetched once the first verdict stands.
+ */
 export class Shell {
+  /** How well the plan is kept, in a word or two. */
+  keptWords = "";
+  /** What stands above the line on a first visit. */
+  card: TemplateResult | undefined;
+
   readonly #root: HTMLElement;
-  readonly #store: PlanStore;
-  #units: UnitSystem = "metric";
-  #refused: Refusal | undefined;
+  readonly #shelf: PlanShelf;
+  readonly #begun: Begun;
+  #plan: Plan;
+  #preferences = readPreferences();
+  #notices: readonly Notice[] = [];
+  #desk: Promise<PlanDesk> | undefined;
 
-  constructor(root: HTMLElement, store: PlanStore) {
+  constructor(root: HTMLElement, shelf: PlanShelf, begun: Begun, example: Plan) {
     this.#root = root;
-    this.#store = store;
+    this.#shelf = shelf;
+    this.#begun = begun;
+    this.#plan = begun.arrived ?? begun.kept?.plan ?? example;
+    if (begun.arrived === undefined && begun.kept === undefined) this.card = this.#startCard();
   }
 
-  /** Shows the page and keeps it in step with the plan. */
   start(): void {
-    this.#store.listen(() => this.#show());
+    this.#light();
+    this.show();
+    // Once: from then on the line holds the plan, and says when it has become another.
+    this.line.plan = this.#plan;
     this.#takeDroppedFiles();
-    this.#show();
+    addEventListener("line-checked", () => void this.withDesk(() => undefined), { once: true });
   }
 
-  #show(): void {
-    const { plan } = this.#store;
-    document.title = plan.name === undefined ? "Headfall" : `${plan.name} · Headfall`;
+  get line(): HeadfallLine {
+    return this.#root.querySelector("headfall-line")!;
+  }
+
+  /** Has something done by the desk, as soon as it is there. */
+  async withDesk(act: (desk: PlanDesk) => unknown): Promise<void> {
+    try {
+      this.#desk ??= this.#setUpDesk();
+      await act(await this.#desk);
+    } catch (error) {
+      this.#desk = undefined;
+      reportError(error);
+      const words =
+        "A part of the page could not be fetched. Is the network there? What you did so far is unharmed.";
+      this.tell({ key: "unfetched", words, acts: [] });
+    }
+  }
+
+  /** Says something, in place of what was said under the same key. */
+  tell(notice: Notice): void {
+    this.#notices = [...this.#notices.filter(({ key }) => key !== notice.key), notice];
+    this.show();
+  }
+
+  untell(key: string): void {
+    this.#notices = this.#notices.filter((notice) => notice.key !== key);
+    this.show();
+  }
+
+  show(): void {
+    const { name, note } = this.#plan;
+    document.title = name === undefined ? "Headfall" : `${name} · Headfall`;
+    const urgent = this.#notices.filter(({ isUrgent }) => isUrgent);
     render(
       html`<div class="page">
         <header class="top">
-          <h1>Headfall <small>${plan.name ?? "A line without a name"}</small></h1>
+          <h1>Headfall
+            <button aria-haspopup="dialog" @click=${() => this.withDesk((desk) => desk.showPlans())}><span class="spoken">Plans, now open: </span>${name ?? "A line without a name"}</button>
+          </h1>
+          <span class="kept">${this.keptWords}</span>
           ${this.#tools()}
         </header>
-        ${this.#refusal()}
+        <div role="status">${this.#notices.map((notice) => (notice.isUrgent ? nothing : this.#notice(notice)))}</div>
+        <div role="alert">${urgent.map((notice) => this.#notice(notice))}</div>
+        ${this.card ?? nothing}
         <main>
-          <headfall-line
-            .store=${this.#store} .units=${this.#units}
-          ></headfall-line>
+          <headfall-line .units=${this.#preferences.units} @plan-changed=${this.#planChanged}></headfall-line>
         </main>
-        ${plan.note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${plan.note}</p></footer>`}
+        ${note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${note}</p></footer>`}
       </div>`,
       this.#root,
     );
   }
 
+  readonly #planChanged = ({ plan }: { plan: Plan }): void => {
+    this.#plan = plan;
+    this.show();
+  };
+
+  async #setUpDesk(): Promise<PlanDesk> {
+    const { line } = this;
+    const [{ PlanDesk }] = await Promise.all([import("./plan-desk.js"), line.whole]);
+    return new PlanDesk(this, line.store!, this.#shelf, this.#begun);
+  }
+
   #tools() {
+    const { units, light } = this.#preferences;
     return html`<div class="tools" role="group" aria-label="Plan and page">
-      <label class="button" title="A plan file can also be dropped anywhere on the page">Open a plan<input type="file" accept=".json,application/json" @change=${this.#fileChosen} /></label>
-      <button @click=${() => savePlanFile(this.#store.plan)}>Save the plan</button>
-      <select aria-label="Units" @change=${(event: Event) => this.#chooseUnits((event.target as HTMLSelectElement).value)}>
+      <label class="button" title="Files can also be dropped anywhere on the page">Open a plan<input type="file" multiple accept=".json,application/json" @change=${this.#filesChosen} /></label>
+      <button @click=${() => this.withDesk((desk) => desk.savePlan())}>Save the plan</button>
+      <button aria-haspopup="dialog" @click=${() => this.withDesk((desk) => desk.share())}>Share</button>
+      <select aria-label="Units" .value=${units} @change=${(event: Event) => this.#prefer({ units: chosenIn(event) === "us" ? "us" : "metric" })}>
         <option value="metric">Metric units</option>
         <option value="us">US units</option>
       </select>
-      <select aria-label="Light" @change=${(event: Event) => this.#chooseLight((event.target as HTMLSelectElement).value as Light)}>
+      <select aria-label="Light" .value=${light} @change=${(event: Event) => this.#prefer({ light: chosenIn(event) as Light })}>
         <option value="device">Auto light</option>
         <option value="sun">Bright sun</option>
         <option value="dark">Dark</option>
@@ -70,47 +136,44 @@ export class Shell {
     </div>`;
   }
 
-  #refusal() {
-    if (this.#refused === undefined) return nothing;
-    const { name, problems } = this.#refused;
-    return html`<section class="refused" role="alert">
-      <h2>"${name}" could not be opened: ${problems.length} ${problems.length === 1 ? "problem" : "problems"}</h2>
-      <p>The plan you had is unharmed and still shown below.</p>
-      ${problemsView(problems)}
-      <button @click=${() => this.#refuse(undefined)}>Close this list</button>
+  #notice({ key, words, body, acts, closeWords }: Notice) {
+    return html`<section class="notice">
+      <p>${words}</p>
+      ${body ?? nothing}
+      <div class="acts">
+        ${acts.map((each) => html`<button @click=${each.act}>${each.words}</button>`)}
+        <button @click=${() => this.untell(key)}>${closeWords ?? "Close"}</button>
+      </div>
     </section>`;
   }
 
-  readonly #fileChosen = (event: Event): void => {
+  #startCard() {
+    return html`<section class="card" aria-labelledby="start">
+      <h2 id="start">Will every drinker get its water?</h2>
+      <div class="acts">
+        <button class="chief" @click=${() => this.withDesk((desk) => desk.beginOwn())}>Draw a line of your own</button>
+        <button @click=${() => this.withDesk((desk) => desk.keepExample())}>Look at an example</button>
+      </div>
+    </section>`;
+  }
+
+  readonly #filesChosen = (event: Event): void => {
     const input = event.target as HTMLInputElement;
-    const file = input.files?.[0];
-    if (file !== undefined) void this.#open(file);
+    const files = [...(input.files ?? [])];
     // So that the same file, once mended, can be chosen again.
     input.value = "";
+    if (files.length > 0) void this.withDesk((desk) => desk.openFiles(files));
   };
 
-  async #open(file: File): Promise<void> {
-    const opened = await openPlanFile(file);
-    if (opened.ok) {
-      this.#refused = undefined;
-      this.#store.open(opened.plan);
-      this.#show();
-    } else {
-      this.#refuse(opened);
-    }
+  #prefer(chosen: Partial<Preferences>): void {
+    this.#preferences = { ...this.#preferences, ...chosen };
+    rememberPreferences(this.#preferences);
+    this.#light();
+    this.show();
   }
 
-  #refuse(refused: Refusal | undefined): void {
-    this.#refused = refused;
-    this.#show();
-  }
-
-  #chooseUnits(units: string): void {
-    this.#units = units === "us" ? "us" : "metric";
-    this.#show();
-  }
-
-  #chooseLight(light: Light): void {
+  #light(): void {
+    const { light } = this.#preferences;
     if (light === "device") delete document.documentElement.dataset["light"];
     else document.documentElement.dataset["light"] = light;
   }
@@ -127,8 +190,10 @@ export class Shell {
     addEventListener("drop", (event) => {
       event.preventDefault();
       mark(false);
-      const file = event.dataTransfer?.files[0];
-      if (file !== undefined) void this.#open(file);
+      const files = [...(event.dataTransfer?.files ?? [])];
+      if (files.length > 0) void this.withDesk((desk) => desk.openFiles(files));
     });
   }
 }
+
+const chosenIn = (event: Event): string => (event.target as HTMLSelectElement).value;

@@ -101,9 +101,10 @@ export class Autosave {
 
   #planChanged(): void {
     clearTimeout(this.#timer);
-    if (!this.hasChanges) return this.#become(this.#atRest());
-    if (this.#state.kind !== "unsaved") this.#become({ kind: "saving" });
-    this.#timer = setTimeout(() => void this.flush(), REST_MS);
+    if (this.hasChanges) {
+      if (this.#state.kind !== "unsaved") this.#become({ kind: "saving" });
+      this.#timer = setTimeout(() => void this.flush(), REST_MS);
+    } else this.#become(this.#atRest());
   }
 
   #enqueue(work: () => Promise<void>): Promise<void> {
@@ -135,7 +136,10 @@ export class Autosave {
     const mine = this.#store.plan;
     const merged =
       stored.kind === "openable" && base !== undefined ? mergePlans(base, mine, stored.plan) : undefined;
-    if (merged === undefined || stored.kind !== "openable") return this.#part(mine);
+    if (merged === undefined || stored.kind !== "openable") {
+      this.#part(mine);
+      return;
+    }
     this.#draft = { id, revision: stored.revision, base: stored.plan };
     this.#store.replace(merged, "change made in another tab", "elsewhere");
     if (stored.deletedAt !== undefined && !this.hasChanges) this.#events.onDeleted(id);

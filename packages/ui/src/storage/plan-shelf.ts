@@ -1,6 +1,6 @@
 import { type DBSchema, type IDBPDatabase, openDB } from "idb";
-import type { StoredPlan } from "./stored-plan.js";
 import { StorageTrouble, troubleOf } from "./storage-trouble.js";
+import type { StoredPlan } from "./stored-plan.js";
 
 interface Shelves extends DBSchema {
   plans: { key: string; value: StoredPlan };

@@ -1,7 +1,6 @@
 import { type Plan, type Problem, readPlan } from "@headfall/hydraulics";
+import { LINK_MARK } from "./link-mark.js";
 
-/** What a link to a plan begins with, after the address of the page. */
-export const LINK_MARK = "#plan=";
 /** Over this, some programs that pass links on cut them off [signs]. */
 export const LONG_LINK = 2000;
 /** Over this, no link is offered [signs]. */
@@ -15,12 +14,18 @@ const MOST_BYTES = 8_000_000;
 /** What a link came to. */
 export type LinkReading =
   | { readonly ok: true; readonly plan: Plan }
-  | { readonly ok: false; readonly because: "broken" | "tooLarge" | "notAPlan"; readonly problems: readonly Problem[] };
+  | {
+      readonly ok: false;
+      readonly because: "broken" | "tooLarge" | "notAPlan";
+      readonly problems: readonly Problem[];
+    };
 
 /** The plan as a link to this page. It stands behind the "#", which no browser sends to a server. */
 export async function writeLink(plan: Plan, page: string): Promise<string> {
   const text = new Blob([JSON.stringify(plan)]);
-  const packed = await new Response(text.stream().pipeThrough(new CompressionStream("deflate-raw"))).arrayBuffer();
+  const packed = await new Response(
+    text.stream().pipeThrough(new CompressionStream("deflate-raw")),
+  ).arrayBuffer();
   return `${page.replace(/#.*$/s, "")}${LINK_MARK}${toBase64Url(new Uint8Array(packed))}`;
 }
 
@@ -38,7 +43,9 @@ export async function readLink(hash: string): Promise<LinkReading> {
 
 const refused = (because: "broken" | "tooLarge"): LinkReading => ({ ok: false, because, problems: [] });
 
-async function unpacked(bytes: Uint8Array<ArrayBuffer>): Promise<string | { because: "broken" | "tooLarge" }> {
+async function unpacked(
+  bytes: Uint8Array<ArrayBuffer>,
+): Promise<string | { because: "broken" | "tooLarge" }> {
   const reader = new Blob([bytes]).stream().pipeThrough(new DecompressionStream("deflate-raw")).getReader();
   const decoder = new TextDecoder("utf-8", { fatal: true });
   let text = "";

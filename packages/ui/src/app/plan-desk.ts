@@ -1,0 +1,258 @@
+import { checkDocument, type Plan } from "@headfall/hydraulics";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { Autosave, type Draft, type SaveState } from "../storage/autosave.js";
+import { findLastPlan } from "../storage/find-last-plan.js";
+import { forgetLeftover, leaveText } from "../storage/leftovers.js";
+import { PlanLibrary, type Renaming } from "../storage/plan-library.js";
+import { newId, withName } from "../storage/plan-names.js";
+import type { PlanShelf } from "../storage/plan-shelf.js";
+import { writeLeftover } from "../storage/recover-leftover.js";
+import type { TroubleKind } from "../storage/storage-trouble.js";
+import type { KeptPlan } from "../storage/stored-plan.js";
+import { Tabs } from "../storage/tabs.js";
+import { writeTrouble } from "../storage/trouble-words.js";
+import type { PlanStore } from "../store/plan-store.js";
+import type { Begun } from "./begin.js";
+import { EXAMPLES } from "./examples.js";
+import { watchPage } from "./page-life.js";
+import { ParkedPlans } from "./parked-plans.js";
+import { rememberPlan } from "./preferences.js";
+import type { Shell } from "./shell.js";
+
+/** Where the plan in hand meets the plans that are kept: opens, saves, and tells the shell how it stands. */
+export class PlanDesk {
+  readonly library: PlanLibrary;
+  readonly parked: ParkedPlans;
+  readonly #shell: Shell;
+  readonly #store: PlanStore;
+  readonly #shelf: PlanShelf;
+  readonly #autosave: Autosave;
+  readonly #tabs: Tabs;
+  readonly #page = newId();
+  /** Told when the list of plans has changed, while it is open. */
+  onListChanged: () => void = () => undefined;
+
+  constructor(shell: Shell, store: PlanStore, shelf: PlanShelf, begun: Begun) {
+    this.#shell = shell;
+    this.#store = store;
+    this.#shelf = shelf;
+    this.library = new PlanLibrary(shelf);
+    this.parked = new ParkedPlans(this.library);
+    this.#tabs = new Tabs((id) => this.#savedElsewhere(id));
+    this.#autosave = new Autosave(store, this.library, draftOf(begun, store.plan), {
+      onState: (state) => this.#showState(state),
+      onSaved: (id) => this.#saved(id),
+      onParted: (before, name) => this.#parted(before, name),
+      onDeleted: (id) => this.#deletedElsewhere(id),
+    });
+    if (begun.kept !== undefined) rememberPlan(begun.kept.id);
+    if (begun.news !== undefined) shell.tell(begun.news);
+    this.#showState(
+      begun.trouble === undefined ? this.#autosave.state : { kind: "unsaved", trouble: begun.trouble.kind },
+    );
+    if (begun.arrived !== undefined) void this.#autosave.flush();
+    watchPage(this);
+    void import("./offline.js").then(({ workOffline }) => workOffline(this));
+  }
+
+  get plan(): Plan {
+    return this.#store.plan;
+  }
+  get openId(): string {
+    return this.#autosave.draft.id;
+  }
+  /** Whether leaving the page would lose something that could not be saved. */
+  get isUnsavable(): boolean {
+    return (
+      this.parked.all.length > 0 || (this.#autosave.hasChanges && this.#autosave.state.kind === "unsaved")
+    );
+  }
+  get units(): UnitSystem {
+    return this.#shell.line.units;
+  }
+
+  /** Opens a plan from the list. */
+  async open(id: string): Promise<void> {
+    if (id === this.openId) return;
+    const parked = this.parked.take(id);
+    if (parked !== undefined) return this.#turnTo(parked.draft, parked.plan);
+    const kept = await this.library.read(id);
+    if (kept?.kind !== "openable") return;
+    await this.#turnTo({ id, revision: kept.revision, base: kept.plan }, kept.plan);
+  }
+
+  /** Opens a plan as a new one in the list. */
+  openNew(plan: Plan): Promise<void> {
+    return this.#turnTo({ id: newId(), revision: 0, base: undefined }, plan);
+  }
+
+  /** Adds plans to the list without opening them. */
+  async addAll(plans: readonly Plan[]): Promise<void> {
+    for (const plan of plans) {
+      const draft = { id: newId(), revision: 0, base: undefined };
+      this.parked.park(draft, plan);
+      await this.parked.save();
+      this.#tabs.tell(draft.id);
+    }
+  }
+
+  async copy(id: string): Promise<void> {
+    await this.#autosave.flush();
+    const copy = await this.library.copy(id);
+    if (copy !== undefined) this.#tabs.tell(copy.id);
+  }
+
+  /** Gives a plan another name: the one in hand by an edit that can be undone, any other where it lies. */
+  async rename(id: string, name: string): Promise<Renaming> {
+    if (id !== this.openId) {
+      const renaming = await this.library.rename(id, name);
+      this.#tabs.tell(id);
+      return renaming;
+    }
+    const reading = checkDocument(withName(this.plan, name));
+    if (!reading.ok) return reading;
+    this.#store.replace(withName(this.plan, name), `name ${name}`);
+    await this.#autosave.flush();
+    return { ok: true };
+  }
+
+  /** Lays a plan among the deleted; when it is the one in hand, the one changed last before it is opened instead. */
+  async delete(id: string): Promise<void> {
+    await this.#autosave.flush();
+    await this.library.delete(id);
+    this.#tabs.tell(id);
+    if (id !== this.openId) return;
+    const next = await findLastPlan(this.#shelf, []);
+    if (next !== undefined) await this.open(next.id);
+    else await this.#turnTo({ id: newId(), revision: 0, base: EXAMPLES[0]! }, EXAMPLES[0]!);
+  }
+
+  async bringBack(id: string): Promise<void> {
+    await this.library.bringBack(id);
+    this.#tabs.tell(id);
+    await this.#autosave.lookElsewhere();
+  }
+
+  /** All plans, those that could not be saved included; what was changed last comes first. */
+  async list(): Promise<readonly KeptPlan[]> {
+    await this.#autosave.flush();
+    return this.library.list();
+  }
+
+  async showPlans(): Promise<void> {
+    (await import("./plans-dialog.js")).showPlans(this);
+  }
+
+  async share(): Promise<void> {
+    (await import("./share-dialog.js")).sharePlan(this);
+  }
+
+  async savePlan(): Promise<void> {
+    (await import("./save-file.js")).savePlanFile(this.plan);
+  }
+
+  async openFiles(files: readonly File[]): Promise<void> {
+    await (await import("./open-files.js")).openFiles(this, this.#shell, files);
+  }
+
+  /** Asks what holds the water, and begins a plan with it. */
+  async beginOwn(): Promise<void> {
+    const { vesselChoice, beginWith } = await import("./vessel-choice.js");
+    this.#shell.card = vesselChoice((vessel) => this.openNew(beginWith(vessel, this.units)));
+    this.#shell.show();
+  }
+
+  keepExample(): void {
+    this.#closeCard();
+  }
+
+  /** What is not saved yet is saved at once. */
+  flush(): Promise<void> {
+    return this.#autosave.flush();
+  }
+
+  /** The page may not come back: what there is no time to save is left where the next page finds it. */
+  leave(): void {
+    if (this.#autosave.hasChanges) leaveText(this.#page, writeLeftover(this.#autosave.draft, this.plan));
+    void this.#autosave.flush();
+  }
+
+  lookElsewhere(): Promise<void> {
+    return this.#autosave.lookElsewhere();
+  }
+
+  /** Says something on the page. */
+  tell(...notice: Parameters<Shell["tell"]>): void {
+    this.#shell.tell(...notice);
+  }
+
+  async #turnTo(draft: Draft, plan: Plan): Promise<void> {
+    await this.#autosave.flush();
+    if (this.#autosave.hasChanges) this.parked.park(this.#autosave.draft, this.plan);
+    this.#autosave.take(draft);
+    this.#store.open(plan);
+    this.#closeCard();
+    if (draft.revision > 0) rememberPlan(draft.id);
+    await this.#autosave.flush();
+  }
+
+  #closeCard(): void {
+    this.#shell.card = undefined;
+    this.#shell.show();
+  }
+
+  #saved(id: string): void {
+    rememberPlan(id);
+    forgetLeftover(this.#page);
+    this.#tabs.tell(id);
+    this.#closeCard();
+    this.onListChanged();
+    if (this.parked.all.length > 0) void this.parked.save();
+  }
+
+  #savedElsewhere(id: string): void {
+    if (id === this.openId) void this.#autosave.lookElsewhere();
+    this.onListChanged();
+  }
+
+  #showState(state: SaveState): void {
+    this.#shell.keptWords = state.kind === "unsaved" ? "Not saved" : KEPT_WORDS[state.kind];
+    if (state.kind !== "unsaved") this.#shell.untell("unsaved");
+    else this.#tellUnsaved(state.trouble);
+  }
+
+  #tellUnsaved(trouble: TroubleKind): void {
+    this.#shell.tell({
+      key: "unsaved",
+      words: `The plan is not saved: ${writeTrouble(trouble)}. It lives on in this window only; saving is tried again at the next change.`,
+      acts: [{ words: "Save the plan as a file", act: () => this.savePlan() }],
+    });
+  }
+
+  #parted(before: string, name: string): void {
+    const words = `Another tab changed the same place of "${before}". Both are kept: yours goes on here as "${name}", the other is in the list of plans.`;
+    this.#shell.tell({ key: "parted", words, acts: [] });
+  }
+
+  #deletedElsewhere(id: string): void {
+    const bringBack = async () => {
+      this.#shell.untell("deleted");
+      await this.bringBack(id);
+    };
+    const words = "This plan was deleted in another tab. The next change brings it back.";
+    this.#shell.tell({ key: "deleted", words, acts: [{ words: "Bring back", act: bringBack }] });
+  }
+}
+
+const KEPT_WORDS = {
+  untouched: "",
+  saved: "Saved",
+  saving: "Saving",
+  faulty: "Not saved: see the problems below",
+};
+
+function draftOf({ kept, arrived }: Begun, plan: Plan): Draft {
+  if (arrived !== undefined) return { id: newId(), revision: 0, base: undefined };
+  if (kept !== undefined) return { id: kept.id, revision: kept.revision, base: kept.plan };
+  return { id: newId(), revision: 0, base: plan };
+}
