@@ -1,0 +1,94 @@
+import type { ReactiveController, ReactiveControllerHost } from "lit";
+import type { Pixel } from "../kernels/above/viewport.js";
+import type { Ghost, HandEvent, Surroundings, Wish } from "./states/hand.js";
+import { type HandState, IDLE } from "./states/hand-state.js";
+import { takeTurn } from "./states/take-turn.js";
+
+/** What the hand asks of the element it is at. */
+export interface HandAsks {
+  /** The plan as drawn now; undefined while nothing is drawn. */
+  surroundings(): Surroundings | undefined;
+  fulfil(wish: Wish): void;
+}
+
+let gestures = 0;
+/** A name for the next drag or key press that no other has had on this page. */
+export const nextGesture = (): string => `above ${++gestures}`;
+
+/** Follows the pointers over a drawing from state to state. */
+export class HandController implements ReactiveController {
+  #state: HandState = IDLE;
+  readonly #host: ReactiveControllerHost;
+  readonly #asks: HandAsks;
+  /** Where the drawing lies in the window; taken at each press, so that a drag asks for no layout. */
+  #corner: Pixel = { x: 0, y: 0 };
+
+  constructor(host: ReactiveControllerHost, asks: HandAsks) {
+    this.#host = host;
+    this.#asks = asks;
+    host.addController(this);
+  }
+
+  hostConnected(): void {
+    window.addEventListener("keydown", this.#escape, { capture: true });
+  }
+
+  hostDisconnected(): void {
+    window.removeEventListener("keydown", this.#escape, { capture: true });
+    this.#turn({ kind: "giveUp" });
+  }
+
+  get isIdle(): boolean {
+    return this.#state.name === "idle";
+  }
+
+  /** The name of what the hand is doing. */
+  get doing(): HandState["name"] {
+    return this.#state.name;
+  }
+
+  get ghost(): Ghost | undefined {
+    return "ghost" in this.#state ? this.#state.ghost : undefined;
+  }
+
+  readonly down = (event: PointerEvent): void => {
+    if (event.button !== 0) return;
+    const drawing = event.currentTarget as Element;
+    const { left, top } = drawing.getBoundingClientRect();
+    this.#corner = { x: left, y: top };
+    drawing.setPointerCapture(event.pointerId);
+    const { pointerId: pointer, pointerType: type, timeStamp: time } = event;
+    this.#turn({ kind: "down", pointer, type, at: this.#at(event), time, gesture: nextGesture() });
+  };
+
+  readonly move = (event: PointerEvent): void => {
+    if (!this.isIdle) this.#turn({ kind: "move", pointer: event.pointerId, at: this.#at(event) });
+  };
+
+  readonly up = (event: PointerEvent): void => {
+    this.#turn({ kind: "up", pointer: event.pointerId, at: this.#at(event), time: event.timeStamp });
+  };
+
+  readonly cancel = (): void => this.#turn({ kind: "giveUp" });
+
+  readonly #escape = (event: KeyboardEvent): void => {
+    if (event.key !== "Escape" || this.isIdle) return;
+    event.preventDefault();
+    event.stopPropagation();
+    this.#turn({ kind: "giveUp" });
+  };
+
+  #at({ clientX, clientY }: PointerEvent): Pixel {
+    return { x: clientX - this.#corner.x, y: clientY - this.#corner.y };
+  }
+
+  #turn(event: HandEvent): void {
+    const around = this.#asks.surroundings();
+    if (around === undefined) return;
+    const { state, wishes } = takeTurn(this.#state, event, around);
+    if (state === this.#state && wishes.length === 0) return;
+    this.#state = state;
+    for (const wish of wishes) this.#asks.fulfil(wish);
+    this.#host.requestUpdate();
+  }
+}

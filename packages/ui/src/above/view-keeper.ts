@@ -1,0 +1,93 @@
+import type { Plan } from "@headfall/hydraulics";
+import type { AboveLayout } from "../kernels/above/lay-above.js";
+import type { Box } from "../kernels/above/place-texts.js";
+import { type Frame, fitView, panBy, toPixel, type Viewport } from "../kernels/above/viewport.js";
+
+/** Room around a fitted plan for names, for the hint above and the buttons below [px]; less on a phone. */
+const marginOf = (width: number): Frame["margin"] =>
+  width < 480 ? { left: 34, right: 34, top: 52, bottom: 76 } : { left: 64, right: 64, top: 64, bottom: 76 };
+
+/** How the drawing is looked at: fitted to the plan until a hand moves it. */
+export class ViewKeeper {
+  #view: Viewport | undefined;
+  #isFitted = false;
+  #size = { width: 0, height: 0 };
+  #seen: Box | undefined;
+
+  get view(): Viewport | undefined {
+    return this.#view;
+  }
+
+  get size(): { readonly width: number; readonly height: number } {
+    return this.#size;
+  }
+
+  get middle() {
+    return { x: this.#size.width / 2, y: this.#size.height / 2 };
+  }
+
+  /** The part of the scene that was seen when the view last rested, in the scene's pixels. */
+  get seen(): Box {
+    this.#seen ??= this.#seenNow();
+    return this.#seen;
+  }
+
+  /** The hand has moved or enlarged the drawing. */
+  look(view: Viewport): void {
+    if (view.scale !== this.#view?.scale) this.#seen = undefined;
+    this.#view = view;
+    this.#isFitted = false;
+  }
+
+  /** The view has come to rest: labels may be placed anew where they are seen now. */
+  rest(): void {
+    const now = this.#seenNow();
+    const before = this.#seen;
+    if (before === undefined || Math.abs(now.left - before.left) + Math.abs(now.top - before.top) > 1)
+      this.#seen = now;
+  }
+
+  fit(layout: AboveLayout): void {
+    const spots = [...layout.joints, ...layout.runs.flatMap((run) => run.spots)];
+    this.#view = fitView(spots, { ...this.#size, margin: marginOf(this.#size.width) });
+    this.#isFitted = true;
+    this.#seen = undefined;
+  }
+
+  /** The drawing has another size: a fitted plan is fitted again, another view keeps its middle. */
+  resize(width: number, height: number, layout: AboveLayout | undefined): void {
+    const before = this.#size;
+    this.#size = { width, height };
+    this.#seen = undefined;
+    if (layout === undefined) return;
+    if (this.#view === undefined || this.#isFitted) this.fit(layout);
+    else this.#view = panBy(this.#view, (width - before.width) / 2, (height - before.height) / 2);
+  }
+
+  /** Another plan is shown: a quite different one is fitted, and a fitted one that has grown out of sight. */
+  follow(plan: Plan, before: Plan | undefined, layout: AboveLayout): void {
+    if (this.#size.width === 0) return;
+    const isOther = before === undefined || !hasPartsOf(plan, before);
+    if (this.#view === undefined || isOther || (this.#isFitted && !this.#isAllSeen(layout))) this.fit(layout);
+  }
+
+  #isAllSeen({ joints }: AboveLayout): boolean {
+    const { width, height } = this.#size;
+    return joints.every((joint) => {
+      const { x, y } = toPixel(this.#view!, joint);
+      return x >= 0 && x <= width && y >= 0 && y <= height;
+    });
+  }
+
+  #seenNow(): Box {
+    const { left = 0, top = 0 } = this.#view ?? {};
+    const { width, height } = this.#size;
+    return { left: 4 - left, right: width - 4 - left, top: 4 - top, bottom: height - 4 - top };
+  }
+}
+
+/** Edits leave most of a plan as it was; a plan that shares nothing with the one before was opened. */
+function hasPartsOf(plan: Plan, before: Plan): boolean {
+  const parts = new Set<unknown>([...before.sources, ...before.runs]);
+  return [...plan.sources, ...plan.runs].some((part) => parts.has(part));
+}
