@@ -1,0 +1,111 @@
+import { type MomentName, writeMargin, writeMass, writeQuantity, writeVelocity } from "@headfall/hydraulics";
+import { trimmed, type UnitSystem } from "../typed-quantity.js";
+
+/** What stands where a line that could not be solved has no figure. */
+const NO_FIGURE = "no figure";
+const FOOT = 0.3048;
+const INCH = FOOT / 12;
+const POUND = 0.45359237;
+const US_GALLON = 231 * INCH ** 3;
+
+/** The moments, as they stand behind a comma. */
+export const AT_MOMENT: Readonly<Record<MomentName, string>> = {
+  fullIdle: "full and idle",
+  fullBusiest: "full and busiest",
+  lowestBusiest: "lowest and busiest",
+  ordinary: "in an ordinary hour",
+};
+
+/** Numbers with their units, in the system asked for; more figures than on the page, so that a sum can be followed. */
+export interface Figures {
+  readonly system: UnitSystem;
+  /** As the page shows it. */
+  head(value: number): string;
+  flow(value: number): string;
+  length(value: number): string;
+  volume(value: number): string;
+  mass(value: number): string;
+  velocity(value: number): string;
+  margin(value: number): string;
+  /** For use inside a formula. */
+  lengthIn(value: number): string;
+  flowIn(value: number): string;
+  volumeIn(value: number): string;
+  velocityIn(value: number): string;
+  viscosity(value: number): string;
+  viscosityDynamic(value: number): string;
+  density(value: number): string;
+  gravity(value: number): string;
+  temperature(valueC: number): string;
+  /** A writer for lengths that are added up: all in one unit, chosen by the largest. */
+  alike(...values: number[]): (value: number) => string;
+  /** The unit that laws of head are stated at: 1 m, or 1 ft. */
+  readonly unitHead: number;
+}
+
+/** A bare number to so many significant figures, without a power of ten. */
+export function bare(value: number, figures = 4): string {
+  if (!Number.isFinite(value)) return NO_FIGURE;
+  const rounded = Number(value.toPrecision(figures));
+  const size = Math.abs(rounded);
+  return size !== 0 && (size < 1e-4 || size >= 1e6) ? withPowerOfTen(rounded) : plain(rounded);
+}
+
+function withPowerOfTen(value: number): string {
+  const exponent = Math.floor(Math.log10(Math.abs(value)));
+  const digits = Number((value / 10 ** exponent).toPrecision(4));
+  return `${digits} × 10^${exponent < 0 ? `(−${-exponent})` : exponent}`;
+}
+
+/** With a comma between thousands, as long numbers are read. */
+function plain(value: number): string {
+  const [whole = "0", decimals] = String(value === 0 ? 0 : value).split(".");
+  const grouped = whole.replace(/\B(?=(\d{3})+(?!\d))/g, ",");
+  return decimals === undefined ? grouped : `${grouped}.${decimals}`;
+}
+
+/** A share as per cent, rounded down so that nothing short of all is called 100 %. */
+export const percent = (share: number): string => `${Math.floor(share * 100 + 1e-9)} %`;
+
+export function figuresIn(system: UnitSystem): Figures {
+  const isUs = system === "us";
+  const orNone =
+    (write: (value: number) => string) =>
+    (value: number): string =>
+      Number.isFinite(value) ? write(value) : NO_FIGURE;
+  const unit = (metric: [string, number], us: [string, number]) => {
+    const [symbol, size] = isUs ? us : metric;
+    return orNone((value) => `${bare(value / size)} ${symbol}`);
+  };
+  return {
+    system,
+    head: orNone((value) => writeQuantity(value, "head", system)),
+    flow: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 2)),
+    length: orNone((value) => writeQuantity(value, "length", system)),
+    volume: orNone((value) => writeQuantity(value, "volume", system)),
+    mass: orNone((value) => writeMass(value, system)),
+    velocity: orNone((value) => writeVelocity(value, system)),
+    margin: orNone((value) => writeMargin(value, system)),
+    lengthIn: orNone((value) => writeQuantity(value, "length", system, 4)),
+    flowIn: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 4)),
+    volumeIn: orNone((value) => writeQuantity(value, "volume", system, 4)),
+    velocityIn: unit(["m/s", 1], ["ft/s", FOOT]),
+    viscosity: unit(["mm²/s", 1e-6], ["in²/s", INCH ** 2]),
+    viscosityDynamic: unit(["mPa s", 1e-3], ["lb/(ft s)", POUND / FOOT]),
+    density: unit(["kg/m³", 1], ["lb/gal", POUND / US_GALLON]),
+    gravity: unit(["m/s²", 1], ["ft/s²", FOOT]),
+    temperature: orNone((value) => writeQuantity(value, "temperature", system)),
+    alike: (...values) => {
+      const most = Math.max(0, ...values.filter(Number.isFinite).map(Math.abs));
+      const [symbol, size, decimals] = unitOfSum(most, isUs);
+      return orNone((value) => `${trimmed(value / size, decimals).replace(/^-0$/, "0")} ${symbol}`);
+    },
+    unitHead: isUs ? FOOT : 1,
+  };
+}
+
+function unitOfSum(most: number, isUs: boolean): [string, number, number] {
+  if (isUs) return most < 10 ? ["in", INCH, 2] : ["ft", FOOT, 3];
+  if (most < 0.1) return ["mm", 1e-3, 2];
+  return most < 10 ? ["cm", 0.01, 2] : ["m", 1, 3];
+}

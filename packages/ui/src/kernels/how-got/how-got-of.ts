@@ -1,0 +1,120 @@
+import type { Checked, Plan } from "@headfall/hydraulics";
+import type { UnitSystem } from "../typed-quantity.js";
+import { howFlow, howNeed } from "./drinker-flow.js";
+import { howHead, howStaticHead } from "./drinker-head.js";
+import { howCertainty, howMargin, howVerdict } from "./drinker-verdict.js";
+import { howDefault, howFilling } from "./findings.js";
+import { howDrinkerHeight, howPointHead, howPointHeight } from "./heights.js";
+import type { HowGot } from "./how-got.js";
+import { type HowRequest, requestOf } from "./request.js";
+import { howRunFlow, howRunReynolds, howRunVelocity } from "./run-flow.js";
+import { howRunLoss } from "./run-loss.js";
+import { howRunBore, howRunFall, howRunLength, howRunVolume } from "./run-shape.js";
+import { howSourceFeed, howSourceStall, howSourceVent } from "./source-air.js";
+import { howSourceSurface } from "./source-surface.js";
+import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
+import type { HowSubject } from "./subject.js";
+
+/**
+ * How a number or mark of the page was got.
+ *
+ * @param subject  which number
+ * @param checked  what the page shows
+ * @param plan     the plan as typed, for what only it knows (single fittings, words as typed); may be left out
+ * @param system   whose units to write in
+ * @returns undefined when the part is no longer there
+ */
+export function howGotOf(
+  subject: HowSubject,
+  checked: Checked,
+  plan: Plan | undefined,
+  system: UnitSystem,
+): HowGot | undefined {
+  if (!isThere(subject, checked)) return undefined;
+  return explain(subject, requestOf(checked, plan, system));
+}
+
+/** A plan may have changed since a number was pressed: its part may be gone. */
+function isThere(
+  subject: HowSubject,
+  { line, drinkers, runs, sources, filling, defaults }: Checked,
+): boolean {
+  if ("drinker" in subject) return subject.drinker in drinkers;
+  if ("run" in subject) return subject.run in runs && subject.run in line.runs;
+  if ("source" in subject) return subject.source in sources;
+  if ("point" in subject) return subject.point in line.points.id;
+  return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
+}
+
+function explain(subject: HowSubject, request: HowRequest): HowGot {
+  switch (subject.of) {
+    case "verdict":
+      return howVerdict(request, subject.drinker);
+    case "drinkerStaticHead":
+      return howStaticHead(request, subject.drinker, subject.moment);
+    case "drinkerHead":
+      return howHead(request, subject.drinker, subject.moment);
+    case "drinkerFlow":
+      return howFlow(request, subject.drinker, subject.moment);
+    case "drinkerNeed":
+      return howNeed(request, subject.drinker);
+    case "drinkerMargin":
+      return howMargin(request, subject.drinker);
+    case "drinkerCertainty":
+      return howCertainty(request, subject.drinker);
+    case "drinkerHeight":
+      return howDrinkerHeight(request, subject.drinker);
+    case "pointHeight":
+      return howPointHeight(request, subject.point);
+    case "pointHead":
+      return howPointHead(request, subject.point, subject.moment);
+    case "filling":
+      return howFilling(request, subject.finding);
+    case "default":
+      return howDefault(request, subject.used);
+    default:
+      return "run" in subject ? explainRun(subject, request) : explainSource(subject, request);
+  }
+}
+
+function explainRun(subject: Extract<HowSubject, { run: number }>, request: HowRequest): HowGot {
+  const { run } = subject;
+  switch (subject.of) {
+    case "runLength":
+      return howRunLength(request, run);
+    case "runFall":
+      return howRunFall(request, run);
+    case "runBore":
+      return howRunBore(request, run);
+    case "runVolume":
+      return howRunVolume(request, run);
+    case "runFlow":
+      return howRunFlow(request, run, subject.moment ?? "fullBusiest");
+    case "runVelocity":
+      return howRunVelocity(request, run, subject.moment ?? "fullBusiest");
+    case "runReynolds":
+      return howRunReynolds(request, run, subject.moment ?? "fullBusiest");
+    case "runLoss":
+      return howRunLoss(request, run, subject.law, subject.moment ?? "fullBusiest");
+  }
+}
+
+function explainSource(subject: Extract<HowSubject, { source: number }>, request: HowRequest): HowGot {
+  const { source } = subject;
+  switch (subject.of) {
+    case "sourceVolume":
+      return howSourceVolume(request, source, subject.which);
+    case "sourceDraw":
+      return howSourceDraw(request, source, subject.moment);
+    case "sourceSurface":
+      return howSourceSurface(request, source, subject.moment);
+    case "sourceMass":
+      return howSourceMass(request, source);
+    case "sourceVent":
+      return howSourceVent(request, source);
+    case "sourceStall":
+      return howSourceStall(request, source);
+    case "sourceFeed":
+      return howSourceFeed(request, source);
+  }
+}

@@ -1,0 +1,54 @@
+import type { FrictionLaw, MomentName } from "@headfall/hydraulics";
+
+/** Anything on the page that can be asked how it was got. Parts are named by their place in `checked`. */
+export type HowSubject =
+  | {
+      readonly of: "verdict" | "drinkerMargin" | "drinkerCertainty" | "drinkerHeight";
+      readonly drinker: number;
+    }
+  | {
+      readonly of: "drinkerStaticHead" | "drinkerHead" | "drinkerFlow";
+      readonly drinker: number;
+      readonly moment: MomentName;
+    }
+  | { readonly of: "drinkerNeed"; readonly drinker: number }
+  | { readonly of: "runLength" | "runFall" | "runBore" | "runVolume"; readonly run: number }
+  | {
+      readonly of: "runFlow" | "runVelocity" | "runReynolds";
+      readonly run: number;
+      /** The busiest with the source full where it is left out, as the table of runs shows. */
+      readonly moment?: MomentName;
+    }
+  | { readonly of: "runLoss"; readonly run: number; readonly law: FrictionLaw; readonly moment?: MomentName }
+  | { readonly of: "sourceVolume"; readonly source: number; readonly which: "full" | "usable" | "dead" }
+  | { readonly of: "sourceDraw" | "sourceSurface"; readonly source: number; readonly moment: MomentName }
+  | { readonly of: "sourceMass" | "sourceVent" | "sourceStall" | "sourceFeed"; readonly source: number }
+  | { readonly of: "pointHeight"; readonly point: number }
+  | { readonly of: "pointHead"; readonly point: number; readonly moment: MomentName }
+  | { readonly of: "filling"; readonly finding: number }
+  | { readonly of: "default"; readonly used: number };
+
+/** Every kind of subject, for lists and for tests that leave none out. */
+export const HOW_SUBJECTS = [
+  ...["verdict", "drinkerStaticHead", "drinkerHead", "drinkerFlow", "drinkerNeed", "drinkerMargin"],
+  ...["drinkerCertainty", "drinkerHeight"],
+  ...["runLength", "runFall", "runBore", "runVolume", "runFlow", "runVelocity", "runReynolds", "runLoss"],
+  ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
+  ...["pointHeight", "pointHead", "filling", "default"],
+] as const satisfies readonly HowSubject["of"][];
+
+/** One text for each subject: an attribute that only changes when the subject does. */
+export function keyOfSubject(subject: HowSubject): string {
+  return JSON.stringify(subject);
+}
+
+/** The subject of such a text; only what `keyOfSubject` wrote is ever read. */
+export function subjectOfKey(key: string): HowSubject {
+  return JSON.parse(key) as HowSubject;
+}
+
+/** Whether two subjects ask for the same number. */
+export function isSameSubject(one: HowSubject | undefined, other: HowSubject | undefined): boolean {
+  if (one === undefined || other === undefined) return one === other;
+  return keyOfSubject(one) === keyOfSubject(other);
+}

@@ -1,0 +1,117 @@
+import { type Checked, FRICTION_LAWS, MOMENTS } from "../../../../packages/hydraulics/src/index.js";
+import type { HowSubject } from "../../../../packages/ui/src/kernels/how-got/subject.js";
+
+/** Every number of a checked plan that can be asked how it was got; of many drinkers and points those at `every` steps. */
+export function* everySubject(checked: Checked, every = 1): Generator<HowSubject> {
+  for (let drinker = 0; drinker < checked.drinkers.length; drinker += every) {
+    yield { of: "verdict", drinker };
+    yield { of: "drinkerNeed", drinker };
+    yield { of: "drinkerMargin", drinker };
+    yield { of: "drinkerCertainty", drinker };
+    yield { of: "drinkerHeight", drinker };
+    for (const moment of MOMENTS) {
+      yield { of: "drinkerStaticHead", drinker, moment };
+      yield { of: "drinkerHead", drinker, moment };
+      yield { of: "drinkerFlow", drinker, moment };
+    }
+  }
+  for (let run = 0; run < checked.runs.length; run++) {
+    for (const of of ["runLength", "runFall", "runBore", "runVolume"] as const) yield { of, run };
+    for (const of of ["runFlow", "runVelocity", "runReynolds"] as const) {
+      yield { of, run };
+      for (const moment of MOMENTS) yield { of, run, moment };
+    }
+    for (const law of FRICTION_LAWS) {
+      yield { of: "runLoss", run, law };
+      for (const moment of MOMENTS) yield { of: "runLoss", run, law, moment };
+    }
+  }
+  for (let source = 0; source < checked.sources.length; source++) {
+    for (const which of ["full", "usable", "dead"] as const) yield { of: "sourceVolume", source, which };
+    for (const of of ["sourceMass", "sourceVent", "sourceStall", "sourceFeed"] as const) yield { of, source };
+    for (const moment of MOMENTS) {
+      yield { of: "sourceDraw", source, moment };
+      yield { of: "sourceSurface", source, moment };
+    }
+  }
+  for (let point = 0; point < checked.line.points.count; point += every) {
+    yield { of: "pointHeight", point };
+    for (const moment of MOMENTS) yield { of: "pointHead", point, moment };
+  }
+  for (let finding = 0; finding < checked.filling.length; finding++) yield { of: "filling", finding };
+  for (let used = 0; used < checked.defaults.length; used++) yield { of: "default", used };
+}
+
+/** The figure that the check itself came to; undefined for what is no figure of its own. */
+export function figureOf(subject: HowSubject, checked: Checked): number | undefined {
+  const { line, friction, solutions } = checked;
+  switch (subject.of) {
+    case "drinkerStaticHead":
+      return checked.drinkers[subject.drinker]!.moments[subject.moment][friction].staticHead;
+    case "drinkerHead":
+      return checked.drinkers[subject.drinker]!.moments[subject.moment][friction].flowingHead;
+    case "drinkerFlow":
+      return checked.drinkers[subject.drinker]!.moments[subject.moment][friction].flow;
+    case "verdict":
+    case "drinkerMargin":
+      return checked.drinkers[subject.drinker]!.margin;
+    case "drinkerHeight":
+      return line.drinkers.height[subject.drinker]!;
+    case "drinkerCertainty": {
+      const { certainty } = checked.drinkers[subject.drinker]!;
+      return certainty.kind === "notSampled" ? undefined : certainty.share;
+    }
+    case "pointHeight":
+      return line.points.height[subject.point]!;
+    case "pointHead":
+      return solutions[subject.moment][friction].head[subject.point]! - line.points.height[subject.point]!;
+    case "runVolume":
+      return checked.runs[subject.run]!.volume;
+    case "runBore":
+      return checked.runs[subject.run]!.bore;
+    case "runFlow":
+    case "runVelocity":
+    case "runReynolds":
+    case "runLoss":
+      return subject.moment === undefined ? figureOfRun(subject, checked) : undefined;
+    case "runFall": {
+      const { points } = line.runs[subject.run]!;
+      return line.points.height[points[0]!]! - line.points.height[points[points.length - 1]!]!;
+    }
+    case "sourceVolume": {
+      const { volumeFull, volumeUsable, volumeDead } = checked.sources[subject.source]!;
+      return { full: volumeFull, usable: volumeUsable, dead: volumeDead }[subject.which];
+    }
+    case "sourceSurface":
+      return checked.sources[subject.source]!.surface[subject.moment];
+    case "sourceDraw":
+      return subject.moment === "fullBusiest" ? checked.sources[subject.source]!.drawBusiest : undefined;
+    case "sourceMass":
+      return checked.sources[subject.source]!.massFull;
+    case "sourceVent":
+      return checked.sources[subject.source]!.ventDiameterNeeded;
+    case "sourceStall":
+      return checked.sources[subject.source]!.volumeBeforeStall;
+    case "sourceFeed":
+      return checked.sources[subject.source]!.feedFlow;
+    default:
+      return undefined;
+  }
+}
+
+function figureOfRun(
+  subject: Extract<HowSubject, { of: "runFlow" | "runVelocity" | "runReynolds" | "runLoss" }>,
+  checked: Checked,
+): number {
+  const { busiest } = checked.runs[subject.run]!;
+  switch (subject.of) {
+    case "runFlow":
+      return Math.abs(busiest.flow);
+    case "runVelocity":
+      return Math.abs(busiest.velocity);
+    case "runReynolds":
+      return busiest.reynolds;
+    case "runLoss":
+      return busiest.loss[subject.law];
+  }
+}
