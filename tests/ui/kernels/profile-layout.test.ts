@@ -94,4 +94,26 @@ describe("layProfile", () => {
     };
     expect(layProfile({ ...request, checked: raised }).exaggeration).toBeCloseTo(layout.exaggeration, 12);
   });
+
+  test("drawn closer, shows only what lies on the stretch, cut at its edges", () => {
+    const closer = layProfile({ ...request, window: [0.5, 2.5] });
+    expect(closer.window).toEqual([0.5, 2.5]);
+    expect(closer.pipe.map(({ x }) => x)).toEqual(
+      [0.5, 1, 2, 2.5].map((along) =>
+        expect.closeTo(layout.plot.left + ((along - 0.5) / 2) * (layout.plot.right - layout.plot.left), 9),
+      ),
+    );
+    // The pipe falls straight, so half way between two points it is at half of their heights.
+    expect(closer.pipe[0]!.y).toBeCloseTo((layout.pipe[0]!.y + layout.pipe[1]!.y) / 2, 9);
+    expect(closer.drinkers.map(({ index }) => index)).toEqual([0, 1]);
+    expect(closer.rail.marks.flatMap(({ drinkers }) => drinkers)).toEqual([0, 1]);
+    expect(closer.exaggeration).toBeCloseTo(layout.exaggeration / 2, 9);
+  });
+
+  test("keeps the heights it is told to keep on the drawing", () => {
+    const held = layProfile({ ...request, heldHeights: [-1, 3] });
+    expect(held.heights).toEqual([-1, 3]);
+    const narrower = layProfile({ ...request, heldHeights: [0.4, 0.6] });
+    expect(narrower.heights).toEqual(layout.heights);
+  });
 });

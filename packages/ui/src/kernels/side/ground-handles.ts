@@ -1,12 +1,15 @@
 import type { HandlesRequest } from "./handles-request.js";
+import { jointLimits } from "./joint-limits.js";
 import { jointsOn, stretchesOf } from "./path-stretches.js";
 import type { SideHandle } from "./side-handle.js";
 
 /** The ground under each listed point of the path that says how high it is; the pipe over it comes along. */
-export function groundHandles({ checked, path, plan, reach }: HandlesRequest): SideHandle[] {
+export function groundHandles(request: HandlesRequest): SideHandle[] {
+  const { checked, path, plan, reach } = request;
   const { line } = checked;
   const joints = jointsOn(line, stretchesOf(line, path));
   const listed = new Map((plan.points ?? []).map((point, index) => [point.id, { point, index }]));
+  const limits = jointLimits(request);
   return path.points.flatMap((point, i): SideHandle[] => {
     const joint = joints.get(point);
     const entry = joint === undefined ? undefined : listed.get(joint);
@@ -14,6 +17,8 @@ export function groundHandles({ checked, path, plan, reach }: HandlesRequest): S
     const { ground, above } = entry.point;
     if (ground === undefined && above === undefined) return [];
     const height = line.points.ground[point]!;
+    const pipeOver = line.points.height[point]! - height;
+    const { low, high } = limits(point);
     return [
       {
         key: `ground ${joint}`,
@@ -25,8 +30,8 @@ export function groundHandles({ checked, path, plan, reach }: HandlesRequest): S
         from: 0,
         counts: "up",
         fromWords: "height zero",
-        low: Math.min(reach[0], height),
-        high: Math.max(reach[1], height),
+        low: Math.min(height, Math.max(reach[0], low - pipeOver)),
+        high: Math.max(height, Math.min(reach[1], high - pipeOver)),
         isFirm: true,
         target: {
           kind: "typed",

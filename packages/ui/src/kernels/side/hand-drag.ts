@@ -37,8 +37,8 @@ export function moveHand(
 }
 
 /** The drag after a key has put the handle at a height. */
-export function putHand(drag: HandDrag, handle: SideHandle, wanted: number): HandDrag {
-  const height = clamp(handle, wanted);
+export function putHand(drag: HandDrag, handle: SideHandle, wanted: number, system: UnitSystem): HandDrag {
+  const height = clamp(handle, wanted, system);
   const isLevel = drag.neighbours.some((level) => Math.abs(level - height) < 5e-4);
   return { ...drag, raw: height, height, isLevel };
 }

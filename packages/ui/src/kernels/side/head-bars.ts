@@ -78,8 +78,9 @@ export function bandText(checked: Checked, drinker: number, system: UnitSystem):
   const { lowest, highest } = headsOf(checked, drinker);
   const [low, high] = [showHead(lowest, system), showHead(highest, system)];
   const unit = /[a-z]+$/.exec(high)?.[0];
-  const isShared = unit !== undefined && /^[-\d.]+ [a-z]+$/.test(low) && low.endsWith(` ${unit}`);
-  return `${isShared ? low.slice(0, -unit.length - 1) : low} to ${high}`;
+  // Nought needs no unit of its own.
+  const isShared = unit !== undefined && new RegExp(`^([-\\d.]+ ${unit}|0 [a-z]+)$`).test(low);
+  return `${isShared ? low.split(" ")[0] : low} to ${high}`;
 }
 
 function worstOf({ drinkers }: Checked, among: readonly number[]): number | undefined {

@@ -2,8 +2,10 @@ import type { Checked, MomentName } from "@headfall/hydraulics";
 import { placeLabels } from "../place-labels.js";
 import type { ProfileLayout } from "../profile-layout.js";
 import type { ProfilePath } from "../profile-path.js";
+import type { ProfileRequest, Spot } from "../profile-request.js";
 import { showFlow, showLength } from "../shown.js";
 import { typedLength, type UnitSystem } from "../typed-quantity.js";
+import { freeRow } from "./label-rows.js";
 import { stretchesOf } from "./path-stretches.js";
 import { scalesOf } from "./side-scales.js";
 
@@ -12,48 +14,88 @@ export interface RunLabel {
   /** Position in the plan's runs. */
   readonly run: number;
   readonly lines: readonly [string, string];
-  /** Middle of the words, and the middle of the run [px]. */
+  /** Middle of the words, and the line the first of them stand on [px]. */
   readonly x: number;
-  readonly at: number;
-  /** Where the run begins and ends on the drawing [px]. */
-  readonly from: number;
-  readonly to: number;
+  readonly y: number;
+  /** The middle of the run's pipe [px], which the words are tied to. */
+  readonly tie: Spot;
 }
 
+/** Rise of letters above their line, and distance from one line to the next [px]. */
+const RISE = 11;
+const LINE = 14;
 /** Width of one character [px], on the wide side. */
 const LETTER = 6.4;
 const GAP = 10;
+/** Less flow than this is none [m3/s]: a drop in a minute. */
+const STILL = 1e-9;
 
-/** Words for each run of the path, side by side without overlap; where they cannot all stand, the shortest runs go without. */
-export function runLabels(
-  checked: Checked,
-  path: ProfilePath,
-  layout: ProfileLayout,
-  moment: MomentName,
-  system: UnitSystem,
-): RunLabel[] {
-  const { line } = checked;
-  const { x } = scalesOf(layout);
-  const { left, right } = layout.plot;
-  const labels = stretchesOf(line, path).flatMap((stretch) => {
-    const [from, to] = [Math.max(left, x(stretch.from)), Math.min(right, x(stretch.to))];
-    if (to <= from) return [];
-    const fall =
-      line.points.height[path.points[stretch.first]!]! - line.points.height[path.points[stretch.last]!]!;
-    const flow = largestFlow(checked, stretch.run, moment);
-    const lines: [string, string] = [
-      `${showLength(stretch.to - stretch.from, system)}, ${fallText(fall, system)}`,
-      flow < 1e-9 ? "still" : showFlow(flow, system),
-    ];
-    return [{ run: line.runs[stretch.run]!.index, lines, at: (from + to) / 2, from, to }];
-  });
+/** What the words are written from, and what they should leave free. */
+export interface RunLabelsRequest {
+  readonly layout: ProfileLayout;
+  readonly request: Pick<ProfileRequest, "checked" | "path" | "moment">;
+  readonly system: UnitSystem;
+  readonly grips: readonly Spot[];
+  /** Lines the words stood on before, by run [px]: they stay there while something is in the hand. */
+  readonly kept?: ReadonlyMap<number, number> | undefined;
+}
+
+/**
+ * Words for each run of the path: side by side without overlap, each at the height where it covers the least. Where
+ * they cannot all stand, the shortest runs go without.
+ */
+export function runLabels({ layout, request, system, grips, kept }: RunLabelsRequest): RunLabel[] {
+  const wanted = wantedLabels(layout, request, system);
   const placed = placeLabels(
-    labels.map(({ at, lines, from, to }) => ({ at, size: widthOf(lines), weight: to - from })),
-    left - 30,
+    wanted.map(({ tie, width, room }) => ({ at: tie.x, size: width, weight: room })),
+    layout.plot.left,
     layout.width - 4,
     GAP,
   );
-  return labels.flatMap((label, i) => (placed[i] === undefined ? [] : [{ ...label, x: placed[i] }]));
+  return wanted.flatMap(({ run, lines, tie, width }, i) => {
+    const x = placed[i];
+    if (x === undefined) return [];
+    const box = { left: x - width / 2, right: x + width / 2, top: -RISE, bottom: LINE + 3 };
+    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, grips), tie }];
+  });
+}
+
+interface WantedRunLabel extends Pick<RunLabel, "run" | "lines" | "tie"> {
+  readonly width: number;
+  /** Width of the run on the drawing [px]. */
+  readonly room: number;
+}
+
+function wantedLabels(
+  layout: ProfileLayout,
+  { checked, path, moment }: RunLabelsRequest["request"],
+  system: UnitSystem,
+): WantedRunLabel[] {
+  const { line } = checked;
+  const { x, y, alongAt } = scalesOf(layout);
+  const { left, right } = layout.plot;
+  const heights = line.points.height;
+  return stretchesOf(line, path).flatMap((stretch) => {
+    const [from, to] = [Math.max(left, x(stretch.from)), Math.min(right, x(stretch.to))];
+    if (to <= from) return [];
+    const fall = heights[path.points[stretch.first]!]! - heights[path.points[stretch.last]!]!;
+    const flow = largestFlow(checked, stretch.run, moment);
+    const lines: [string, string] = [
+      `${showLength(stretch.to - stretch.from, system)}, ${fallText(fall, system)}`,
+      flow < STILL ? "still" : showFlow(flow, system),
+    ];
+    const middle = (from + to) / 2;
+    const tie = { x: middle, y: y(heightOnPath(line.points.height, path, alongAt(middle))) };
+    return [{ run: line.runs[stretch.run]!.index, lines, tie, width: widthOf(lines), room: to - from }];
+  });
+}
+
+function heightOnPath(heights: Float64Array, { points, along }: ProfilePath, at: number): number {
+  let k = 1;
+  while (k < along.length - 1 && along[k]! < at) k++;
+  const [a, b] = [heights[points[k - 1]!]!, heights[points[k]!]!];
+  const span = along[k]! - along[k - 1]!;
+  return span > 0 ? a + ((b - a) * (at - along[k - 1]!)) / span : b;
 }
 
 const widthOf = (lines: readonly string[]): number => Math.max(...lines.map(({ length }) => length)) * LETTER;

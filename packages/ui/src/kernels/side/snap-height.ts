@@ -30,22 +30,38 @@ export function snapHeight(
     .filter((height) => Math.abs(height - raw) <= reach && height >= handle.low && height <= handle.high)
     .sort((a, b) => Math.abs(a - raw) - Math.abs(b - raw))[0];
   if (near !== undefined) return { height: near, isLevel: true };
-  const height = clamp(handle, wholeStep(handle, raw, system));
+  const height = clamp(handle, wholeStep(handle, raw, system), system);
   return { height, isLevel: neighbours.some((level) => Math.abs(level - height) < 5e-4) };
 }
 
 /** A height moved by so many whole steps, from the next whole step on; for keys. */
 export function stepHeight(handle: SideHandle, height: number, steps: number, system: UnitSystem): number {
-  return clamp(handle, wholeStep(handle, height + steps * lengthStep(system), system));
+  return clamp(handle, wholeStep(handle, height + steps * lengthStep(system), system), system);
 }
 
-export const clamp = ({ low, high }: Pick<SideHandle, "low" | "high">, height: number): number =>
-  Math.max(low, Math.min(high, height));
+/** What is typed is whole millimetres, or quarters of an inch. */
+const TYPED: Readonly<Record<UnitSystem, number>> = { metric: 1e-3, us: 0.0254 / 4 };
+
+/** The height within the handle's limits; at a limit, the last one inside it that can be typed. */
+export function clamp(handle: SideHandle, wanted: number, system: UnitSystem): number {
+  const { low, high } = handle;
+  const height = Math.max(low, Math.min(high, wanted));
+  if (height > low && height < high) return height;
+  const fits = (candidate: number) => candidate >= low - 1e-9 && candidate <= high + 1e-9;
+  const figure = Math.round(figureOf({ ...handle, height }) / TYPED[system]) * TYPED[system];
+  const heights = [figure, figure - TYPED[system], figure + TYPED[system]].map((each) =>
+    heightAt(handle, each),
+  );
+  return heights.find(fits) ?? height;
+}
+
+const heightAt = ({ counts, from }: SideHandle, figure: number): number =>
+  counts === "up" ? from + figure : from - figure;
 
 function wholeStep(handle: SideHandle, height: number, system: UnitSystem): number {
   const step = lengthStep(system);
   const figure = Math.round(figureOf({ ...handle, height }) / step) * step;
-  return handle.counts === "up" ? handle.from + figure : handle.from - figure;
+  return heightAt(handle, figure);
 }
 
 /**

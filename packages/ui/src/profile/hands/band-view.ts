@@ -2,6 +2,7 @@ import { nothing, svg } from "lit";
 import type { ProfileLayout } from "../../kernels/profile-layout.js";
 import type { ProfileRequest } from "../../kernels/profile-request.js";
 import { bandText, type HeadBar, headBar, headBars } from "../../kernels/side/head-bars.js";
+import { arrowWordsAt } from "../../kernels/side/label-rows.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { pathOf } from "../profile-words.js";
 
@@ -27,8 +28,12 @@ function barView({ x, lowest, highest, needs, holds, isShort, isOver }: HeadBar)
     ${holds === undefined ? nothing : svg`<path class="bound holds" d="M${x - 4} ${holds - 4}L${x} ${holds}L${x + 4} ${holds - 4}"></path>`}`;
 }
 
-function lookedAtView({ x, lowest, highest }: HeadBar, { width }: ProfileLayout, text: string) {
+/** Its band in words, over its bar; under it where there is no room above. */
+function lookedAtView({ x, lowest, highest }: HeadBar, { width, arrow }: ProfileLayout, text: string) {
   const isRight = x > width * 0.6;
-  return svg`<text class="halo figure" x=${x + (isRight ? -10 : 10)} y=${(lowest + highest) / 2 - 14}
+  const over = highest > 26 ? highest - 9 : lowest + 20;
+  const words = arrow === undefined ? 0 : arrowWordsAt(arrow) + 4;
+  const y = Math.abs(over - words) < 16 ? words - 17 : over;
+  return svg`<text class="halo figure" x=${x + (isRight ? 6 : -6)} y=${y}
     text-anchor=${isRight ? "end" : "start"}>${text}</text>`;
 }

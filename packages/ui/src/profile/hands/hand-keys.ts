@@ -22,7 +22,7 @@ export function moveByKey(
   if (steps === undefined && end === undefined) return false;
   holding.take(handle, "keys");
   const from = holding.drag?.height ?? handle.height;
-  holding.put(end ?? stepHeight(handle, from, steps ?? 0, system));
+  holding.put(end ?? stepHeight(handle, from, steps ?? 0, system), system);
   return true;
 }
 

@@ -36,7 +36,7 @@ export function handleView({ handle, spot, grip }: PlacedHandle, isHeld: boolean
 /** What is said beside a handle in the hand: its figure, its change, and whether it is level with a neighbour. */
 export function dragView({ handle, grip }: PlacedHandle, drag: HandDrag, width: number, system: UnitSystem) {
   const text = `${dragText(handle, drag.height, drag.start, system)}${drag.isLevel ? ", level" : ""}`;
-  const wide = text.length * 7.6 + 16;
+  const wide = text.length * 8.4 + 16;
   const left = Math.max(2, Math.min(width - wide - 2, grip.x - wide / 2));
   // Above the finger, which would hide it; below the hand only at the upper edge.
   const top = grip.y > 70 ? grip.y - 64 : grip.y + 30;

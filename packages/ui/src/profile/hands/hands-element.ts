@@ -7,6 +7,7 @@ import { handlesOf } from "../../kernels/side/handles-of.js";
 import { partAt } from "../../kernels/side/part-at.js";
 import { nearestHandle, type PlacedHandle, placeHandles } from "../../kernels/side/place-handles.js";
 import { middleOfLongest, readingPlaceAt } from "../../kernels/side/reading-place.js";
+import { type RunLabel, runLabels } from "../../kernels/side/run-labels.js";
 import { scalesOf } from "../../kernels/side/side-scales.js";
 import { EditWantedEvent, GestureGivenUpEvent } from "../../store/edit-wanted-event.js";
 import { PartChosenEvent } from "../../store/part-chosen-event.js";
@@ -60,6 +61,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   readonly #onDrawn = () => this.#drawnAnew();
   #profile: HeadfallProfile | undefined;
   #focusNext: ((placed: readonly PlacedHandle[]) => PlacedHandle | undefined) | undefined;
+  #labels: readonly RunLabel[] = [];
   #pathKey = "";
 
   constructor() {
@@ -96,12 +98,15 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
       this.placed = [];
       return;
     }
-    const { layout, request } = drawn;
-    const { drag } = this.#holding;
+    const { layout, request, system } = drawn;
+    const { drag, heldKey } = this.#holding;
     const handles = handlesOf({ ...request, plan, reach: layout.heights }).map((handle) =>
       handle.key === drag?.key ? { ...handle, height: drag.height } : handle,
     );
     this.placed = placeHandles(handles, layout, drag?.key);
+    const grips = this.placed.map(({ grip }) => grip);
+    const kept = heldKey === undefined ? undefined : new Map(this.#labels.map(({ run, y }) => [run, y]));
+    this.#labels = runLabels({ layout, request, system, grips, kept });
   }
 
   override render() {
@@ -113,9 +118,10 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
       <div class="over" part="over" @keydown=${this.#keyPressed} @keyup=${this.#keyLeft} @focusout=${this.#keyLeft}>
         <svg class=${window === undefined ? "" : "closer"} width=${width} height=${height}
           viewBox="0 0 ${width} ${height}" role="group" aria-label="What can be moved up and down"
+          @touchstart=${this.#touchStart}
           @pointerdown=${this.#pointerDown} @pointermove=${this.#pointerMoved} @pointerup=${this.#pointerUp}
           @pointercancel=${this.#pointerCancelled} @wheel=${this.#wheelTurned}>
-          ${handsView({ ...drawn, placed, holding: this.#holding, selected, shows })}
+          ${handsView({ ...drawn, labels: this.#labels, placed, holding: this.#holding, selected, shows })}
         </svg>
       </div>
       ${toolsView({
@@ -187,6 +193,19 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     const box = (event.currentTarget as Element).getBoundingClientRect();
     return { x: event.clientX - box.left, y: event.clientY - box.top };
   }
+
+  /** Only a finger on a handle keeps the page from scrolling; parts of an SVG cannot say so by style. */
+  readonly #touchStart = {
+    passive: false,
+    handleEvent: (event: TouchEvent) => {
+      const [touch] = event.touches;
+      const box = this.renderRoot.querySelector("svg")?.getBoundingClientRect();
+      if (touch === undefined || box === undefined) return;
+      const spot = { x: touch.clientX - box.left, y: touch.clientY - box.top };
+      if (event.touches.length === 1 && nearestHandle(this.placed, spot) !== undefined)
+        event.preventDefault();
+    },
+  };
 
   #pointerDown(event: PointerEvent): void {
     if (event.button !== 0) return;

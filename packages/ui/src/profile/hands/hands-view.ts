@@ -3,7 +3,7 @@ import { repeat } from "lit/directives/repeat.js";
 import type { Selected } from "../../kernels/selected.js";
 import { partOutline } from "../../kernels/side/part-outline.js";
 import type { PlacedHandle } from "../../kernels/side/place-handles.js";
-import { runLabels } from "../../kernels/side/run-labels.js";
+import type { RunLabel } from "../../kernels/side/run-labels.js";
 import { bandView } from "./band-view.js";
 import { chosenView } from "./chosen-view.js";
 import { dragView, handleView } from "./handle-view.js";
@@ -13,6 +13,7 @@ import { labelsView } from "./labels-view.js";
 
 /** What lies over the drawing. */
 export interface HandsShown extends DrawnLine {
+  readonly labels: readonly RunLabel[];
   readonly placed: readonly PlacedHandle[];
   readonly holding: Holding;
   readonly selected: Selected | undefined;
@@ -21,12 +22,12 @@ export interface HandsShown extends DrawnLine {
 
 /** All that lies over the drawing, from the least to the most urgent: labels, band, choice, handles, the one in hand. */
 export function handsView(shown: HandsShown) {
-  const { layout, request, system, placed, holding, selected, shows } = shown;
-  const { checked, path, moment } = request;
+  const { layout, request, system, labels, placed, holding, selected, shows } = shown;
+  const { checked, path } = request;
   const held = placed.find(({ handle }) => handle.key === holding.heldKey);
   return svg`
     <g aria-hidden="true">
-      ${labelsView(runLabels(checked, path, layout, moment, system), layout.plot.bottom - 16)}
+      ${labelsView(labels)}
       ${shows === "band" ? bandView(layout, request, system) : nothing}
       ${chosenView(partOutline(layout, checked.line, path, selected))}
     </g>

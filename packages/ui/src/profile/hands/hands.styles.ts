@@ -7,8 +7,8 @@ export const handsStyles = css`
   svg.closer { cursor: grab; }
   text { font: 12px var(--_font); fill: var(--_ink); pointer-events: none; }
   .halo { stroke: var(--_sheet); stroke-width: 3.5; paint-order: stroke; stroke-linejoin: round; }
-  .handle { cursor: ns-resize; outline: none; touch-action: none; }
-  .hit { fill: transparent; touch-action: none; }
+  .handle { cursor: ns-resize; outline: none; }
+  .hit { fill: transparent; }
   .grip { fill: var(--_sheet); stroke: var(--_accent); stroke-width: 2; }
   .tie { stroke: var(--_accent); stroke-width: 1.25; fill: none; }
   .handle:hover .grip, .handle.held .grip { fill: var(--_accent); }
@@ -18,7 +18,7 @@ export const handsStyles = css`
   text.figure { font-weight: 700; font-size: 14px; }
   .level-line { stroke: var(--_accent); stroke-width: 1.5; stroke-dasharray: 6 3; }
   .outline { fill: none; stroke: var(--_focus); stroke-width: 2; stroke-linejoin: round; stroke-linecap: round; }
-  .outline.under { stroke-width: 12; opacity: 0.28; }
+  .outline.under { stroke-width: 12; opacity: 0.4; }
   .leader { stroke: var(--_edge); stroke-width: 1; fill: none; }
   .firm { fill: none; stroke: var(--_water-edge); stroke-width: 2.5; }
   .bar { stroke: var(--_ink); stroke-width: 3; }
@@ -29,7 +29,8 @@ export const handsStyles = css`
   .bound.needs { stroke: var(--_starves); }
   .bound.holds { stroke: var(--_drips); }
   .tools { display: flex; flex-wrap: wrap; gap: 0.35rem; padding: 0.25rem 0.3rem; align-items: center; }
-  .tools button { padding: 0 0.6rem; min-width: 44px; }
+  .tools button { padding: 0 0.5rem; min-width: 44px; font-size: 0.9rem; }
+  .tools button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
   .band-key { font-size: 0.75rem; color: var(--_quiet); padding: 0 0.3rem; margin: 0; max-width: none; }
   @media (forced-colors: active) {
     .grip { stroke: CanvasText; fill: Canvas; }

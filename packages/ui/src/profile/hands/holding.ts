@@ -5,6 +5,7 @@ import type { PlacedHandle } from "../../kernels/side/place-handles.js";
 import type { SideHandle } from "../../kernels/side/side-handle.js";
 import { scalesOf } from "../../kernels/side/side-scales.js";
 import { levelNeighbours } from "../../kernels/side/snap-height.js";
+import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { HandsHost } from "./hands-host.js";
 
 let gestures = 0;
@@ -62,10 +63,10 @@ export class Holding {
   }
 
   /** A key has put it at a height. */
-  put(height: number): void {
+  put(height: number, system: UnitSystem): void {
     const held = this.#placedHeld();
     if (this.#drag === undefined || held === undefined) return;
-    this.#become(putHand(this.#drag, held.handle, height), held.handle);
+    this.#become(putHand(this.#drag, held.handle, height, system), held.handle);
   }
 
   letGo(): void {
