@@ -7,10 +7,14 @@ import "./define.js";
 export * from "@headfall/hydraulics";
 export {
   DrinkerChosenEvent,
+  EditWantedEvent,
+  GestureGivenUpEvent,
   HeadfallLine,
   HeadfallProfile,
   HeadfallQuantity,
   LineCheckedEvent,
+  PartChosenEvent,
   PlanChangedEvent,
+  PlanStore,
   QuantityChangedEvent,
 } from "./index.js";

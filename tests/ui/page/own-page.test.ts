@@ -3,7 +3,7 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { chromium } from "playwright";
+import { chromium, type Page } from "playwright";
 import { expect, test } from "vitest";
 import { buildStandalone } from "../../../.ci/build.mjs";
 import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
@@ -30,7 +30,8 @@ async function serveFolder(folder: string): Promise<{ address: string; close: ()
   return { address: `http://127.0.0.1:${port}/`, close: () => server.close() };
 }
 
-test("a page of one's own shows a line from the one file headfall.js, and says what README prints", async () => {
+/** Builds the one file beside an example page, opens the page, and lets `visit` use it. */
+async function visitExample(name: string, visit: (page: Page) => Promise<void>): Promise<void> {
   const cache = join(top, "node_modules", ".cache");
   const folder = mkdtempSync(join(cache, "own-page-"));
   const server = await serveFolder(folder);
@@ -41,19 +42,51 @@ test("a page of one's own shows a line from the one file headfall.js, and says w
   });
   try {
     await buildStandalone(folder);
-    copyFileSync(join(top, "docs", "examples", "own-page.html"), join(folder, "own-page.html"));
+    copyFileSync(join(top, "docs", "examples", name), join(folder, name));
     const page = await browser.newPage();
     const faults: string[] = [];
     page.on("pageerror", (error) => faults.push(error.message));
-    await page.goto(`${server.address}own-page.html`);
-    const answer = await page.locator("#answer").textContent();
-    expect(answer).toMatch(/^run 1 10 \(40 ft along\) does well: /);
-    expect(readFileSync(join(top, "README.md"), "utf8")).toContain(answer);
-    await page.locator("headfall-line").getByText("10 good").first().waitFor();
+    page.on("request", (request) => {
+      const url = request.url();
+      if (!url.startsWith(server.address) && !/^(data|blob):/.test(url)) faults.push(`request to ${url}`);
+    });
+    await page.goto(`${server.address}${name}`);
+    await visit(page);
     expect(faults).toEqual([]);
   } finally {
     await browser.close();
     server.close();
     rmSync(folder, { recursive: true, force: true });
   }
+}
+
+test("a page of one's own shows a line from the one file headfall.js, and says what README prints", async () => {
+  await visitExample("own-page.html", async (page) => {
+    const answer = await page.locator("#answer").textContent();
+    expect(answer).toMatch(/^run 1 10 \(40 ft along\) does well: /);
+    expect(readFileSync(join(top, "README.md"), "utf8")).toContain(answer);
+    await page.locator("headfall-line").getByText("10 good").first().waitFor();
+  });
+});
+
+test("a page of one's own can be told of every step, undo it, and give the element colours of its own", async () => {
+  await visitExample("sketch-page.html", async (page) => {
+    await expect.poll(() => page.locator("#verdict").textContent()).toBe("good");
+    const line = page.locator("headfall-line");
+    await line.evaluate(async (element: HTMLElement & { whole: Promise<void> }) => element.whole);
+    await line.evaluate((element) => {
+      const edit = {
+        change: { kind: "set", path: ["sources", 0, "stand"], value: "4 ft", what: "stand 4 ft" },
+        gesture: undefined,
+      };
+      element.dispatchEvent(Object.assign(new Event("edit-wanted"), edit));
+    });
+    await expect.poll(() => page.locator("#step").textContent()).toBe("edit: stand 4 ft");
+    await expect.poll(() => page.locator("#verdict").textContent()).not.toBe("good");
+    await line.getByRole("button", { name: "Undo: stand 4 ft" }).click();
+    await expect.poll(() => page.locator("#step").textContent()).toBe("undo: none");
+    await expect.poll(() => page.locator("#verdict").textContent()).toBe("good");
+    const mark = line.locator(".counts .good").first();
+    expect(await mark.evaluate((element) => getComputedStyle(element).color)).toBe("rgb(0, 66, 79)");
+  });
 });
