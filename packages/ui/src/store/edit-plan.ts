@@ -1,19 +1,71 @@
 import type { Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { editKey, editKeys } from "./edits/edit-keys.js";
+import { addSource } from "./edits/add-source.js";
+import { deletePart } from "./edits/delete-part.js";
+import { drawRun } from "./edits/draw-run.js";
+import { duplicatePart } from "./edits/duplicate-part.js";
+import { addCorner, deleteCorner, moveCorner } from "./edits/edit-corners.js";
+import { addDrinkers, moveDrinkers } from "./edits/edit-drinkers.js";
+import { editKeys } from "./edits/edit-keys.js";
+import { addReading, deleteReading, moveReading } from "./edits/edit-survey.js";
+import { joinRuns } from "./edits/join-runs.js";
+import { mergeJoints } from "./edits/merge-joints.js";
+import { moveJoint } from "./edits/move-joint.js";
+import { renamePart } from "./edits/rename-part.js";
+import { setHeight } from "./edits/set-height.js";
+import { settleEdit } from "./edits/settle-edit.js";
+import { splitRun } from "./edits/split-run.js";
 import type { Edited, PlanChange } from "./plan-change.js";
 
 /**
  * Makes one edit: gives a new plan that shares with the old one all that the edit left alone, or says why it cannot
- * be done. What the edit writes is in the units of `system`.
+ * be done. What the edit writes is in the units of `system`. A plan that could be solved still can be.
  */
-export function editPlan(plan: Plan, change: PlanChange, _system: UnitSystem): Edited {
+export function editPlan(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
+  return settleEdit(plan, made(plan, change, system));
+}
+
+function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
   switch (change.kind) {
     case "set":
-      return editKey(plan, change.path, change.value, change.what);
+      return editKeys(plan, [change], change.what);
     case "setAll":
       return editKeys(plan, change.entries, change.what);
-    default:
-      return { ok: false, because: `${change.kind} cannot be done yet.` };
+    case "addSource":
+      return addSource(plan, change.vessel, change.place, system);
+    case "drawRun":
+      return drawRun(plan, change, system);
+    case "addDrinkers":
+      return addDrinkers(plan, change.run, change.drinkers, system);
+    case "moveJoint":
+      return moveJoint(plan, change.joint, change.place, system);
+    case "moveCorner":
+      return moveCorner(plan, change.run, change.corner, change.place, system);
+    case "addCorner":
+      return addCorner(plan, change.run, change.before, change.place, system);
+    case "deleteCorner":
+      return deleteCorner(plan, change.run, change.corner, system);
+    case "moveDrinkers":
+      return moveDrinkers(plan, change.run, change.group, change.first, system);
+    case "setHeight":
+      return setHeight(plan, change.joint, change.height, system);
+    case "moveReading":
+      return moveReading(plan, change.run, change.reading, change.fall, system);
+    case "addReading":
+      return addReading(plan, change.run, change.along, change.fall, system);
+    case "deleteReading":
+      return deleteReading(plan, change.run, change.reading);
+    case "splitRun":
+      return splitRun(plan, change.run, change.along, system);
+    case "joinRuns":
+      return joinRuns(plan, change.joint, system);
+    case "mergeJoints":
+      return mergeJoints(plan, change.joint, change.into, system);
+    case "duplicate":
+      return duplicatePart(plan, change.part, system);
+    case "delete":
+      return deletePart(plan, change.part, system);
+    case "rename":
+      return renamePart(plan, change.part, change.name);
   }
 }

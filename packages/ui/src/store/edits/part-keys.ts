@@ -1,0 +1,50 @@
+import type { Plan, PlanDrinkerGroup, PlanPoint, PlanRun, PlanSource } from "@headfall/hydraulics";
+
+/** A part of the plan of which keys may be taken out by giving them as undefined. */
+type Loose<Part> = { readonly [Key in keyof Part]: Part[Key] | undefined };
+
+const PLAN_KEYS = [
+  "headfall",
+  "name",
+  "note",
+  "water",
+  "friction",
+  "doubts",
+  "sources",
+  "points",
+  "runs",
+  "ownDrinkers",
+  "shelf",
+  "money",
+];
+const SOURCE_KEYS = ["id", "vessel", "ground", "place", "stand", "outlet", "level", "vent", "feed"];
+const POINT_KEYS = ["id", "ground", "above", "bleed", "place"];
+const RUN_KEYS = [
+  "id",
+  "from",
+  "to",
+  "length",
+  "fall",
+  "survey",
+  "corners",
+  "pipe",
+  "fittings",
+  "tap",
+  "oneWay",
+  "regulator",
+  "drinkers",
+];
+const GROUP_KEYS = ["id", "kind", "count", "first", "every", "drop", "need", "busiest", "ordinary"];
+
+/** Parts with their keys in the order a reader expects, without those that hold nothing. */
+export const tidyPlan = (plan: Loose<Plan>): Plan => tidy(plan, PLAN_KEYS);
+export const tidySource = (source: Loose<PlanSource>): PlanSource => tidy(source, SOURCE_KEYS);
+export const tidyPoint = (point: Loose<PlanPoint>): PlanPoint => tidy(point, POINT_KEYS);
+export const tidyRun = (run: Loose<PlanRun>): PlanRun => tidy(run, RUN_KEYS);
+export const tidyGroup = (group: Loose<PlanDrinkerGroup>): PlanDrinkerGroup => tidy(group, GROUP_KEYS);
+
+function tidy<Part extends object>(part: Loose<Part>, order: readonly string[]): Part {
+  const entries = Object.entries(part).filter(([, value]) => value !== undefined);
+  entries.sort(([a], [b]) => order.indexOf(a) - order.indexOf(b));
+  return Object.fromEntries(entries) as Part;
+}

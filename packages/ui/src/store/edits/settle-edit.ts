@@ -1,0 +1,31 @@
+import { buildLine, checkDocument, type Plan, type Problem, writeProblem } from "@headfall/hydraulics";
+import type { Edited } from "../plan-change.js";
+import { diffPlans } from "../plan-diff.js";
+
+/** What is known of plans that were looked at before; a plan never changes, so that stays true. */
+const soundness = new WeakMap<Plan, readonly Problem[]>();
+
+/** What in a plan contradicts itself: heights, connections, levels. Nothing when it can be solved. */
+export function contradictionsIn(plan: Plan): readonly Problem[] {
+  const known = soundness.get(plan);
+  if (known !== undefined) return known;
+  const building = buildLine(plan);
+  const problems = building.ok ? [] : building.problems;
+  soundness.set(plan, problems);
+  return problems;
+}
+
+/**
+ * Lets an edit stand only if it leaves a plan that can be read, and solved if the plan before it could. One that
+ * changes nothing gives back the plan before it.
+ */
+export function settleEdit(before: Plan, edited: Edited): Edited {
+  if (!edited.ok || edited.plan === before) return edited;
+  if (diffPlans(before, edited.plan).length === 0) return { ...edited, plan: before };
+  const reading = checkDocument(edited.plan);
+  if (!reading.ok) return { ok: false, because: reading.problems.map(writeProblem).join(" ") };
+  if (contradictionsIn(before).length > 0) return edited;
+  const problems = contradictionsIn(edited.plan);
+  if (problems.length === 0) return edited;
+  return { ok: false, because: problems.map(writeProblem).join(" ") };
+}

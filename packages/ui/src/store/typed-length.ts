@@ -1,0 +1,44 @@
+import { readQuantity } from "@headfall/hydraulics";
+import { trimmed, typedLength, type UnitSystem } from "../kernels/typed-quantity.js";
+
+const INCH = 0.0254;
+/** Lengths that read as alike as this are one length [m]. */
+const SAME = 5e-8;
+
+/** A typed length in metres; 0 when it cannot be read or is not there. */
+export function metresOf(typed: string | undefined): number {
+  const read = readQuantity(typed, "length");
+  return read.ok ? read.quantity.si : 0;
+}
+
+/** A length as a hand gives it, from a metre on in metres: "62 cm", "12.35 m", "2 ft 6 in". */
+export function typedDistance(length: number, system: UnitSystem): string {
+  const isLong = system === "metric" && Math.abs(length) >= 0.9995;
+  return isLong ? `${trimmed(length, 2)} m` : typedLength(length, system);
+}
+
+/**
+ * A length that must come out of the text as it went in, because others depend on it: written shortly where that is
+ * true to it, in the units of the system first, else with as many decimals as it takes.
+ */
+export function exactLength(length: number, system: UnitSystem, tolerance = SAME): string {
+  const other = system === "us" ? "metric" : "us";
+  const short = [typedDistance(length, system), typedLength(length, system), fine(length, system, 3)];
+  const foreign = [typedDistance(length, other)];
+  const long = [4, 5, 6, 7, 8, 9, 10].map((decimals) => fine(length, system, decimals));
+  const candidates = [...short, ...foreign, ...long];
+  return (
+    candidates.find((typed) => Math.abs(metresOf(typed) - length) <= tolerance) ??
+    candidates[candidates.length - 1]!
+  );
+}
+
+function fine(length: number, system: UnitSystem, decimals: number): string {
+  if (system === "metric") return `${trimmed(length, decimals)} m`;
+  const inches = Number((Math.abs(length) / INCH).toFixed(decimals));
+  const feet = Math.floor(inches / 12);
+  const rest = trimmed(inches - 12 * feet, decimals);
+  const sign = length < 0 && inches > 0 ? "-" : "";
+  if (feet === 0) return `${sign}${rest} in`;
+  return Number(rest) === 0 ? `${sign}${feet} ft` : `${sign}${feet} ft ${rest} in`;
+}
