@@ -33,3 +33,10 @@ test("systemOf tells in which units a length was typed", () => {
   expect(systemOf("60 cm")).toBe("metric");
   expect(systemOf("60")).toBeUndefined();
 });
+
+test("systemOf tells the units of flows, volumes, pressures and temperatures too", () => {
+  for (const typed of ["40 mL/min", "200 L", "2 L/h", "15 kPa", "10 degC", "12 °C", "100 mbar", "2 m3"])
+    expect(systemOf(typed), typed).toBe("metric");
+  for (const typed of ["0.5 gpm", "55 gal", "2 psi", "50 °F", "50 degF", "3 fl oz/min", "2 qt", "1/2 in"])
+    expect(systemOf(typed), typed).toBe("us");
+});

@@ -1,26 +1,33 @@
-import { lengthStep, systemOf, typedLength, type UnitSystem } from "../kernels/typed-quantity.js";
+import {
+  bareLengthUnit,
+  lengthStep,
+  systemOf,
+  typedLength,
+  type UnitSystem,
+} from "../kernels/typed-quantity.js";
+import { readCount, readWithUnit } from "./read-typed.js";
+import type { KindRules } from "./typed-reading.js";
 
-/** The kinds of quantity a field can hold. */
-export type FieldKind = "length" | "count";
+/** The kinds a slider can hold. A text field holds more: see text-kinds.ts. */
+export type SliderKind = "length" | "count";
 
-interface FieldKindRules {
+interface SliderRules extends KindRules {
   /** Step of the slider, in SI. */
   step(system: UnitSystem): number;
-  /** A value of the slider as the text to keep. */
-  write(value: number, system: UnitSystem): string;
-  /** What the text field shows: what was typed if that is in the user's units, else the value in them. */
-  shown(typed: string, value: number, system: UnitSystem): string;
 }
 
-export const FIELD_KINDS: Readonly<Record<FieldKind, FieldKindRules>> = {
+export const FIELD_KINDS: Readonly<Record<SliderKind, SliderRules>> = {
   length: {
     step: lengthStep,
     write: typedLength,
     shown: (typed, value, system) => (systemOf(typed) === system ? typed : typedLength(value, system)),
+    read: (text, system) => readWithUnit(text, "length", bareLengthUnit(system)),
+    bareUnit: bareLengthUnit,
   },
   count: {
     step: () => 1,
-    write: (value) => String(value),
+    write: String,
     shown: (_typed, value) => String(value),
+    read: readCount,
   },
 };

@@ -5,7 +5,7 @@ export const quantityFieldStyles = css`
   label { display: block; font-weight: 600; }
   .row { display: flex; gap: 0.5rem; align-items: center; flex-wrap: nowrap; }
   input { scroll-margin-top: var(--_clear, 0); }
-  input[type="range"] { flex: 1 1 6rem; min-width: 5rem; }
+  input[type="range"] { flex: 1 1 6rem; min-width: 5rem; touch-action: pan-y; }
   input[type="text"] { flex: 0 0 7.5rem; width: 7.5rem; font-variant-numeric: tabular-nums; }
   .ends { display: flex; justify-content: space-between; font-size: 0.8rem; margin: -0.35rem 8.5rem 0 0; }
   .note { font-size: 0.85rem; margin: 0.1rem 0 0; }

@@ -1,11 +1,15 @@
 import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { live } from "lit/directives/live.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
-import { FIELD_KINDS, type FieldKind } from "./field-kinds.js";
+import { FIELD_KINDS, type SliderKind } from "./field-kinds.js";
 import { QuantityChangedEvent } from "./quantity-changed-event.js";
 import { quantityFieldStyles } from "./quantity-field.styles.js";
 import { readTyped } from "./read-typed.js";
+
+/** Slides there were, so that each has a name of its own. */
+let slides = 0;
 
 /**
  * A quantity by slider and by typing, both at once: the slider answers while it is dragged, the text field takes
@@ -23,6 +27,7 @@ export class HeadfallQuantity extends LitElement {
     kind: {},
     system: {},
     typed: {},
+    standIn: {},
     value: { type: Number },
     min: { type: Number },
     max: { type: Number },
@@ -36,11 +41,13 @@ export class HeadfallQuantity extends LitElement {
   /** A few words more, under the field. */
   declare note: string;
   /** What kind of quantity: "length" or "count". */
-  declare kind: FieldKind;
+  declare kind: SliderKind;
   /** Units written by the slider, and taken for a bare number. */
   declare system: UnitSystem;
   /** The text the plan holds; shown as it is where it is in the user's own units. */
   declare typed: string;
+  /** What is taken while nothing is typed, shown in the empty field; without it something must be typed. */
+  declare standIn: string;
   /** The value in SI. */
   declare value: number;
   /** Ends of the slider, in SI. Typing may go beyond them. */
@@ -48,6 +55,8 @@ export class HeadfallQuantity extends LitElement {
   declare max: number;
   declare private problem: string;
   declare private draft: string | undefined;
+  /** The slide under way, and what the field held before it. */
+  #slide: { gesture: string; typed: string; value: number } | undefined;
 
   constructor() {
     super();
@@ -56,6 +65,7 @@ export class HeadfallQuantity extends LitElement {
     this.kind = "length";
     this.system = "metric";
     this.typed = "";
+    this.standIn = "";
     this.value = 0;
     this.min = 0;
     this.max = 1;
@@ -64,8 +74,10 @@ export class HeadfallQuantity extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    // A value that came from elsewhere makes what was half-typed and its fault a thing of the past.
-    if (changed.has("value") || changed.has("system")) {
+    // A value that came from elsewhere makes what was typed and its fault a thing of the past, but takes nothing from
+    // under a hand that is typing.
+    const isTyping = this.shadowRoot?.activeElement?.id === "text";
+    if (!isTyping && (changed.has("value") || changed.has("system"))) {
       this.problem = "";
       this.draft = undefined;
     }
@@ -74,18 +86,19 @@ export class HeadfallQuantity extends LitElement {
   override render() {
     const kind = FIELD_KINDS[this.kind];
     const shown = kind.shown(this.typed, this.value, this.system);
+    const text = this.#isLeftOut() ? "" : shown;
     return html`
       <label for="text">${this.label}</label>
       <div class="row">
         <input
           id="slider" part="slider" type="range" aria-label="${this.label}, slider"
           min=${this.min} max=${this.max} step=${kind.step(this.system)} .value=${String(this.value)}
-          aria-valuetext=${shown} @input=${this.#slid}
+          aria-valuetext=${shown} @input=${this.#slid} @change=${this.#slideEnded} @pointercancel=${this.#slideTaken}
         />
         <input
           id="text" part="text" type="text" autocomplete="off" spellcheck="false" enterkeyhint="done"
-          .value=${this.draft ?? shown} aria-invalid=${this.problem === "" ? nothing : "true"}
-          aria-describedby="note problem" @change=${this.#wasTyped} @keydown=${this.#keyPressed}
+          .value=${live(this.draft ?? text)} placeholder=${this.standIn === "" ? nothing : this.standIn} aria-invalid=${this.problem === "" ? nothing : "true"}
+          aria-describedby="note problem" @input=${this.#letterTyped} @change=${this.#wasTyped} @keydown=${this.#keyPressed}
         />
       </div>
       <p id="note" class="note quiet">${this.note}</p>
@@ -93,15 +106,41 @@ export class HeadfallQuantity extends LitElement {
     `;
   }
 
+  #isLeftOut(): boolean {
+    return this.typed === "" && this.standIn !== "";
+  }
+
+  #letterTyped(event: Event): void {
+    this.draft = (event.target as HTMLInputElement).value;
+  }
+
   #slid(event: Event): void {
     const value = Number((event.target as HTMLInputElement).value);
-    this.#become(FIELD_KINDS[this.kind].write(value, this.system), value);
+    const { typed, value: before } = this;
+    this.#slide ??= { gesture: `slide ${++slides}`, typed, value: before };
+    this.#become(FIELD_KINDS[this.kind].write(value, this.system), value, this.#slide.gesture);
+  }
+
+  #slideEnded(): void {
+    this.#slide = undefined;
+  }
+
+  /** The page took the finger for scrolling: what it moved on its way is put back. */
+  #slideTaken(): void {
+    const slide = this.#slide;
+    this.#slide = undefined;
+    if (slide !== undefined) this.#become(slide.typed, slide.value, slide.gesture);
   }
 
   async #wasTyped(event: Event): Promise<void> {
     const text = (event.target as HTMLInputElement).value;
     this.draft = text;
-    const read = await readTyped(text, this.kind, this.system);
+    if (text.trim() === "" && this.standIn !== "") {
+      this.draft = undefined;
+      this.problem = "";
+      return this.#become("", this.value);
+    }
+    const read = await readTyped(text, FIELD_KINDS[this.kind], this.system);
     // Something newer may have been typed while a sum was worked out.
     if (this.draft !== text) return;
     this.problem = read.ok ? "" : read.problem;
@@ -117,9 +156,9 @@ export class HeadfallQuantity extends LitElement {
     this.problem = "";
   }
 
-  #become(typed: string, value: number): void {
+  #become(typed: string, value: number, gesture?: string): void {
     this.typed = typed;
     this.value = value;
-    this.dispatchEvent(new QuantityChangedEvent(typed, value));
+    this.dispatchEvent(new QuantityChangedEvent(typed, value, gesture));
   }
 }

@@ -38,11 +38,25 @@ export function axisUnit(system: UnitSystem): { readonly length: number; readonl
   return system === "us" ? { length: FOOT, sign: "ft" } : { length: 1, sign: "m" };
 }
 
+/** A distance along a run: metres with at most two decimals, or feet and inches. */
+export function typedDistance(length: number, system: UnitSystem): string {
+  return system === "us" ? typedFeetAndInches(length) : `${trimmed(length, 2)} m`;
+}
+
+/** A bore or the like: millimetres, or inches to the thousandth. */
+export function typedSmall(length: number, system: UnitSystem): string {
+  return system === "us" ? `${trimmed(length / INCH, 3)} in` : `${trimmed(length * 1000, 1)} mm`;
+}
+
+const US_UNITS =
+  /\d\s*(?:"|'|(?:in|ft|yd|psi|gpm|gph|gal|qt|pt|cups?|(?:fl )?oz)\b|inch|foot|feet|yard|gallon|quart|pint|(?:°|deg) ?F)/i;
+const METRIC_UNITS =
+  /\d\s*(?:(?:mm|cm|dm|m|km|m[lL]|[cd]?L|l|m3|k?Pa|m?bar)(?![\w])|met(?:re|er)|lit(?:re|er)|mH2O|cmH2O|(?:°|deg) ?C|K\b)/;
+
 /** Which system a text was typed in; a text without a unit of either belongs to both. */
 export function systemOf(typed: string): UnitSystem | undefined {
-  if (/\d\s*(?:"|'|in\b|inch|ft\b|foot|feet|yd\b|yard)/i.test(typed)) return "us";
-  if (/\d\s*(?:mm|cm|dm|m|km|metre|meter)\b/i.test(typed)) return "metric";
-  return undefined;
+  if (US_UNITS.test(typed)) return "us";
+  return METRIC_UNITS.test(typed) ? "metric" : undefined;
 }
 
 /** At most so many decimals, without zeros at the end. */

@@ -1,0 +1,84 @@
+import { type QuantityKind, writeQuantity } from "@headfall/hydraulics";
+import { systemOf, trimmed, typedDistance, typedSmall, type UnitSystem } from "../kernels/typed-quantity.js";
+import { FIELD_KINDS, type SliderKind } from "./field-kinds.js";
+import { readCount, readWithUnit } from "./read-typed.js";
+import type { KindRules, TypedReading } from "./typed-reading.js";
+
+/**
+ * The kinds of quantity a text field can hold. Lengths come in three sizes, by what a bare number is taken for:
+ * distances along a run (m, ft), heights and spacings (cm, in), and bores (mm, in).
+ */
+export type FieldKind =
+  | SliderKind
+  | "distance"
+  | "bore"
+  | "head"
+  | "flow"
+  | "temperature"
+  | "volume"
+  | "atWork"
+  | "number"
+  | "name"
+  | "note";
+
+/** Rules of a kind that is a quantity with units. */
+function quantityRules(
+  kind: QuantityKind,
+  units: Readonly<Record<UnitSystem, string>>,
+  write: (value: number, system: UnitSystem) => string = (value, system) =>
+    writeQuantity(value, kind, system, 4),
+): KindRules {
+  const bareUnit = (system: UnitSystem) => units[system];
+  return {
+    write,
+    bareUnit,
+    shown: (typed, value, system) => (systemOf(typed) === system ? typed : write(value, system)),
+    read: (text, system) => readWithUnit(text, kind, bareUnit(system)),
+  };
+}
+
+/** Rules of a kind that has no units. */
+const plainRules = (read: (text: string) => TypedReading): KindRules => ({
+  read,
+  write: String,
+  shown: (typed) => typed,
+});
+
+export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
+  ...FIELD_KINDS,
+  distance: quantityRules("length", { metric: "m", us: "ft" }, typedDistance),
+  bore: quantityRules("length", { metric: "mm", us: "in" }, typedSmall),
+  head: quantityRules("head", { metric: "cm", us: "in" }),
+  flow: quantityRules("flow", { metric: "mL/min", us: "fl oz/min" }),
+  volume: quantityRules("volume", { metric: "L", us: "gal" }),
+  temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),
+  atWork: plainRules(readAtWork),
+  number: plainRules(readFigure),
+  name: plainRules((text) => ({ ok: true, typed: text, value: 0 })),
+  note: plainRules((text) => ({ ok: true, typed: text, value: 0 })),
+};
+
+/** A whole number of drinkers, or a share of them. */
+function readAtWork(text: string): TypedReading {
+  const share = /^(\d{1,3}(?:[.,]\d+)?)\s*(?:%|per ?cent|percent)$/i.exec(text);
+  if (share !== null) {
+    const figure = share[1]!.replace(",", ".");
+    return { ok: true, typed: `${figure} %`, value: Number(figure) / 100 };
+  }
+  const read = readCount(text);
+  if (read.ok) return read;
+  return {
+    ok: false,
+    problem: `"${text}" is neither a whole number nor a share. Write for instance 6, or 50 %.`,
+  };
+}
+
+function readFigure(text: string): TypedReading {
+  const value = Number(text.replace(",", "."));
+  if (text !== "" && Number.isFinite(value)) return { ok: true, typed: trimmed(value, 6), value };
+  return { ok: false, problem: `"${text}" is not a number. Write for instance 140.` };
+}
+
+function writtenTemperature(value: number, system: UnitSystem): string {
+  return system === "us" ? `${trimmed(value * 1.8 + 32, 1)} °F` : `${trimmed(value, 1)} °C`;
+}

@@ -1,0 +1,121 @@
+import {
+  allDrinkers,
+  DEFAULTS,
+  drinkerGroupsOf,
+  findDrinker,
+  type Plan,
+  type PlanDrinkerGroup,
+} from "@headfall/hydraulics";
+import type { ChoiceEntry, ChoiceOption, Entry } from "../fields/entry.js";
+import { type FieldKind, TEXT_KINDS } from "../fields/text-kinds.js";
+import { type Path, type PlanContext, runNames, setAt } from "./plan-context.js";
+
+/** Where a group of drinkers stands in the plan: a run holds one, or a list of them. */
+export function pathOfGroup(plan: Plan, run: number, group: number): Path {
+  return Array.isArray(plan.runs[run]?.drinkers)
+    ? ["runs", run, "drinkers", group]
+    : ["runs", run, "drinkers"];
+}
+
+/** The name of a group: its own, or made from its run. */
+export function nameOfGroup(plan: Plan, run: number, group: number): string {
+  const groups = drinkerGroupsOf(plan.runs[run]!);
+  const name = runNames(plan)[run]!;
+  return groups[group]?.id ?? (groups.length === 1 ? name : `${name} group ${group + 1}`);
+}
+
+/** Every kind of drinker a plan can have, its own ones first. */
+export function drinkerKinds(plan: Plan): readonly { label: string; options: readonly ChoiceOption[] }[] {
+  const own = Object.keys(plan.ownDrinkers ?? {}).map((name) => ({ value: name, words: name }));
+  const known = allDrinkers.map(({ id, name }) => ({ value: id, words: name }));
+  return [
+    ...(own.length > 0 ? [{ label: "Measured", options: own }] : []),
+    { label: "Known", options: known },
+  ];
+}
+
+/** The choice of the kind of drinker. */
+export function kindEntry({ plan }: PlanContext, run: number, group: number): ChoiceEntry {
+  const { kind } = drinkerGroupsOf(plan.runs[run]!)[group]!;
+  const name = nameOfGroup(plan, run, group);
+  const known = knownKind(plan, kind);
+  return {
+    key: `drinkers ${name} kind`,
+    title: "Kind",
+    name: `Kind of the drinkers ${name}`,
+    value: known?.id ?? kind,
+    words: known?.name ?? kind,
+    groups: () => drinkerKinds(plan),
+    change: setAt([...pathOfGroup(plan, run, group), "kind"], `kind of ${name}`),
+  };
+}
+
+function knownKind(plan: Plan, kind: string) {
+  if (plan.ownDrinkers !== undefined && Object.hasOwn(plan.ownDrinkers, kind)) return undefined;
+  const found = findDrinker(kind);
+  return found.outcome === "found" ? found.kind : undefined;
+}
+
+/** Drinkers that share more than the rest of their entries. */
+type GroupKey = Exclude<keyof PlanDrinkerGroup, "id" | "kind">;
+
+interface GroupField {
+  readonly key: GroupKey;
+  readonly title: string;
+  readonly kind: FieldKind;
+  readonly standIn?: string;
+  readonly note?: string;
+}
+
+const FIELDS: readonly GroupField[] = [
+  { key: "count", title: "How many", kind: "count", standIn: DEFAULTS.drinkerCount.typed },
+  {
+    key: "every",
+    title: "One every",
+    kind: "length",
+    standIn: "spread evenly to the end",
+    note: "From one drinker to the next.",
+  },
+  {
+    key: "first",
+    title: "First at",
+    kind: "length",
+    standIn: "one spacing from the start",
+    note: "From the start of the run.",
+  },
+  {
+    key: "drop",
+    title: "Drop",
+    kind: "length",
+    standIn: DEFAULTS.drop.typed,
+    note: "How far the valve hangs below the pipe.",
+  },
+  { key: "busiest", title: "At work, busiest minutes", kind: "atWork", standIn: DEFAULTS.busiest.typed },
+  { key: "ordinary", title: "At work, ordinary hour", kind: "atWork", standIn: DEFAULTS.ordinary.typed },
+  { key: "need", title: "Flow each must give", kind: "flow" },
+];
+
+/** The typed fields of a group of drinkers, by key. */
+export function groupEntries(context: PlanContext, run: number, group: number): Record<GroupKey, Entry> {
+  const { plan, system } = context;
+  const typed = drinkerGroupsOf(plan.runs[run]!)[group]!;
+  const name = nameOfGroup(plan, run, group);
+  const path = pathOfGroup(plan, run, group);
+  const needed = knownKind(plan, typed.kind)?.need;
+  const kindsNeed =
+    needed === undefined ? plan.ownDrinkers?.[typed.kind]?.need : TEXT_KINDS.flow.write(needed, system);
+  const entries = FIELDS.map(({ key, title, ...rest }): [GroupKey, Entry] => [
+    key,
+    {
+      form: "typed",
+      key: `drinkers ${name} ${key}`,
+      title,
+      name: `${title}, drinkers ${name}`,
+      typed: typed[key] === undefined ? undefined : String(typed[key]),
+      ...(key === "need" && kindsNeed !== undefined ? { standIn: kindsNeed } : {}),
+      ...rest,
+      change: setAt([...path, key], `${title.toLowerCase()} of ${name}`),
+    },
+  ]);
+  return Object.fromEntries(entries) as Record<GroupKey, Entry>;
+}

@@ -1,0 +1,72 @@
+import {
+  type Checked,
+  runEnds as endsOfRuns,
+  type Line,
+  runNames as namesOfRuns,
+  sourceNames as namesOfSources,
+  type Plan,
+  readQuantity,
+} from "@headfall/hydraulics";
+import { layAbove } from "../kernels/above/lay-above.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import type { PlanChange } from "../store/plan-change.js";
+
+/** A plan, what was found out about it (perhaps about an older one), and the units it is shown in. */
+export interface PlanContext {
+  readonly plan: Plan;
+  readonly checked: Checked | undefined;
+  readonly system: UnitSystem;
+}
+
+export type Path = readonly (string | number)[];
+
+/** The edit that types one key anew. */
+export const setAt =
+  (path: Path, what: string) =>
+  (value: unknown): PlanChange => ({ kind: "set", path, value, what });
+
+/** The source as it was last worked out; undefined while that was another plan. */
+export function workedOutSource(
+  { plan, checked }: PlanContext,
+  index: number,
+): Line["sources"][number] | undefined {
+  const source = checked?.line.sources[index];
+  return source?.id === sourceNames(plan)[index] ? source : undefined;
+}
+
+/** The run as it was last worked out; undefined while that was another plan. */
+export function workedOutRun(
+  { plan, checked }: PlanContext,
+  index: number,
+): Line["runs"][number] | undefined {
+  const run = checked?.line.runs[index];
+  return run?.id === runNames(plan)[index] ? run : undefined;
+}
+
+/** Length of a run [m]; 0 when it cannot be read. */
+export function lengthOfRun(plan: Plan, run: number): number {
+  const read = readQuantity(plan.runs[run]?.length, "length");
+  return read.ok ? read.quantity.si : 0;
+}
+
+/** Metres of what was typed, or undefined. */
+export function metresOf(typed: unknown): number | undefined {
+  const read = readQuantity(typed, "length");
+  return read.ok ? read.quantity.si : undefined;
+}
+
+/** What is found out of a plan is kept for as long as the plan: a table asks for it once for each of its cells. */
+function onceAPlan<Answer>(find: (plan: Plan) => Answer): (plan: Plan) => Answer {
+  const known = new WeakMap<Plan, { readonly answer: Answer }>();
+  return (plan) => {
+    const found = known.get(plan) ?? { answer: find(plan) };
+    known.set(plan, found);
+    return found.answer;
+  };
+}
+
+export const runNames = onceAPlan(namesOfRuns);
+export const sourceNames = onceAPlan(namesOfSources);
+export const runEnds = onceAPlan(endsOfRuns);
+/** The plan from above. */
+export const layoutOf = onceAPlan(layAbove);

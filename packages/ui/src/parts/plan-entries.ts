@@ -1,0 +1,138 @@
+import { DEFAULTS, type Plan, type PlanPoint } from "@headfall/hydraulics";
+import type { Entry, TypedEntry } from "../fields/entry.js";
+import type { FieldKind } from "../fields/text-kinds.js";
+import type { Selected } from "../kernels/selected.js";
+import type { PlanChange } from "../store/plan-change.js";
+import { type Path, type PlanContext, setAt } from "./plan-context.js";
+
+/** The name of a part, wherever the plan mentions it. */
+export function nameEntry(part: Selected, name: string, what: string): TypedEntry {
+  return {
+    key: `name of ${what} ${name}`,
+    title: "Name",
+    name: `Name of ${what} ${name}`,
+    kind: "name",
+    typed: name,
+    isNeeded: true,
+    change: (value): PlanChange => ({ kind: "rename", part, name: String(value) }),
+  };
+}
+
+/** What a plan says of the whole line. */
+export function planEntries({ plan }: PlanContext): Entry[] {
+  const typed = (
+    key: string,
+    title: string,
+    kind: FieldKind,
+    at: Path,
+    value?: string,
+    standIn?: string,
+    note?: string,
+  ): Entry => ({
+    form: "typed",
+    key: `plan ${key}`,
+    title,
+    name: title,
+    kind,
+    typed: value,
+    standIn,
+    note,
+    change: setAt(at, title.toLowerCase()),
+  });
+  return [
+    typed("name", "Name of the plan", "name", ["name"], plan.name),
+    typed("note", "Note", "note", ["note"], plan.note),
+    typed(
+      "water",
+      "Temperature of the water",
+      "temperature",
+      ["water"],
+      plan.water,
+      DEFAULTS.waterTemperature.typed,
+    ),
+    frictionEntry(plan),
+    typed(
+      "heights",
+      "Heights may be off by",
+      "length",
+      ["doubts", "heights"],
+      plan.doubts?.heights,
+      DEFAULTS.heightDoubt.typed,
+      "Each surveyed height, either way. It decides what is sure and what is a close call.",
+    ),
+    typed(
+      "level",
+      "Water levels may be off by",
+      "length",
+      ["doubts", "level"],
+      plan.doubts?.level,
+      DEFAULTS.levelDoubt.typed,
+    ),
+  ];
+}
+
+const LAWS = [
+  { value: "hazen-williams", words: "Hazen-Williams" },
+  { value: "darcy-weisbach", words: "Darcy-Weisbach" },
+] as const;
+
+function frictionEntry({ friction }: Plan): Entry {
+  const value = friction ?? DEFAULTS.friction.typed;
+  return {
+    form: "choice",
+    key: "plan friction",
+    title: "Friction law shown first",
+    name: "Friction law shown first",
+    value,
+    words: LAWS.find((law) => law.value === value)!.words,
+    note: "Every verdict is taken with both.",
+    groups: () => [{ options: LAWS }],
+    change: setAt(["friction"], "friction law"),
+  };
+}
+
+/** The fields of a joint: heights and bleed. A joint that only its run names becomes a point of the plan by them. */
+export function jointEntries(
+  { plan }: PlanContext,
+  joint: string,
+): Record<"ground" | "above" | "bleed", Entry> {
+  const index = plan.points?.findIndex(({ id }) => id === joint) ?? -1;
+  const point = plan.points?.[index];
+  const write =
+    <Key extends keyof PlanPoint>(key: Key, what: string) =>
+    (value: unknown): PlanChange =>
+      index >= 0
+        ? setAt(["points", index, key], what)(value)
+        : setAt(["points"], what)([...(plan.points ?? []), { id: joint, [key]: value }]);
+  const height = (key: "ground" | "above", title: string, standIn: string, note: string): Entry => ({
+    form: "typed",
+    key: `point ${joint} ${key}`,
+    title,
+    name: `${title} at ${joint}`,
+    kind: "length",
+    typed: point?.[key],
+    standIn,
+    note,
+    change: write(key, `${title.toLowerCase()} at ${joint}`),
+  });
+  const isStated = point?.ground !== undefined || point?.above !== undefined;
+  const unsaid = isStated ? "0 cm" : "from the falls of its runs";
+  return {
+    ground: height(
+      "ground",
+      "Height of the ground",
+      unsaid,
+      "Above the ground at the first source; with a minus where lower.",
+    ),
+    above: height("above", "Pipe above that ground", unsaid, "0 where the pipe lies on it."),
+    bleed: {
+      form: "tick",
+      key: `point ${joint} bleed`,
+      title: "Air can leave here",
+      name: `Air can leave at ${joint}`,
+      value: point?.bleed ?? false,
+      note: "A bleed screw, or an open riser.",
+      change: (value) => write("bleed", `bleed at ${joint}`)(value ? true : undefined),
+    },
+  };
+}

@@ -1,0 +1,30 @@
+import { css } from "lit";
+
+export const planTableStyles = css`
+  :host { display: block; background: var(--_paper); }
+  section { margin: 0 0 1.5rem; }
+  caption { color: var(--_ink); font-size: 1.05rem; font-weight: 700; }
+  td input[type="text"] { width: 6.5rem; padding: 0 0.4rem; }
+  td input.name { width: 9rem; }
+  td select { width: 11rem; padding: 0 0.4rem; }
+  th, td { padding: 0.2rem 0.3rem; text-align: left; }
+  td .problem { white-space: normal; max-width: 16rem; }
+  .also { display: flex; align-items: center; gap: 0.4rem; margin-top: 0.2rem; white-space: normal; font-size: 0.8rem; line-height: 1.2; }
+  .also > span { flex: 1; min-width: 4rem; }
+  td .also input[type="text"] { width: 5.5rem; flex: none; }
+  .actions { white-space: nowrap; }
+  .line { display: flex; flex-wrap: wrap; align-items: end; gap: 0 0.6rem; }
+  .line > .field { flex: 0 1 13rem; }
+  .line > .field > :is(input, select) { width: 100%; }
+  .line > button { margin-bottom: 0.6rem; }
+  .line > .problem { flex: 1 0 100%; }
+  .pages { display: flex; flex-wrap: wrap; align-items: center; gap: 0.6rem; margin: 0.4rem 0; }
+  @media (max-width: 640px) {
+    .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+    .cards .wide { grid-column: 1 / -1; }
+    td :is(input[type="text"], input.name, select) { width: 100%; }
+    .cards td.actions { display: flex; flex-wrap: wrap; gap: 0.4rem; padding: 0.3rem 0; }
+    .cards td.actions button { width: auto; flex: 1; }
+    .cards td .problem { max-width: none; }
+  }
+`;
