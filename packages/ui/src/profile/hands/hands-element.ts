@@ -1,12 +1,11 @@
 import type { Plan } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, LitElement, nothing } from "lit";
 import type { Spot } from "../../kernels/profile-request.js";
 import type { Selected } from "../../kernels/selected.js";
-import { type AlongWindow, panWindow, showAlong, zoomWindow } from "../../kernels/side/along-window.js";
+import type { AlongWindow } from "../../kernels/side/along-window.js";
 import { handlesOf } from "../../kernels/side/handles-of.js";
 import { partAt } from "../../kernels/side/part-at.js";
 import { nearestHandle, type PlacedHandle, placeHandles } from "../../kernels/side/place-handles.js";
-import { middleOfLongest, readingPlaceAt } from "../../kernels/side/reading-place.js";
 import { type RunLabel, runLabels } from "../../kernels/side/run-labels.js";
 import { scalesOf } from "../../kernels/side/side-scales.js";
 import { EditWantedEvent, GestureGivenUpEvent } from "../../store/edit-wanted-event.js";
@@ -21,7 +20,9 @@ import { handsStyles } from "./hands.styles.js";
 import type { DrawnLine, HandsHost } from "./hands-host.js";
 import { handsView } from "./hands-view.js";
 import { Holding } from "./holding.js";
-import { lengthOf, PointerStates } from "./pointer-states.js";
+import { Looking } from "./looking.js";
+import { PointerStates } from "./pointer-states.js";
+import { Surveying } from "./surveying.js";
 import { toolsView } from "./tools-view.js";
 
 /** A tap this near to a grip means what the handle belongs to [px]. */
@@ -58,9 +59,10 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   placed: readonly PlacedHandle[] = [];
   readonly #holding = new Holding(this);
   readonly #pointers = new PointerStates(this, this.#holding);
+  readonly #looking = new Looking(this);
+  readonly #surveying = new Surveying(this);
   readonly #onDrawn = () => this.#drawnAnew();
   #profile: HeadfallProfile | undefined;
-  #focusNext: ((placed: readonly PlacedHandle[]) => PlacedHandle | undefined) | undefined;
   #labels: readonly RunLabel[] = [];
   #pathKey = "";
 
@@ -75,6 +77,10 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   get drawn(): DrawnLine | undefined {
     const { layout, request, system } = this.#profile ?? {};
     return layout && request && system ? { layout, request, system } : undefined;
+  }
+
+  get pathLength(): number {
+    return this.drawn?.request.path.along.at(-1) ?? 0;
   }
 
   override connectedCallback(): void {
@@ -126,19 +132,19 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
       </div>
       ${toolsView({
         isWhole: window === undefined,
-        canAdd: this.#addPlace() !== undefined,
+        canAdd: this.#surveying.placeFor(selected) !== undefined,
         isBand: shows === "band",
-        zoom: (factor) => this.#zoom(factor),
-        showWhole: () => this.look(undefined),
-        addHeight: () => this.#addAt(this.#addPlace()),
+        closer: () => this.#looking.closer(),
+        wider: () => this.#looking.wider(),
+        showWhole: () => this.#looking.whole(),
+        addHeight: () => this.#addHeight(),
       })}`;
   }
 
-  override updated(_changed: PropertyValues<this>): void {
-    const next = this.#focusNext?.(this.placed);
-    if (next === undefined) return;
-    this.#focusNext = undefined;
-    this.#focus(next.handle.key);
+  override updated(): void {
+    this.#followDrawing();
+    const next = this.#surveying.nextToFocus();
+    if (next !== undefined) this.#focus(next.handle.key);
   }
 
   want(change: PlanChange, gesture?: string): void {
@@ -176,17 +182,22 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   #drawnAnew(): void {
     const { drawn } = this;
+    if (drawn !== undefined) this.#holding.drawnAnew(drawn.request.checked);
+    this.requestUpdate();
+  }
+
+  /** What the drawing is asked for after it has become another one; not while it is at it. */
+  #followDrawing(): void {
+    const { drawn } = this;
     if (drawn === undefined) return;
     const { request, layout } = drawn;
-    const { path, checked } = request;
-    this.#holding.drawnAnew(checked);
     // A scale that has gone on by a step stays there while the hand is down.
     const held = this.#profile?.heldHeights;
     if (held?.some((height, i) => height !== layout.heights[i])) this.holdScale(true);
+    const { path, checked } = request;
     const key = `${path.source} ${checked.line.points.id[path.points.at(-1) ?? 0]}`;
     if (key !== this.#pathKey && request.window !== undefined) this.look(undefined);
     this.#pathKey = key;
-    this.requestUpdate();
   }
 
   #spotOf(event: MouseEvent): Spot {
@@ -232,18 +243,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   }
 
   #wheelTurned(event: WheelEvent): void {
-    const { drawn } = this;
-    if (drawn === undefined) return;
-    const { window } = drawn.request;
-    const scales = scalesOf(drawn.layout);
-    if (event.ctrlKey) {
-      event.preventDefault();
-      const around = scales.alongAt(this.#spotOf(event).x);
-      this.look(zoomWindow(window, lengthOf(this), 2 ** (-event.deltaY / 200), around));
-    } else if (window !== undefined && Math.abs(event.deltaX) > Math.abs(event.deltaY)) {
-      event.preventDefault();
-      this.look(panWindow(window, lengthOf(this), event.deltaX / scales.perMetreAlong));
-    }
+    if (this.#looking.wheel(event, this.#spotOf(event).x)) event.preventDefault();
   }
 
   #keyPressed(event: KeyboardEvent): void {
@@ -267,22 +267,22 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
         return true;
       case "+":
       case "=":
-        this.#zoom(1.6);
+        this.#looking.closer(placed?.handle.along);
         return true;
       case "-":
-        this.#zoom(1 / 1.6);
+        this.#looking.wider(placed?.handle.along);
         return true;
       case "0":
-        this.look(undefined);
+        this.#looking.whole();
         return true;
       case "ArrowLeft":
       case "ArrowRight":
         return this.#goAlong(key === "ArrowLeft" ? -1 : 1, placed, shiftKey);
       case "Insert":
-        this.#addAt(this.#addPlace());
+        this.#addHeight();
         return true;
       case "Delete":
-        return this.#deleteReading(placed);
+        return this.#surveying.takeOut(placed);
       case "Enter":
         if (placed !== undefined) this.dispatchEvent(new PartChosenEvent(placed.handle.part));
         return placed !== undefined;
@@ -297,71 +297,25 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   /** To the next handle, or with Shift along a line that is drawn closer. */
   #goAlong(direction: number, placed: PlacedHandle | undefined, isPan: boolean): boolean {
-    const window = this.drawn?.request.window;
-    if (isPan && window !== undefined) {
-      this.look(panWindow(window, lengthOf(this), (direction * (window[1] - window[0])) / 4));
-      return true;
-    }
+    if (isPan && this.#looking.along(direction)) return true;
     const at = placed === undefined ? -1 : this.placed.indexOf(placed);
     const next = this.placed[at + direction];
     if (next !== undefined) this.#focus(next.handle.key);
     return next !== undefined;
   }
 
-  #zoom(factor: number): void {
-    const { drawn } = this;
-    if (drawn === undefined) return;
-    const [from, to] = drawn.layout.window;
-    const around = this.#placedIn()?.handle.along ?? (from + to) / 2;
-    this.look(zoomWindow(drawn.request.window, lengthOf(this), factor, around));
+  #addHeight(): void {
+    const along = this.#surveying.placeFor(this.selected);
+    if (along !== undefined) this.#addAt(along);
   }
 
-  /** Where a height is added by key or button: in the longest piece of the chosen run, or of the one looked at. */
-  #addPlace(): number | undefined {
-    const { drawn, selected } = this;
-    if (drawn === undefined) return undefined;
-    const { checked, path, drinker } = drawn.request;
-    const { runs, drinkers } = checked.line;
-    const chosen = selected && "run" in selected ? runs.findIndex(({ index }) => index === selected.run) : -1;
-    const looked = drinkers.run[drinker] ?? 0;
-    return (
-      (chosen >= 0 ? middleOfLongest(checked, path, chosen) : undefined) ??
-      middleOfLongest(checked, path, looked)
-    );
+  #addAt(along: number): void {
+    this.#looking.show(along);
+    this.#surveying.addAt(along);
   }
 
-  #addAt(along: number | undefined): void {
-    const { drawn } = this;
-    if (drawn === undefined || along === undefined) return;
-    const { checked, path, window } = drawn.request;
-    const place = readingPlaceAt(checked, path, along, drawn.system);
-    if (place === undefined) return;
-    this.look(showAlong(window, lengthOf(this), along));
-    const known = new Set(this.placed.map(({ handle }) => handle.key));
-    this.#focusNext = (placed) =>
-      placed
-        .filter(({ handle }) => handle.kind === "reading")
-        .sort((a, b) => Math.abs(a.handle.along! - along) - Math.abs(b.handle.along! - along))
-        .find(
-          (_, i, { length }) =>
-            i === 0 && length > [...known].filter((key) => key.startsWith("reading")).length,
-        );
-    this.want({ kind: "addReading", ...place });
-  }
-
-  #deleteReading(placed: PlacedHandle | undefined): boolean {
-    if (placed?.handle.target.kind !== "reading") return false;
-    const { run, reading } = placed.handle.target;
-    const at = this.placed.indexOf(placed);
-    const count = this.placed.length;
-    this.#focusNext = (left) => (left.length < count ? left[Math.min(at, left.length - 1)] : undefined);
-    this.want({ kind: "deleteReading", run, reading });
-    return true;
-  }
-
-  #placedIn(event?: Event): PlacedHandle | undefined {
-    const focused = (event?.target as Element | undefined) ?? this.shadowRoot?.activeElement;
-    const key = focused?.closest("[data-key]")?.getAttribute("data-key");
+  #placedIn(event: Event): PlacedHandle | undefined {
+    const key = (event.target as Element).closest("[data-key]")?.getAttribute("data-key");
     return this.placed.find(({ handle }) => handle.key === key);
   }
 

@@ -16,6 +16,8 @@ export interface DrawnLine {
 export interface HandsHost {
   readonly drawn: DrawnLine | undefined;
   readonly placed: readonly PlacedHandle[];
+  /** Length of the whole path [m]. */
+  readonly pathLength: number;
   /** Asks for an edit; those with one gesture are one step to undo. */
   want(change: PlanChange, gesture?: string): void;
   giveUp(gesture: string): void;

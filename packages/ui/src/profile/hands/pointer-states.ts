@@ -87,7 +87,7 @@ export class PointerStates {
     const { drawn } = this.#host;
     if (drawn?.request.window === undefined) return;
     const { perMetreAlong } = scalesOf(drawn.layout);
-    this.#host.look(panWindow(drawn.request.window, lengthOf(this.#host), -right / perMetreAlong));
+    this.#host.look(panWindow(drawn.request.window, this.#host.pathLength, -right / perMetreAlong));
   }
 
   /** The place between two fingers stays between them, and their distance is the zoom. */
@@ -99,11 +99,6 @@ export class PointerStates {
     const factor =
       Math.max(8, Math.abs(spot.x - other.last.x)) / Math.max(8, Math.abs(before.x - other.last.x));
     const middle = scalesOf(drawn.layout).alongAt((spot.x + other.last.x) / 2);
-    this.#host.look(zoomWindow(drawn.request.window, lengthOf(this.#host), factor, middle));
+    this.#host.look(zoomWindow(drawn.request.window, this.#host.pathLength, factor, middle));
   }
-}
-
-/** Length of the whole path [m]. */
-export function lengthOf({ drawn }: HandsHost): number {
-  return drawn?.request.path.along.at(-1) ?? 0;
 }
