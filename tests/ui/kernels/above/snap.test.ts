@@ -76,7 +76,7 @@ describe("snap", () => {
 });
 
 test("snapStep is 10 cm or 6 in near by, and longer from further off", () => {
-  expect([200, 50, 14, 4].map((scale) => snapStep(scale, "metric"))).toEqual([0.1, 0.5, 0.5, 5]);
-  expect(snapStep(60, "us")).toBeCloseTo(0.1524, 12);
-  expect(snapStep(30, "us")).toBeCloseTo(0.3048, 12);
+  expect([200, 50, 14, 2].map((scale) => snapStep(scale, "metric"))).toEqual([0.1, 0.1, 0.5, 5]);
+  expect(snapStep(40, "us")).toBeCloseTo(0.1524, 12);
+  expect(snapStep(20, "us")).toBeCloseTo(0.3048, 12);
 });

@@ -43,7 +43,7 @@ describe("straightenStroke", () => {
     const stroke = drawn([
       { x: 0, y: 0 },
       { x: 4.1, y: 0.1 },
-      { x: 3.95, y: -3.05 },
+      { x: 3.95, y: -3 },
     ]);
     expect(rounded(straightenStroke({ ...rules, stroke }))).toEqual([
       [0, 0],
@@ -61,6 +61,30 @@ describe("straightenStroke", () => {
     const straight = straightenStroke({ ...rules, stroke, isEndFixed: true });
     expect(straight[0]).toEqual({ x: 1, y: 1 });
     expect(straight[straight.length - 1]).toEqual({ x: 7.77, y: 4.44 });
+  });
+
+  test("keeps an upright piece upright after a piece that was made longer", () => {
+    const stroke = drawn([
+      { x: 0, y: 0 },
+      { x: 4.4, y: 1.8 },
+      { x: 4.4, y: 5 },
+    ]);
+    const [, corner, end] = straightenStroke({ ...rules, step: 0.5, stroke });
+    expect(corner!.x).toBeGreaterThan(4.5);
+    expect(end!.x).toBeCloseTo(corner!.x, 9);
+  });
+
+  test("sets the last corner so that the piece to a joint is straight, where it was drawn nearly so", () => {
+    const stroke = drawn([
+      { x: 0, y: 0 },
+      { x: 5.8, y: 0.1 },
+      { x: 6, y: 4 },
+    ]);
+    expect(rounded(straightenStroke({ ...rules, stroke, isEndFixed: true }))).toEqual([
+      [0, 0],
+      [6, 0],
+      [6, 4],
+    ]);
   });
 
   test("drops the little hook of a finger let go", () => {

@@ -3,7 +3,7 @@ import { type Pixel, toGround } from "../../kernels/above/viewport.js";
 import { nearestOnWay } from "../../kernels/above/ways.js";
 import type { HandEvent, Surroundings } from "./hand.js";
 import { type DraggingCorner, IDLE, next, stay, type Turn } from "./hand-state.js";
-import { ghostOf } from "./snapping.js";
+import { ghostOf, isThere } from "./snapping.js";
 
 /** A corner nearer than this to the straight between its neighbours is let go as no corner [px]. */
 const STRAIGHT = 5;
@@ -30,7 +30,9 @@ function move(state: DraggingCorner, at: Pixel, around: Surroundings): Turn {
     ...(anchor && { anchor }),
   });
   const change = { kind: "moveCorner", run, corner, place: snapped.place } as const;
-  return next({ ...state, ghost: ghostOf(snapped, anchor, around) }, { kind: "edit", change, gesture });
+  const after = { ...state, ghost: ghostOf(snapped, anchor, around) };
+  const isSame = isThere(snapped.place, layout.runs[run]?.spots[corner + 1]);
+  return isSame ? stay(after) : next(after, { kind: "edit", change, gesture });
 }
 
 function isStraight({ run, corner }: DraggingCorner, { layout, view }: Surroundings): boolean {

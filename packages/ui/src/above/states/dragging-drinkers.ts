@@ -28,7 +28,9 @@ function move(state: DraggingDrinkers, at: Pixel, around: Surroundings): Turn {
     words: `first at ${showLength(first, around.system)}`,
   };
   const change = { kind: "moveDrinkers", run: index, group, first } as const;
-  return next({ ...state, ghost }, { kind: "edit", change, gesture });
+  const now = around.drinkers.find((each) => each.run === index && each.group === group);
+  const isSame = now !== undefined && Math.abs(now.along - first) < 1e-6;
+  return isSame ? stay({ ...state, ghost }) : next({ ...state, ghost }, { kind: "edit", change, gesture });
 }
 
 /** A whole number of steps, the last drinker still on the run. */

@@ -3,7 +3,7 @@ import type { Ground } from "../../kernels/above/spot.js";
 import { type Pixel, toGround } from "../../kernels/above/viewport.js";
 import type { HandEvent, Surroundings } from "./hand.js";
 import { type DraggingJoint, IDLE, next, stay, type Turn } from "./hand-state.js";
-import { ghostOf, SNAP_REACH } from "./snapping.js";
+import { ghostOf, isThere, SNAP_REACH } from "./snapping.js";
 
 /** A source or joint in the hand; laid on another joint and let go, the two become one. */
 export function draggingJoint(state: DraggingJoint, event: HandEvent, around: Surroundings): Turn {
@@ -32,6 +32,7 @@ function move(state: DraggingJoint, at: Pixel, around: Surroundings): Turn {
   const { onto: _, ...held } = state;
   const onto = snapped.to.kind === "joint" ? { onto: snapped.to.joint } : {};
   const after = { ...held, ...onto, ghost: ghostOf(snapped, anchor, { ...around, layout }) };
+  if (isThere(snapped.place, layout.jointByName.get(joint))) return stay(after);
   return next(after, { kind: "edit", change: { kind: "moveJoint", joint, place: snapped.place }, gesture });
 }
 

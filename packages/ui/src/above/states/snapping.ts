@@ -19,6 +19,10 @@ export function ghostOf({ place, to }: Snapped, anchor: Ground | undefined, arou
   };
 }
 
+/** Whether a part need not be moved, being there already. */
+export const isThere = (place: Ground, part: Ground | undefined): boolean =>
+  part !== undefined && distanceOf(place, part) < 1e-6;
+
 /** What was snapped to, in a word or two. */
 export function wordsOf(to: SnapTo, { layout }: Surroundings): readonly string[] {
   switch (to.kind) {

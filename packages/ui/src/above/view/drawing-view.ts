@@ -36,7 +36,7 @@ export function drawingView(drawing: Drawing, listeners: DrawingListeners): Temp
     ${gridView(view, size, system)}
     <g transform="translate(${view.left} ${view.top})">
       ${scene}
-      ${ghostView(ghost, view.scale)}
+      ${ghostView(ghost, view, size.width)}
     </g>
     ${scaleBarView(view, size, system)}
   </svg>`;

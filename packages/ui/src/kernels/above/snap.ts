@@ -39,7 +39,7 @@ export interface SnapRequest {
 const EIGHTH = 45;
 const NEAR_DEGREES = 7;
 /** A step is never drawn smaller than this [px]: finer ones cannot be aimed at. */
-const LEAST_STEP = 7;
+const LEAST_STEP = 4;
 const FOOT = 0.3048;
 const STEPS: Readonly<Record<UnitSystem, readonly number[]>> = {
   metric: [0.1, 0.5, 1, 5, 10, 50],

@@ -50,15 +50,41 @@ function withoutStubs(spots: readonly Ground[], least: number): readonly Ground[
   return kept;
 }
 
+/** Snaps piece after piece; what follows a snapped corner moves with it, so that an upright piece stays upright. */
 function alongDirections(spots: readonly Ground[], { step, isEndFixed }: StrokeRequest): readonly Ground[] {
   const straight = [spots[0]!];
-  for (const [i, at] of spots.slice(1).entries()) {
+  let shift = { x: 0, y: 0 };
+  for (const [i, spot] of spots.slice(1).entries()) {
     const isFixed = isEndFixed && i === spots.length - 2;
+    const at = { x: spot.x + shift.x, y: spot.y + shift.y };
     const anchor = straight[straight.length - 1]!;
-    const { place } = isFixed ? { place: at } : snap({ at, anchor, step, reach: 0 });
+    const place = isFixed ? spot : snap({ at, anchor, step, reach: 0 }).place;
+    shift = { x: place.x - spot.x, y: place.y - spot.y };
     if (distanceOf(anchor, place) > 1e-9) straight.push(place);
   }
-  return straight;
+  return isEndFixed ? meetingTheEnd(straight, spots) : straight;
+}
+
+/** Slides the last corner along its own piece until the piece to a fixed end is straight, where it was drawn so. */
+function meetingTheEnd(straight: readonly Ground[], spots: readonly Ground[]): readonly Ground[] {
+  const [before, corner, end] = straight.slice(-3);
+  if (end === undefined || before === undefined || corner === undefined) return straight;
+  const drawn = spots[spots.length - 2]!;
+  const { to, place } = snap({ at: end, anchor: drawn, step: 1e-6, reach: 0 });
+  const met = crossing(before, corner, end, { x: place.x - drawn.x, y: place.y - drawn.y });
+  if (to.kind !== "direction" || met === undefined) return straight;
+  return [...straight.slice(0, -2), met, end];
+}
+
+/** Where the line on from `from` through `through` crosses the line through `end` in a direction; ahead of `from` only. */
+function crossing(from: Ground, through: Ground, end: Ground, direction: Ground): Ground | undefined {
+  const along = { x: through.x - from.x, y: through.y - from.y };
+  const across = along.x * direction.y - along.y * direction.x;
+  const size = Math.hypot(along.x, along.y) * Math.hypot(direction.x, direction.y);
+  // Nearly parallel lines cross far off, if at all.
+  if (Math.abs(across) < 0.3 * size) return undefined;
+  const t = ((end.x - from.x) * direction.y - (end.y - from.y) * direction.x) / across;
+  return t > 0.05 ? { x: from.x + along.x * t, y: from.y + along.y * t } : undefined;
 }
 
 /** Drops corners that the pieces beside them pass straight through. */
