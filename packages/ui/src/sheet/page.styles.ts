@@ -5,6 +5,7 @@ export const pageStyles = css`
   .page { color-scheme: light; display: block; break-after: page; break-inside: avoid; }
   .page:last-child { break-after: auto; }
   .page text { font-family: Arial, Helvetica, "Liberation Sans", sans-serif; fill: #000; }
+  .window text { stroke: #fff; stroke-width: 0.7; stroke-linejoin: round; paint-order: stroke; }
   .paper { fill: #fff; }
   .page path, .page circle { fill: none; stroke: #000; stroke-width: 0.25; stroke-linejoin: round; }
   .page .pipe { stroke: var(--_pipe); stroke-width: 0.8; }

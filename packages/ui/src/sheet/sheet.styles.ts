@@ -18,10 +18,10 @@ export const sheetStyles = css`
   .quiet { margin: 0; font-size: 0.9rem; }
   button.chief { width: 100%; font-weight: 700; }
   button[disabled] { opacity: 0.6; cursor: default; }
-  .preview { display: grid; gap: 0.75rem; align-content: start; min-width: 0; overflow-y: auto; }
-  .preview .page { width: 100%; height: auto; border: 1px solid var(--_edge); }
+  .preview { min-width: 0; overflow-y: auto; }
+  .preview .page { width: 100%; height: auto; border: 1px solid var(--_edge); margin-bottom: 0.75rem; }
   @media (min-width: 760px) {
-    .board { grid-template-columns: 18rem minmax(0, 1fr); }
+    .board { grid-template-columns: 21rem minmax(0, 1fr); }
     .preview { max-height: 85vh; }
   }
 `;

@@ -1,5 +1,5 @@
 import type { Drawing } from "./drawing.js";
-import { type Box, line, type Shape } from "./shapes.js";
+import { type Box, line, rectangle, type Shape } from "./shapes.js";
 
 /** What two neighbouring pages both show, to be laid upon each other [mm]. */
 export const OVERLAP = 10;
@@ -80,15 +80,9 @@ export function overlapMarks(tile: Tile, all: readonly Tile[], window: Box): Sha
       [window.bottom - 6, window.bottom],
     ] as const)
       shapes.push(line("frame", [x, from], [x, to]));
-    shapes.push({
-      kind: "text",
-      x,
-      y: window.top + 9,
-      text: name,
-      size: 2.4,
-      anchor: "middle",
-      isBold: true,
-    });
+    const isLeft = x < (window.left + window.right) / 2;
+    const beside = isLeft ? { x: x + 1 } : { x: x - 1, anchor: "end" as const };
+    shapes.push({ kind: "text", ...beside, y: window.top + 4, text: name, size: 2.4, isBold: true });
   };
   const level = (y: number, name: string) => {
     for (const [from, to] of [
@@ -96,7 +90,7 @@ export function overlapMarks(tile: Tile, all: readonly Tile[], window: Box): Sha
       [window.right - 6, window.right],
     ] as const)
       shapes.push(line("frame", [from, y], [to, y]));
-    shapes.push({ kind: "text", x: window.left + 7, y: y + 0.9, text: name, size: 2.4, isBold: true });
+    shapes.push({ kind: "text", x: window.left + 1, y: y - 1, text: name, size: 2.4, isBold: true });
   };
   const right = window.left + (part.right - part.left);
   const bottom = window.top + (part.bottom - part.top);
@@ -106,7 +100,7 @@ export function overlapMarks(tile: Tile, all: readonly Tile[], window: Box): Sha
   const [over, under] = [at(all, row - 1, column), at(all, row + 1, column)];
   if (over !== undefined && over.part.bottom > part.top) level(window.top + OVERLAP, `${over.name} to here`);
   if (under !== undefined && under.part.top < part.bottom) level(bottom - OVERLAP, `${under.name} from here`);
-  return shapes;
+  return shapes.length === 0 ? [] : [rectangle("rule", window), ...shapes];
 }
 
 const at = (tiles: readonly Tile[], row: number, column: number): Tile | undefined =>

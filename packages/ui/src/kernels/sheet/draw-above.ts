@@ -5,12 +5,12 @@ import type { Spot } from "../profile-request.js";
 import { notesAbove } from "./above-notes.js";
 import type { AboveRequest, Drawing } from "./drawing.js";
 import { gatherMarks, MARK_RADIUS } from "./gather-marks.js";
-import { NOTE_LEADING, NOTE_SIZE, placeNotes } from "./place-notes.js";
+import { leaderEnd, NOTE_LEADING, NOTE_SIZE, placeNotes } from "./place-notes.js";
 import { onPaper, type SheetScale } from "./scales.js";
 import { boxOfSpots, line, type Shape } from "./shapes.js";
 
 /** Room for words around what is drawn [mm]. */
-const PAD_ACROSS = 30;
+const PAD_ACROSS = 13;
 const PAD_DOWN = 15;
 /** Half the side of the square that stands for a source [mm]. */
 const SOURCE = 3;
@@ -26,17 +26,21 @@ export function sizeAbove(layout: AboveLayout, scale: SheetScale): { width: numb
   };
 }
 
-/** Draws the plan from above, to scale. */
+/** Draws the plan from above, to scale, in the middle of `room`: a page that is larger has more room for words. */
 export function drawAbove(
   request: AboveRequest,
   scale: SheetScale,
+  room: { readonly width: number; readonly height: number },
   layout = layAbove(request.plan),
 ): Drawing {
   const extent = extentOf(layout);
-  const size = sizeAbove(layout, scale);
+  const least = sizeAbove(layout, scale);
+  const size = { width: Math.max(least.width, room.width), height: Math.max(least.height, room.height) };
+  const left = PAD_ACROSS + (size.width - least.width) / 2;
+  const top = PAD_DOWN + (size.height - least.height) / 2;
   const toPaper = ({ x, y }: Ground): Spot => ({
-    x: PAD_ACROSS + onPaper(x - extent.left, scale),
-    y: PAD_DOWN + onPaper(extent.bottom - y, scale),
+    x: left + onPaper(x - extent.left, scale),
+    y: top + onPaper(extent.bottom - y, scale),
   });
   const runs = layout.runs.map((run) => run.spots.map(toPaper));
   const hanging = drinkersByRun(request.checked);
@@ -62,10 +66,7 @@ export function drawAbove(
       shapes.push(...numberAt(at, unplaced.length));
       return;
     }
-    const end = {
-      x: Math.min(Math.max(at.x, box.left), box.right),
-      y: Math.min(Math.max(at.y, box.top), box.bottom),
-    };
+    const end = leaderEnd(at, box);
     shapes.push({ kind: "path", pen: "leader", spots: [at, end] });
     lines.forEach((text, row) => {
       const y = box.top + (row + 0.85) * NOTE_LEADING;
@@ -149,10 +150,17 @@ function obstaclesOf(runs: readonly (readonly Spot[])[], shapes: readonly Shape[
     for (let i = 0; i <= steps; i += 1) spots.push(spotAt(run, i / steps));
   }
   for (const shape of shapes) {
-    if (shape.kind === "mark") spots.push({ x: shape.x, y: shape.y });
-    if (shape.kind === "path" && shape.pen === "vessel") spots.push(...shape.spots);
+    if (shape.kind === "mark") spots.push(...squareAround(shape, MARK_RADIUS));
+    if (shape.kind === "ring" && shape.pen === "water") spots.push(...squareAround(shape, SOURCE));
   }
   return spots;
+}
+
+/** Corners, middles of the sides, and the middle. */
+function squareAround({ x, y }: Spot, reach: number): Spot[] {
+  return [-1, 0, 1].flatMap((across) =>
+    [-1, 0, 1].map((down) => ({ x: x + across * reach, y: y + down * reach })),
+  );
 }
 
 /** A number in a ring, where words had no room; the words stand on a page of notes under that number. */

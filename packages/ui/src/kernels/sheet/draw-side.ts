@@ -1,5 +1,5 @@
 import type { Checked } from "@headfall/hydraulics";
-import { drawStrip, heightsOfWay, STRIP_FIXED_HEIGHT, widthOfStrip } from "./draw-strip.js";
+import { drawStrip, fixedHeightOf, heightsOfWay, widthOfStrip } from "./draw-strip.js";
 import type { Drawing, SideRequest } from "./drawing.js";
 import { largestThatFits, onPaper, type SheetScale, scalesOf } from "./scales.js";
 import type { Shape } from "./shapes.js";
@@ -16,7 +16,8 @@ export const widthFromSide = ({ drawn }: Ways, scale: SheetScale): number =>
 export function heightScaleFor({ checked, ways, system }: SideRequest, room: number): SheetScale {
   const tallest = Math.max(0, ...ways.drawn.map((way) => spanOf(checked, way)));
   const scales = scalesOf(system);
-  const wanted = Math.max(20, Math.min(MOST_DRAWN_HEIGHT, room - STRIP_FIXED_HEIGHT));
+  const fixed = Math.max(0, ...ways.drawn.map((way) => fixedHeightOf(checked, way, system)));
+  const wanted = Math.max(20, Math.min(MOST_DRAWN_HEIGHT, room - fixed));
   return largestThatFits(scales, (scale) => onPaper(tallest, scale) <= wanted) ?? scales[scales.length - 1]!;
 }
 
@@ -30,13 +31,16 @@ function spanOf(checked: Checked, way: Ways["drawn"][number]): number {
 
 /** How large the drawing from the side is, and where its strips are, without drawing it. */
 export function sizeFromSide(
-  { checked, ways }: SideRequest,
+  { checked, ways, system }: SideRequest,
   scale: SheetScale,
   heightScale: SheetScale,
 ): Omit<Drawing, "shapes" | "notes"> {
   let top = 0;
   const strips = ways.drawn.map((way) => {
-    const strip = { top, bottom: top + STRIP_FIXED_HEIGHT + onPaper(spanOf(checked, way), heightScale) };
+    const strip = {
+      top,
+      bottom: top + fixedHeightOf(checked, way, system) + onPaper(spanOf(checked, way), heightScale),
+    };
     top = strip.bottom + GAP;
     return strip;
   });

@@ -5,20 +5,20 @@ import type { Spot } from "../profile-request.js";
 import { axisUnit, trimmed, type UnitSystem } from "../typed-quantity.js";
 import type { StripRequest } from "./drawing.js";
 import { gatherMarks, MARK_RADIUS } from "./gather-marks.js";
-import { writeFall, writeMark } from "./part-words.js";
+import { writeFall, writeGroupCounts, writeMark } from "./part-words.js";
 import { cropped, lengthOfText } from "./printed-text.js";
 import { onPaper, type SheetScale } from "./scales.js";
 import { line as lineOf, rectangle, type Shape } from "./shapes.js";
 import { lengthOfWay, type Way } from "./side-ways.js";
-import { BAND_HEIGHT, drawBand } from "./station-band.js";
-import { stretchesOf } from "./stations.js";
+import { bandHeight, drawBand } from "./station-band.js";
+import { stationsOf, stretchesOf } from "./stations.js";
 
 /** Left of the pipe's beginning: heights, then the vessel, which is not to scale across [mm]. */
-export const STRIP_LEFT = 40;
-const VESSEL = { left: 21, right: 37 };
-const STRIP_RIGHT = 14;
-const TITLE = 7;
-const RUN_WORDS = 6;
+export const STRIP_LEFT = 31;
+const VESSEL = { left: 14, right: 28 };
+const STRIP_RIGHT = 8;
+const TITLE = 11;
+const RUN_WORDS = 9;
 /** What stands below the lowest thing drawn, and above the highest [m]. */
 const BELOW = 0.1;
 const OVER = 0.03;
@@ -32,7 +32,8 @@ export interface Strip {
 /** How wide a strip is, and how high without its drawing [mm]. */
 export const widthOfStrip = (way: Way, scale: SheetScale): number =>
   STRIP_LEFT + onPaper(lengthOfWay(way), scale) + STRIP_RIGHT;
-export const STRIP_FIXED_HEIGHT = TITLE + RUN_WORDS + BAND_HEIGHT;
+export const fixedHeightOf = (checked: Checked, way: Way, system: UnitSystem): number =>
+  TITLE + RUN_WORDS + bandHeight(stationsOf(checked.line, way, system));
 
 /** Lowest and highest metre of a way, with everything that is drawn. */
 export function heightsOfWay({ line, sources }: Checked, { path }: Way): { low: number; high: number } {
@@ -66,27 +67,38 @@ export function drawStrip(request: StripRequest): Strip {
     { x: VESSEL.left - 3, y: y(source.ground) },
     { x: STRIP_LEFT, y: y(source.ground) },
   ];
+  const runs = runWords(request, x, bottom);
   const band = drawBand(request, x, bottom + RUN_WORDS, width);
   return {
     leftOut: band.leftOut,
     shapes: [
-      title(request, width),
+      ...title(request, runs.short, Math.max(width, LEAST_TITLE)),
       ...heightLines(y, low, high, width - STRIP_RIGHT / 2, request.system),
       ...groundShapes([...ground, ...spots(line.points.ground)]),
       ...vesselShapes(source, y),
       { kind: "path", pen: "pipe", spots: spots(line.points.height) },
       ...drinkerShapes(request, x, y),
-      ...runWords(request, x, bottom),
+      ...runs.shapes,
+      ...groupWords(request, x, y),
       ...band.shapes,
     ],
   };
 }
 
-function title({ checked, way }: StripRequest, width: number): Shape {
+/** A title has this much room even over a short strip [mm]. */
+const LEAST_TITLE = 110;
+
+function title({ checked, way }: StripRequest, short: readonly string[], width: number): Shape[] {
   const { line } = checked;
   const end = line.runs[way.run]!.id;
   const text = `From ${line.sources[way.path.source]!.id} to the end of ${end}`;
-  return { kind: "text", x: 0, y: 4, text: cropped(text, 3.2, width, true), size: 3.2, isBold: true };
+  const words = { kind: "text", x: 0 } as const;
+  return [
+    { ...words, y: 4, text: cropped(text, 3.2, width, true), size: 3.2, isBold: true },
+    ...(short.length === 0
+      ? []
+      : [{ ...words, y: 8.4, text: cropped(`Short runs: ${short.join("; ")}`, 2.5, width), size: 2.5 }]),
+  ];
 }
 
 type Scale = (value: number) => number;
@@ -160,21 +172,41 @@ function drinkerShapes({ checked, way }: StripRequest, x: Scale, y: Scale): Shap
   ];
 }
 
-/** Name, length, fall and pipe of each run, under its own stretch, as much as has room. */
-function runWords({ checked, way, system }: StripRequest, x: Scale, top: number): Shape[] {
-  return stretchesOf(checked.line, way).flatMap(({ run, from, to, fall }): Shape[] => {
+/** Name, length, fall and pipe of each run, under its own stretch; what has no room there is told in `short`. */
+function runWords({ checked, way, system }: StripRequest, x: Scale, top: number) {
+  const shapes: Shape[] = [];
+  const short: string[] = [];
+  for (const { run, from, to, fall } of stretchesOf(checked.line, way)) {
     const { id, pipeName } = checked.line.runs[run]!;
-    const short = `${id}: ${writeMark(to - from, system)}, ${writeFall(fall, system)}`;
     const room = x(to) - x(from) - 2;
-    const long = `${short} · ${pipeName}`;
-    const text = lengthOfText(long, 2.5) <= room ? long : cropped(short, 2.5, room);
-    const ends = [from, to].map((along) =>
-      lineOf("leader", [x(along), top], [x(along), top + RUN_WORDS - 1]),
+    const measures = `${writeMark(to - from, system)}, ${writeFall(fall, system)}`;
+    const brief = `${id}: ${measures}`;
+    const fitting = [[`${brief} · ${pipeName}`], [brief, pipeName], [brief], [id, measures]].find((lines) =>
+      lines.every((text) => lengthOfText(text, 2.5) <= room),
     );
-    if (text === "…") return ends;
-    return [
-      ...ends,
-      { kind: "text", x: (x(from) + x(to)) / 2, y: top + 3.6, text, size: 2.5, anchor: "middle" },
-    ];
+    for (const along of [from, to])
+      shapes.push(lineOf("leader", [x(along), top], [x(along), top + RUN_WORDS - 1]));
+    const at = { kind: "text", x: (x(from) + x(to)) / 2, size: 2.5, anchor: "middle" } as const;
+    shapes.push(...(fitting ?? []).map((text, row) => ({ ...at, text, y: top + 3.4 + 3.1 * row })));
+    if (fitting === undefined) short.push(brief);
+  }
+  return { shapes, short };
+}
+
+/** How each stretch of drinkers does, in words over its pipe: "24 × nipple: 24 good". */
+function groupWords({ checked, way }: StripRequest, x: Scale, y: Scale): Shape[] {
+  const { line } = checked;
+  const alongAt = new Map(way.path.points.map((point, i) => [point, way.path.along[i]!]));
+  const groups = new Set(way.path.drinkers.map((drinker) => line.drinkers.group[drinker]!));
+  return [...groups].flatMap((index): Shape[] => {
+    const group = line.drinkers.groups[index]!;
+    const on = way.path.drinkers.filter((drinker) => line.drinkers.group[drinker] === index);
+    const points = on.map((drinker) => line.drinkers.point[drinker]!);
+    const ends = [points[0]!, points[points.length - 1]!].map((point) => x(alongAt.get(point)!));
+    const counts = writeGroupCounts(checked, group);
+    const long = `${group.count === 1 ? "" : `${group.count} × `}${group.kindName}: ${counts}`;
+    const text = lengthOfText(long, 2.5) <= Math.abs(ends[1]! - ends[0]!) + 4 ? long : counts;
+    const top = Math.min(...points.map((point) => y(line.points.height[point]!)));
+    return [{ kind: "text", x: (ends[0]! + ends[1]!) / 2, y: top - 1.6, text, size: 2.5, anchor: "middle" }];
   });
 }

@@ -4,7 +4,7 @@ import type { Drawing } from "./drawing.js";
 import { layNotePages } from "./note-pages.js";
 import { MARGIN, type Paper, paperOf } from "./paper.js";
 import { largestThatFits, type SheetScale, scalesOf } from "./scales.js";
-import { boxOf, doMeet, rectangle } from "./shapes.js";
+import { isSeenThrough } from "./shapes.js";
 import { type Sketch, sketchOf } from "./sheet-drawing.js";
 import type { SheetPage } from "./sheet-page.js";
 import type { SheetRequest } from "./sheet-request.js";
@@ -71,9 +71,11 @@ function layPages(setting: Setting): Pick<Sheet, "pages" | "heightScale" | "tooM
   const whole = cut(blockWithCautions(paper, columns));
   const { block, heightScale, tiles } = whole.tiles.length === 1 ? whole : cut(BLOCK_HEIGHT);
   if (tiles.length > MOST_PAGES) return { heightScale, pages: [], tooMany: tiles.length };
-  const drawing = sketch.draw(scale, heightScale);
-  const windowed = tiles.map((tile) => drawTile(tile, tiles, drawing, roomOf(paper, block)));
-  const drawn = windowed.filter(({ window }) => (window?.shapes.length ?? 0) > 0);
+  const room = tiles.length === 1 ? roomOf(paper, block) : NO_ROOM;
+  const drawing = sketch.draw(scale, heightScale, room);
+  const laid = tiles.length === 1 ? tilesOf(drawing, room) : tiles;
+  const seen = laid.filter(({ part }) => drawing.shapes.some((shape) => isSeenThrough(shape, part)));
+  const drawn = seen.map((tile) => drawTile(tile, seen, drawing));
   const hasCautions = block > BLOCK_HEIGHT || setting.cautions.length === 0;
   const notes = [...(hasCautions ? [] : ["Cautions", ...setting.cautions]), ...leftOver(drawing)];
   const pages = [...drawn, ...layNotePages(notes, roomOf(paper, BLOCK_HEIGHT))];
@@ -83,6 +85,8 @@ function layPages(setting: Setting): Pick<Sheet, "pages" | "heightScale" | "tooM
     pages: pages.map((page, i) => withBlock(page, i, pages.length, { ...setting, heightScale, block })),
   };
 }
+
+const NO_ROOM = { width: 0, height: 0 };
 
 const leftOver = ({ notes }: Drawing): string[] =>
   notes.length === 0 ? [] : ["Words that had no room on the drawing", ...notes];
@@ -94,33 +98,25 @@ function chosen(times: number | undefined, scales: readonly SheetScale[]): Sheet
 }
 
 const blockWithCautions = (paper: Paper, { height }: Columns): number =>
-  height <= MOST_FOR_CAUTIONS * paper.height ? BLOCK_HEIGHT + height : BLOCK_HEIGHT;
+  height <= MOST_FOR_CAUTIONS * paper.height ? BLOCK_HEIGHT + height + 1 : BLOCK_HEIGHT;
 
 const roomOf = ({ width, height }: Paper, block: number) => ({
   width: width - 2 * MARGIN,
   height: height - 2 * MARGIN - block - GAP,
 });
 
-function drawTile(
-  tile: Tile,
-  tiles: readonly Tile[],
-  drawing: Drawing,
-  room: { width: number; height: number },
-): SheetPage {
+function drawTile(tile: Tile, tiles: readonly Tile[], drawing: Drawing): SheetPage {
   const { part } = tile;
   const isAlone = tiles.length === 1;
   const [width, height] = [part.right - part.left, part.bottom - part.top];
-  // A drawing on one page stands in its middle; strips begin at the left, as words do.
-  const left = MARGIN + (isAlone && drawing.strips.length === 0 ? (room.width - width) / 2 : 0);
-  const top = MARGIN + (isAlone && drawing.strips.length === 0 ? (room.height - height) / 2 : 0);
-  const box = { left, top, right: left + width, bottom: top + height };
+  const box = { left: MARGIN, top: MARGIN, right: MARGIN + width, bottom: MARGIN + height };
   return {
     name: tile.name,
-    shapes: isAlone ? [] : [rectangle("rule", box), ...overlapMarks(tile, tiles, box)],
+    shapes: isAlone ? [] : overlapMarks(tile, tiles, box),
     window: {
       box,
-      shift: { x: left - part.left, y: top - part.top },
-      shapes: drawing.shapes.filter((shape) => doMeet(boxOf(shape), part)),
+      shift: { x: MARGIN - part.left, y: MARGIN - part.top },
+      shapes: drawing.shapes.filter((shape) => isSeenThrough(shape, part)),
     },
   };
 }
@@ -157,6 +153,6 @@ function withBlock(
     },
     box,
   );
-  const cautions = hasCautions ? columns.draw(box.left + 3, top + BLOCK_HEIGHT - 1) : [];
+  const cautions = hasCautions ? columns.draw(box.left + 3, top + BLOCK_HEIGHT) : [];
   return { ...page, shapes: [...page.shapes, ...shapes, ...cautions] };
 }

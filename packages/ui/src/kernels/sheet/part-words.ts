@@ -10,6 +10,7 @@ import { VERDICT_MARKS, writeCounts } from "../verdict-marks.js";
 
 /** A length as it is marked with a rule or a tape: to a millimetre or a quarter inch where it is short. */
 export function writeMark(length: number, system: UnitSystem): string {
+  if (Math.abs(length) < 5e-5) return "0";
   if (system === "us") {
     const quarters = Math.round(Math.abs(length) / (0.0254 / 4)) / 4;
     if (quarters < 12) return `${length < 0 && quarters > 0 ? "-" : ""}${quarters} in`;

@@ -1,6 +1,6 @@
 import type { Spot } from "../profile-request.js";
 import { lengthOfText } from "./printed-text.js";
-import { type Box, doMeet } from "./shapes.js";
+import { type Box, boxOfSpots, doMeet } from "./shapes.js";
 
 /** Words that belong to a spot of the drawing; the first line is the bold one. */
 export interface Note {
@@ -17,7 +17,7 @@ export const NOTE_SIZE = 2.5;
 export const NOTE_LEADING = 3.1;
 const AROUND = 0.6;
 /** How far from its spot a note may stand [mm], nearest first, and to which sides: right and left first. */
-const DISTANCES = [2.6, 5, 8, 12, 17, 23];
+const DISTANCES = [2.6, 5, 8, 12, 17, 23, 31, 42];
 const SIDES = [
   [1, -0.6],
   [-1, -0.6],
@@ -25,7 +25,13 @@ const SIDES = [
   [-1, 0.6],
   [0, -1],
   [0, 1],
+  [0.5, -1],
+  [-0.5, -1],
+  [0.5, 1],
+  [-0.5, 1],
 ] as const;
+/** How much worse it is that a leader crosses words than that words cover a spot of the drawing. */
+const CROSSING = 4;
 /** Side of a square of the map that finds what is near [mm]. */
 const SQUARE = 12;
 
@@ -44,7 +50,7 @@ export function placeNotes(
   bounds: Box,
 ): readonly PlacedNote[] {
   const lines = createMap<Spot>();
-  for (const spot of obstacles) lines.add({ left: spot.x, right: spot.x, top: spot.y, bottom: spot.y }, spot);
+  for (const spot of obstacles) lines.add(boxOfSpots([spot]), spot);
   const taken = createMap<Box>();
   const placed: PlacedNote[] = notes.map(() => undefined);
   const order = notes.map((_, i) => i).sort((a, b) => notes[b]!.weight - notes[a]!.weight || a - b);
@@ -53,6 +59,7 @@ export function placeNotes(
     if (box === undefined) continue;
     placed[i] = box;
     taken.add(box, box);
+    for (const spot of leaderOf(notes[i]!.at, box)) lines.add(boxOfSpots([spot]), spot);
   }
   return placed;
 }
@@ -62,7 +69,10 @@ function bestBox(note: Note, bounds: Box, taken: SpotMap<Box>, lines: SpotMap<Sp
   for (const box of candidates(note)) {
     if (!isInside(box, bounds)) continue;
     if (taken.near(box).some((other) => doMeet(box, other))) continue;
-    const covered = lines.near(box).filter((spot) => isIn(spot, box)).length;
+    const crossed = leaderOf(note.at, box).filter((spot) =>
+      taken.near(boxOfSpots([spot])).some((other) => isIn(spot, other)),
+    ).length;
+    const covered = lines.near(box).filter((spot) => isIn(spot, box)).length + CROSSING * crossed;
     if (covered === 0) return box;
     if (best === undefined || covered < best.covered) best = { box, covered };
   }
@@ -79,6 +89,22 @@ function* candidates({ at, lines }: Note): Generator<Box> {
       yield { left: middle - width / 2, right: middle + width / 2, top, bottom: top + height };
     }
   }
+}
+
+/** Where a leader from a spot ends: the nearest edge of its words. */
+export const leaderEnd = (at: Spot, box: Box): Spot => ({
+  x: Math.min(Math.max(at.x, box.left), box.right),
+  y: Math.min(Math.max(at.y, box.top), box.bottom),
+});
+
+/** Spots along a leader, without its ends. */
+function leaderOf(at: Spot, box: Box): Spot[] {
+  const end = leaderEnd(at, box);
+  const steps = Math.ceil(Math.hypot(end.x - at.x, end.y - at.y) / 1.5);
+  return Array.from({ length: Math.max(0, steps - 1) }, (_, i) => ({
+    x: at.x + ((end.x - at.x) * (i + 1)) / steps,
+    y: at.y + ((end.y - at.y) * (i + 1)) / steps,
+  }));
 }
 
 const isInside = (box: Box, bounds: Box): boolean =>

@@ -13,10 +13,10 @@ export function lengthOfText(text: string, size: number, isBold = false): number
 }
 
 function shareOf(sign: string): number {
-  if (NARROW.test(sign)) return 0.34;
-  if (WIDE.test(sign)) return 0.92;
-  if (CAPITAL.test(sign)) return 0.7;
-  return sign < BEYOND_LATIN ? 0.57 : 1.05;
+  if (NARROW.test(sign)) return 0.37;
+  if (WIDE.test(sign)) return 0.96;
+  if (CAPITAL.test(sign)) return 0.72;
+  return sign < BEYOND_LATIN ? 0.61 : 1.05;
 }
 
 /** The text, or as much of its beginning as has room, with an ellipsis. */

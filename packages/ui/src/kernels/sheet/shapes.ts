@@ -1,5 +1,6 @@
 import type { VerdictName } from "@headfall/hydraulics";
 import type { Spot } from "../profile-request.js";
+import { lengthOfText } from "./printed-text.js";
 
 /** What a line on the paper means; the view gives each its width, colour and dashes. */
 export type Pen =
@@ -75,12 +76,43 @@ export const rectangle = (pen: Pen, { left, top, right, bottom }: Box): Shape =>
   ],
 });
 
-/** The box around a shape, on the wide side. */
-export function boxOf(shape: Shape): Box {
+/** Whether any of a shape may be seen through a box: sure for lines, on the wide side for the rest. */
+export function isSeenThrough(shape: Shape, box: Box): boolean {
+  if (shape.kind !== "path" || shape.isClosed) return doMeet(boxOf(shape), box);
+  return shape.spots.some((spot, i) => i > 0 && doesCross(shape.spots[i - 1]!, spot, box));
+}
+
+function boxOf(shape: Shape): Box {
   if (shape.kind === "path") return boxOfSpots(shape.spots);
   const { x, y } = shape;
-  const reach = shape.kind === "text" ? shape.size * (shape.text.length + 1) : shape.radius + 1;
-  return { left: x - reach, top: y - reach, right: x + reach, bottom: y + reach };
+  if (shape.kind !== "text") return around(x, y, shape.radius + 1, shape.radius + 1);
+  const long = lengthOfText(shape.text, shape.size, shape.isBold) + 1;
+  return shape.isTurned ? around(x, y, shape.size, long) : around(x, y, long, shape.size);
+}
+
+const around = (x: number, y: number, across: number, down: number): Box => ({
+  left: x - across,
+  right: x + across,
+  top: y - down,
+  bottom: y + down,
+});
+
+/** Whether a straight from spot to spot runs through a box: it is cut at each edge in turn. */
+function doesCross(from: Spot, to: Spot, box: Box): boolean {
+  let [enters, leaves] = [0, 1];
+  const cuts = [
+    [from.x - to.x, from.x - box.left],
+    [to.x - from.x, box.right - from.x],
+    [from.y - to.y, from.y - box.top],
+    [to.y - from.y, box.bottom - from.y],
+  ] as const;
+  for (const [run, reach] of cuts) {
+    if (run === 0) {
+      if (reach < 0) return false;
+    } else if (run < 0) enters = Math.max(enters, reach / run);
+    else leaves = Math.min(leaves, reach / run);
+  }
+  return enters <= leaves;
 }
 
 export function boxOfSpots(spots: readonly Spot[]): Box {

@@ -20,7 +20,8 @@ export interface Sketch {
   /** The largest scale for heights that a page has room for; undefined where no heights are drawn. */
   heightScaleFor(room: Room): SheetScale | undefined;
   size(scale: SheetScale, heightScale: SheetScale | undefined): Omit<Drawing, "shapes" | "notes">;
-  draw(scale: SheetScale, heightScale: SheetScale | undefined): Drawing;
+  /** `room` is that of the page where one holds all, else nothing. */
+  draw(scale: SheetScale, heightScale: SheetScale | undefined, room: Room): Drawing;
 }
 
 /** What is asked for as a sketch; undefined when there is nothing to be drawn yet. */
@@ -39,7 +40,7 @@ function sketchAbove(request: SheetRequest): Sketch | undefined {
     },
     heightScaleFor: () => undefined,
     size: (scale) => ({ ...sizeAbove(layout, scale), strips: [] }),
-    draw: (scale) => drawAbove(request, scale, layout),
+    draw: (scale, _heightScale, room) => drawAbove(request, scale, room, layout),
   };
 }
 

@@ -5,8 +5,9 @@ import type { Way } from "./side-ways.js";
 
 /** A place on a way whose heights are marked on site. */
 export interface Station {
-  /** Along the pipe from the source [m]. */
-  readonly along: number;
+  /** Along the pipe from the source [m], and the same in words. */
+  readonly at: number;
+  readonly along: string;
   readonly name: string;
   readonly pipe: string;
   /** Height of the drinker's valve; empty where none hangs. */
@@ -27,7 +28,8 @@ export function stationsOf(line: Line, { path }: Way, system: UnitSystem): Stati
     const id = line.points.id[point]!;
     return [
       {
-        along: path.along[i]!,
+        at: path.along[i]!,
+        along: writeMark(path.along[i]!, system),
         name:
           drinker === undefined
             ? id
