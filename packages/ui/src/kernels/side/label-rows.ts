@@ -20,6 +20,7 @@ const ROW = 10;
 /** Room round a grip that is kept free [px]. */
 const GRIP = 11;
 const GRIP_WEIGHT = 6;
+const BAR_WEIGHT = 2;
 /** Words far from their pipe say less: this much for each pixel. */
 const FAR = 0.015;
 /** Width of the words beside the head arrow [px]. */
@@ -32,10 +33,17 @@ const ARROW_WORDS = 95;
  * @param box    the words, at any height
  * @param near   where they would best stand [px]
  * @param grips  what a hand must find free
+ * @param bars   other lines drawn over the drawing
  * @returns by how much the box is to be moved down [px]
  */
-export function freeRow(box: LabelBox, near: number, layout: ProfileLayout, grips: readonly Spot[]): number {
-  const obstacles = obstaclesOf(layout);
+export function freeRow(
+  box: LabelBox,
+  near: number,
+  layout: ProfileLayout,
+  grips: readonly Spot[],
+  bars: readonly (readonly Spot[])[] = [],
+): number {
+  const obstacles = [...obstaclesOf(layout), ...bars.map((spots) => ({ spots, weight: BAR_WEIGHT }))];
   let best = { shift: 0, cost: Number.POSITIVE_INFINITY };
   const height = box.bottom - box.top;
   for (let top = layout.plot.top - 4; top + height <= layout.plot.bottom + 5; top += ROW) {

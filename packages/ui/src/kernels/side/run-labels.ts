@@ -36,6 +36,7 @@ export interface RunLabelsRequest {
   readonly request: Pick<ProfileRequest, "checked" | "path" | "moment">;
   readonly system: UnitSystem;
   readonly grips: readonly Spot[];
+  readonly bars?: readonly (readonly Spot[])[] | undefined;
   /** Lines the words stood on before, by run [px]: they stay there while something is in the hand. */
   readonly kept?: ReadonlyMap<number, number> | undefined;
 }
@@ -44,7 +45,7 @@ export interface RunLabelsRequest {
  * Words for each run of the path: side by side without overlap, each at the height where it covers the least. Where
  * they cannot all stand, the shortest runs go without.
  */
-export function runLabels({ layout, request, system, grips, kept }: RunLabelsRequest): RunLabel[] {
+export function runLabels({ layout, request, system, grips, bars, kept }: RunLabelsRequest): RunLabel[] {
   const wanted = wantedLabels(layout, request, system);
   const placed = placeLabels(
     wanted.map(({ tie, width, room }) => ({ at: tie.x, size: width, weight: room })),
@@ -56,7 +57,7 @@ export function runLabels({ layout, request, system, grips, kept }: RunLabelsReq
     const x = placed[i];
     if (x === undefined) return [];
     const box = { left: x - width / 2, right: x + width / 2, top: -RISE, bottom: LINE + 3 };
-    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, grips), tie }];
+    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, grips, bars), tie }];
   });
 }
 

@@ -4,6 +4,7 @@ import type { Spot } from "../../kernels/profile-request.js";
 import type { Selected } from "../../kernels/selected.js";
 import type { AlongWindow } from "../../kernels/side/along-window.js";
 import { handlesOf } from "../../kernels/side/handles-of.js";
+import { headBars } from "../../kernels/side/head-bars.js";
 import { partAt } from "../../kernels/side/part-at.js";
 import { nearestHandle, type PlacedHandle, placeHandles } from "../../kernels/side/place-handles.js";
 import { type RunLabel, runLabels } from "../../kernels/side/run-labels.js";
@@ -27,6 +28,8 @@ import { toolsView } from "./tools-view.js";
 
 /** A tap this near to a grip means what the handle belongs to [px]. */
 const ON_GRIP = 12;
+/** Drawings narrower than this are small [px]. */
+const SMALL = 480;
 
 /**
  * What can be taken hold of on the line from the side: heights of pipe, ground, vessel, water and drinkers, by hand
@@ -104,15 +107,14 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
       this.placed = [];
       return;
     }
-    const { layout, request, system } = drawn;
+    const { layout, request } = drawn;
     const { drag, heldKey } = this.#holding;
     const handles = handlesOf({ ...request, plan, reach: layout.heights }).map((handle) =>
       handle.key === drag?.key ? { ...handle, height: drag.height } : handle,
     );
     this.placed = placeHandles(handles, layout, drag?.key);
-    const grips = this.placed.map(({ grip }) => grip);
     const kept = heldKey === undefined ? undefined : new Map(this.#labels.map(({ run, y }) => [run, y]));
-    this.#labels = runLabels({ layout, request, system, grips, kept });
+    this.#labels = this.#labelsOf(drawn, kept);
   }
 
   override render() {
@@ -178,6 +180,20 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     if (onGrip === undefined && pressed?.drinker !== undefined)
       this.dispatchEvent(new DrinkerChosenEvent(pressed.drinker));
     this.dispatchEvent(new PartChosenEvent(onGrip ?? pressed?.part));
+  }
+
+  /** A small drawing has no room for lengths beside the band. */
+  #labelsOf({ layout, request, system }: DrawnLine, kept?: ReadonlyMap<number, number>): readonly RunLabel[] {
+    const isBand = this.shows === "band";
+    if (isBand && layout.width < SMALL) return [];
+    const bars = isBand
+      ? headBars(request.checked, layout).map(({ x, lowest, highest }) => [
+          { x, y: lowest },
+          { x, y: highest },
+        ])
+      : undefined;
+    const grips = this.placed.map(({ grip }) => grip);
+    return runLabels({ layout, request, system, grips, bars, kept });
   }
 
   #drawnAnew(): void {

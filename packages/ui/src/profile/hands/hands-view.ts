@@ -27,6 +27,11 @@ export function handsView(shown: HandsShown) {
   const held = placed.find(({ handle }) => handle.key === holding.heldKey);
   return svg`
     <g aria-hidden="true">
+      ${
+        request.window !== undefined && request.window[0] > 0
+          ? svg`<path class="break" d="M${layout.plot.left} ${layout.plot.top}V${layout.plot.bottom}"></path>`
+          : nothing
+      }
       ${labelsView(labels)}
       ${shows === "band" ? bandView(layout, request, system) : nothing}
       ${chosenView(partOutline(layout, checked.line, path, selected))}

@@ -20,6 +20,7 @@ export const handsStyles = css`
   .outline { fill: none; stroke: var(--_focus); stroke-width: 2; stroke-linejoin: round; stroke-linecap: round; }
   .outline.under { stroke-width: 12; opacity: 0.4; }
   .leader { stroke: var(--_edge); stroke-width: 1; fill: none; }
+  .break { stroke: var(--_edge); stroke-width: 1.5; stroke-dasharray: 3 4; }
   .firm { fill: none; stroke: var(--_water-edge); stroke-width: 2.5; }
   .bar { stroke: var(--_ink); stroke-width: 3; }
   .bar.short, .bar.over { stroke-width: 5; }
