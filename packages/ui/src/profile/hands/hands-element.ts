@@ -15,7 +15,7 @@ import type { PlanChange } from "../../store/plan-change.js";
 import { controls } from "../../styles/controls.js";
 import { tokens } from "../../styles/tokens.js";
 import { DrinkerChosenEvent } from "../drinker-chosen-event.js";
-import { HeadfallProfile } from "../profile-element.js";
+import type { HeadfallProfile } from "../profile-element.js";
 import { moveByKey } from "./hand-keys.js";
 import { handsStyles } from "./hands.styles.js";
 import type { DrawnLine, HandsHost } from "./hands-host.js";
@@ -65,7 +65,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   readonly #looking = new Looking(this);
   readonly #surveying = new Surveying(this);
   readonly #onDrawn = () => this.#drawnAnew();
-  #profile: HeadfallProfile | undefined;
+  #profile: HeadfallProfile | null = null;
   #labels: readonly RunLabel[] = [];
   #pathKey = "";
 
@@ -88,8 +88,8 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   override connectedCallback(): void {
     super.connectedCallback();
-    const before = this.previousElementSibling;
-    this.#profile = before instanceof HeadfallProfile ? before : undefined;
+    // It may still be waiting for its class; then it draws later, and says so.
+    this.#profile = this.previousElementSibling as HeadfallProfile | null;
     this.#profile?.addEventListener("profile-drawn", this.#onDrawn);
     this.requestUpdate();
   }
@@ -98,7 +98,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     super.disconnectedCallback();
     this.#holding.giveUp();
     this.#profile?.removeEventListener("profile-drawn", this.#onDrawn);
-    this.#profile = undefined;
+    this.#profile = null;
   }
 
   override willUpdate(): void {
@@ -164,7 +164,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   /** Shows a stretch of the path, or all of it. */
   look(window: AlongWindow): void {
-    if (this.#profile !== undefined) this.#profile.window = window;
+    if (this.#profile !== null) this.#profile.window = window;
   }
 
   tapped(spot: Spot, isTwice: boolean): void {
