@@ -12,14 +12,17 @@ export interface PictureRequest {
 }
 
 const SVG = "http://www.w3.org/2000/svg";
+const NOT_SHOWN = "The drawing is not on the screen, so it has no look to copy.";
 
 /**
  * A drawing as the text of an SVG file that needs nothing else: what style sheets say is written onto each element,
  * only elements and attributes that draw are taken over, ids are made its own, and nothing refers outside.
  *
  * @param drawing  an SVG element in a document, also one inside a shadow root with adopted style sheets
+ * @throws Error when the drawing is not shown
  */
 export function pictureOf(drawing: SVGSVGElement, request: PictureRequest): string {
+  if (drawing.getClientRects().length === 0) throw new Error(NOT_SHOWN);
   const ids = new Map<string, string>();
   const clone = inPaperColours(drawing, request.paper === true, () =>
     copyOf(drawing, undefined, {
@@ -28,8 +31,7 @@ export function pictureOf(drawing: SVGSVGElement, request: PictureRequest): stri
       skipGround: request.transparent === true,
     }),
   );
-  if (clone === undefined)
-    throw new TypeError("pictureOf: the drawing is not shown, so it has no look to copy");
+  if (clone === undefined) throw new Error(NOT_SHOWN);
   frame(clone, drawing);
   nameIt(clone, request, prefixOf(request.title));
   return `<?xml version="1.0" encoding="UTF-8"?>\n${new XMLSerializer().serializeToString(clone)}\n`;

@@ -1,7 +1,7 @@
 import { css } from "lit";
 
 export const saveStyles = css`
-  :host { display: block; }
+  :host { display: block; background: var(--_paper); }
   h3 { font-size: 1rem; margin: 0.75rem 0 0.35rem; }
   h2 { font-size: 1.15rem; margin: 0; }
   .buttons { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); gap: 0.5rem; }

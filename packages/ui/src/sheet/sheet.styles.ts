@@ -1,7 +1,7 @@
 import { css } from "lit";
 
 export const sheetStyles = css`
-  :host { display: block; }
+  :host { display: block; background: var(--_paper); }
   .board { display: grid; gap: 0.75rem 1.25rem; }
   fieldset { border: 0; padding: 0; margin: 0 0 0.6rem; min-width: 0; }
   legend, .field > label { font-weight: 600; padding: 0; display: block; }
