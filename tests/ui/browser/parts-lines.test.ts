@@ -14,6 +14,7 @@ import {
   type,
   unfold,
 } from "./part-verbs.js";
+import { alderBank } from "./plan-host.js";
 
 afterEach(() => document.body.replaceChildren());
 
@@ -159,4 +160,34 @@ test("when a part is duplicated or deleted by its buttons, the plan has one more
   host.view.selected = { kind: "run", run: 3 };
   await userEvent.click(button("Delete"));
   await expect.poll(() => host.plan.runs).toHaveLength(3);
+});
+
+test("when a height is typed at a joint whose fall its run tells, it takes the place of that fall", async () => {
+  const host = await shown({ kind: "joint", joint: "ducks end" });
+  await unfold("More");
+  await type("Height of the ground", "-50");
+  await expect.poll(() => host.plan.points!.at(-1)).toEqual({ id: "ducks end", ground: "-50 cm" });
+  expect(host.plan.runs[2]).not.toHaveProperty("fall");
+  host.undo();
+  expect(host.plan.runs[2]!.fall).toBe("2 in");
+});
+
+test("when a header tank is to be filled from the line, its source and float valve can be chosen", async () => {
+  const tank = { id: "tank", vessel: "bucket-20l", stand: "10 cm" };
+  const host = await shown(
+    { kind: "source", source: 1 },
+    { ...alderBank, sources: [...alderBank.sources, tank] },
+  );
+  await unfold("More");
+  const from = choice("Filled from").element() as HTMLSelectElement;
+  from.focus();
+  await expect.poll(() => from.options.length).toBeGreaterThan(3);
+  await userEvent.selectOptions(from, "ducks end");
+  await expect.poll(() => host.wanted.length).toBe(1);
+  expect(host.view.refusal).toBe("");
+  await userEvent.selectOptions(choice("Float valve"), "float-valve");
+  await type("Seat of the float valve", "4");
+  await expect
+    .poll(() => host.plan.sources[1]!.feed)
+    .toEqual({ from: "ducks end", valve: "float-valve", opening: "4 mm" });
 });

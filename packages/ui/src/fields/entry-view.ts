@@ -50,8 +50,9 @@ interface Place {
 function inputOf(entry: TypedEntry, typing: TypingController, place?: Place) {
   const { key } = entry;
   const standIn = shownStandIn(entry, typing.system);
+  const isWords = standIn === entry.standIn && !/\d/.test(standIn ?? "");
   const placeholder =
-    standIn === undefined ? nothing : place === undefined ? standIn : `${standIn}, taken for granted`;
+    standIn === undefined || place === undefined || isWords ? standIn : `${standIn}, taken for granted`;
   const value = live(typing.draft(key) ?? shownText(entry, typing.system));
   const isFaulty = typing.problem(key) !== undefined;
   return html`<input
@@ -59,7 +60,7 @@ function inputOf(entry: TypedEntry, typing: TypingController, place?: Place) {
     id=${place?.id ?? nothing} aria-label=${place === undefined ? entry.name : nothing}
     title=${place === undefined ? (descriptionOf(entry, typing) ?? nothing) : nothing}
     aria-describedby=${place?.describedBy ?? nothing}
-    aria-invalid=${isFaulty ? "true" : nothing} placeholder=${placeholder} .value=${value}
+    aria-invalid=${isFaulty ? "true" : nothing} placeholder=${placeholder ?? nothing} .value=${value}
     @input=${(event: Event) => typing.keep(key, textOf(event))}
     @change=${(event: Event) => typing.settle(entry, textOf(event))}
     @keydown=${(event: KeyboardEvent) => {
@@ -101,7 +102,7 @@ function noteOf(entry: TypedEntry, typing: TypingController): string | undefined
 
 function descriptionOf(entry: TypedEntry, typing: TypingController): string | undefined {
   if (entry.typed === undefined && entry.standIn !== undefined)
-    return `Nothing typed: ${shownStandIn(entry, typing.system)} is taken for granted.`;
+    return `Nothing typed; taken for granted: ${shownStandIn(entry, typing.system)}.`;
   return typedElsewise(entry, typing);
 }
 
@@ -116,13 +117,13 @@ function typedElsewise(entry: TypedEntry, typing: TypingController): string | un
  * thousands of them.
  */
 function selectOf(entry: ChoiceEntry, typing: TypingController, place?: Place) {
-  const isOpen = place !== undefined || typing.isEntered(entry.key);
+  const isOpen = (place !== undefined && entry.isLazy !== true) || typing.isEntered(entry.key);
   const enter = isOpen ? nothing : () => typing.enter(entry.key);
   return html`<select
     id=${place?.id ?? nothing} aria-label=${place === undefined ? entry.name : nothing}
     aria-describedby=${place?.describedBy ?? nothing}
     aria-invalid=${typing.problem(entry.key) === undefined ? nothing : "true"}
-    @focus=${enter} @pointerenter=${enter}
+    class=${entry.isLong ? "long" : nothing} @focus=${enter} @pointerenter=${enter}
     @change=${(event: Event) => {
       const change = entry.change(textOf(event));
       if (change !== undefined) typing.want(entry.key, change);

@@ -36,6 +36,10 @@ export interface ChoiceEntry {
   readonly note?: string | undefined;
   /** Options in groups; a group without a label stands for itself. Asked for only when they are to be shown. */
   groups(): readonly { readonly label?: string; readonly options: readonly ChoiceOption[] }[];
+  /** Whether its words are long ones, as of pipes. */
+  readonly isLong?: boolean;
+  /** Whether its options may be so many that they are laid out only once the hand or the keyboard comes to it. */
+  readonly isLazy?: boolean;
   /** Words of the value as it is, for while the options are not asked for. */
   readonly words: string;
   /** The edit, or undefined when the choice changes nothing. */

@@ -9,6 +9,7 @@ export const fieldStyles = css`
     font: inherit; color: var(--_ink); background: var(--_sheet); border: 1px solid var(--_edge);
     border-radius: 6px; padding: 0.4rem 0.75rem; width: 100%; min-height: 88px; resize: vertical;
   }
+  input:placeholder-shown { text-overflow: ellipsis; }
   ::placeholder { color: var(--_quiet); opacity: 1; font-style: italic; }
   .box { display: inline-flex; align-items: center; justify-content: center; min-width: 44px; min-height: 44px; }
   .box input { width: 1.5rem; height: 1.5rem; margin: 0; accent-color: var(--_accent); }

@@ -45,6 +45,7 @@ export function kindEntry({ plan }: PlanContext, run: number, group: number): Ch
     name: `Kind of the drinkers ${name}`,
     value: known?.id ?? kind,
     words: known?.name ?? kind,
+    isLong: true,
     groups: () => drinkerKinds(plan),
     change: setAt([...pathOfGroup(plan, run, group), "kind"], `kind of ${name}`),
   };
@@ -73,14 +74,14 @@ const FIELDS: readonly GroupField[] = [
     key: "every",
     title: "One every",
     kind: "length",
-    standIn: "spread evenly to the end",
+    standIn: "spread evenly",
     note: "From one drinker to the next.",
   },
   {
     key: "first",
     title: "First at",
     kind: "length",
-    standIn: "one spacing from the start",
+    standIn: "one spacing",
     note: "From the start of the run.",
   },
   {

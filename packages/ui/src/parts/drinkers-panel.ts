@@ -15,17 +15,17 @@ export function drinkersPanel(request: PanelRequest, run: number, group: number)
   const view = (entry: Entry) => fieldView(entry, typing);
   const name = nameEntry(part, nameOfGroup(plan, run, group), "the drinkers");
   return html`
-    ${view({ form: "choice", ...kindEntry(request, run, group) })}
-    <div class="pair">${view(count)} ${view(every)} ${view(busiest)} ${view(ordinary)}</div>
-    <details>
-      <summary>More</summary>
-      <div>${view({ form: "typed", ...name })} ${[first, drop, need].map(view)}</div>
-    </details>
     ${buttonsView([
       { words: `Its run: ${runNames(plan)[run]}`, press: () => choose({ kind: "run", run }) },
       duplicateAction(request, part),
       deleteAction(request, part),
     ])}
     ${problemView(typing, "action")}
+    ${view({ form: "choice", ...kindEntry(request, run, group) })}
+    <div class="pair">${view(count)} ${view(every)} ${view(busiest)} ${view(ordinary)}</div>
+    <details>
+      <summary>More</summary>
+      <div>${view({ form: "typed", ...name })} ${[first, drop, need].map(view)}</div>
+    </details>
   `;
 }

@@ -1,4 +1,5 @@
 import { html, nothing } from "lit";
+import { guard } from "lit/directives/guard.js";
 import { live } from "lit/directives/live.js";
 import type { Entry } from "../fields/entry.js";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
@@ -24,22 +25,23 @@ export function jointPanel(request: PanelRequest, joint: string) {
     press: () => typing.want("action", { kind: "joinRuns", joint }),
   };
   return html`
-    ${decided === undefined ? heights : view(decided)} ${view(bleed)}
-    <p class="note quiet">Runs that meet here: ${meeting.map((run) => runNames(plan)[run]).join(", ")}.</p>
-    <details>
-      <summary>More</summary>
-      <div>
-        ${view({ form: "typed", ...nameEntry(part, joint, "the joint") })}
-        ${decided === undefined ? nothing : html`<p class="note quiet">A height typed here counts instead of what the runs say.</p>${heights}`}
-        ${mergeView(request, joint)}
-      </div>
-    </details>
     ${buttonsView([
       drawAction(request, joint),
       ...(meeting.length === 2 ? [join] : []),
       deleteAction(request, part),
     ])}
     ${problemView(typing, "action")}
+    ${decided === undefined ? heights : view(decided)} ${view(bleed)}
+    <h3>Runs that meet here</h3>
+    ${buttonsView(meeting.map((run) => ({ words: runNames(plan)[run]!, press: () => request.choose({ kind: "run", run }) })))}
+    <details>
+      <summary>More</summary>
+      <div>
+        ${view({ form: "typed", ...nameEntry(part, joint, "the joint") })}
+        ${decided === undefined ? nothing : html`<p class="note quiet">A height typed here takes the place of that fall.</p>${heights}`}
+        ${mergeView(request, joint)}
+      </div>
+    </details>
   `;
 }
 
@@ -83,7 +85,11 @@ function mergeView({ plan, typing }: PanelRequest, joint: string) {
     <div class="field">
       <label for=${idOf(key)}>Join to</label>
       <select id=${idOf(key)} @change=${(event: Event) => typing.keep(key, (event.target as HTMLSelectElement).value)}>
-        ${others.map(({ name }) => html`<option value=${name} .selected=${live(name === chosen())}>${name}</option>`)}
+        ${guard([others.map(({ name }) => name).join("\n"), chosen()], () =>
+          others.map(
+            ({ name }) => html`<option value=${name} .selected=${live(name === chosen())}>${name}</option>`,
+          ),
+        )}
       </select>
     </div>
     <button type="submit">Join</button>

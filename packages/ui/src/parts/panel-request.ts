@@ -16,6 +16,8 @@ export interface PanelAction {
   readonly words: string;
   /** Spoken where the words alone would not do. */
   readonly name?: string;
+  /** Whether it is what most people come for. */
+  readonly isChief?: boolean;
   press(): void;
 }
 
@@ -23,8 +25,8 @@ export interface PanelAction {
 export function buttonsView(actions: readonly PanelAction[]) {
   return html`<div class="buttons">
     ${actions.map(
-      ({ words, name, press }) =>
-        html`<button type="button" aria-label=${name ?? words} @click=${press}>${words}</button>`,
+      ({ words, name, isChief, press }) =>
+        html`<button type="button" class=${isChief ? "chief" : ""} aria-label=${name ?? words} @click=${press}>${words}</button>`,
     )}
   </div>`;
 }

@@ -28,6 +28,7 @@ export function drawRunFrom(
 export function drawAction(request: PanelRequest, joint: string): PanelAction {
   return {
     words: "Draw a run from here",
+    isChief: true,
     press: () => request.typing.want("action", drawRunFrom(request, joint)),
   };
 }

@@ -17,5 +17,7 @@ export const partStyles = css`
   .small th { text-align: left; font-weight: 600; font-size: 0.85rem; }
   .small :is(td, th) { padding: 0.15rem 0.4rem 0.15rem 0; }
   .small input[type="text"] { width: 100%; min-width: 4.5rem; padding: 0 0.4rem; }
+  .small button { padding: 0 0.5rem; font-size: 0.9rem; white-space: nowrap; overflow-wrap: normal; }
+  .small thead th { overflow-wrap: normal; line-height: 1.2; vertical-align: bottom; }
   .small tbody th { font-weight: 400; font-size: 1rem; }
 `;

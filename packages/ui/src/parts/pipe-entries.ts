@@ -25,6 +25,7 @@ export function pipeEntry({ plan, system }: PlanContext, run: number): ChoiceEnt
     name: `Pipe of ${name}`,
     value,
     words: typeof pipe === "object" ? (pipe.name ?? "Own bore") : (known?.name ?? pipe),
+    isLong: true,
     groups: () => pipeGroups(known, typeof pipe === "string" && known === undefined ? pipe : undefined),
     change: (chosen) => set(chosen === OWN ? ownPipe(known, system) : chosen),
   };

@@ -2,6 +2,7 @@ import { DEFAULTS, type Plan, type PlanPoint } from "@headfall/hydraulics";
 import type { Entry, TypedEntry } from "../fields/entry.js";
 import type { FieldKind } from "../fields/text-kinds.js";
 import type { Selected } from "../kernels/selected.js";
+import { heightKeyOf } from "../store/measure-height.js";
 import type { PlanChange } from "../store/plan-change.js";
 import { type Path, type PlanContext, setAt } from "./plan-context.js";
 
@@ -48,7 +49,7 @@ export function planEntries({ plan }: PlanContext): Entry[] {
       "temperature",
       ["water"],
       plan.water,
-      DEFAULTS.waterTemperature.typed,
+      DEFAULTS.waterTemperature.typed.replace("deg", "°"),
     ),
     frictionEntry(plan),
     typed(
@@ -98,12 +99,21 @@ export function jointEntries(
 ): Record<"ground" | "above" | "bleed", Entry> {
   const index = plan.points?.findIndex(({ id }) => id === joint) ?? -1;
   const point = plan.points?.[index];
-  const write =
-    <Key extends keyof PlanPoint>(key: Key, what: string) =>
-    (value: unknown): PlanChange =>
-      index >= 0
-        ? setAt(["points", index, key], what)(value)
-        : setAt(["points"], what)([...(plan.points ?? []), { id: joint, [key]: value }]);
+  const isStated = point?.ground !== undefined || point?.above !== undefined;
+  const entryOf = (key: keyof PlanPoint, value: unknown) =>
+    index >= 0
+      ? { path: ["points", index, key], value }
+      : { path: ["points"], value: [...(plan.points ?? []), { id: joint, [key]: value }] };
+  const write = (
+    key: keyof PlanPoint,
+    value: unknown,
+    what: string,
+    freed: readonly KeyEntry[] = [],
+  ): PlanChange => ({
+    kind: "setAll",
+    entries: [entryOf(key, value), ...freed],
+    what,
+  });
   const height = (key: "ground" | "above", title: string, standIn: string, note: string): Entry => ({
     form: "typed",
     key: `point ${joint} ${key}`,
@@ -113,10 +123,11 @@ export function jointEntries(
     typed: point?.[key],
     standIn,
     note,
-    change: write(key, `${title.toLowerCase()} at ${joint}`),
+    // A joint with a height of its own needs no fall to tell it.
+    change: (value) =>
+      write(key, value, `${title.toLowerCase()} at ${joint}`, isStated ? [] : fallThatTells(plan, joint)),
   });
-  const isStated = point?.ground !== undefined || point?.above !== undefined;
-  const unsaid = isStated ? "0 cm" : "from the falls of its runs";
+  const unsaid = isStated ? "0 cm" : "as its runs say";
   return {
     ground: height(
       "ground",
@@ -132,7 +143,18 @@ export function jointEntries(
       name: `Air can leave at ${joint}`,
       value: point?.bleed ?? false,
       note: "A bleed screw, or an open riser.",
-      change: (value) => write("bleed", `bleed at ${joint}`)(value ? true : undefined),
+      change: (value) => write("bleed", value ? true : undefined, `bleed at ${joint}`),
     },
   };
+}
+
+interface KeyEntry {
+  readonly path: Path;
+  readonly value: unknown;
+}
+
+/** The fall that tells how high a joint is, to be taken out; nothing where none is typed. */
+function fallThatTells(plan: Plan, joint: string): readonly KeyEntry[] {
+  const { path, typed } = heightKeyOf(plan, joint);
+  return path[0] === "runs" && path[2] === "fall" && typed !== undefined ? [{ path, value: undefined }] : [];
 }

@@ -27,8 +27,8 @@ export function fallEntry({ plan }: PlanContext, run: number): TypedEntry {
     name: `Fall of ${name}`,
     kind: "length",
     typed: plan.runs[run]!.fall,
-    standIn: "from the heights of its ends, else level",
-    note: `How much lower its end is than ${start}; with a minus where it is higher.`,
+    standIn: "as its ends say",
+    note: `How much lower its end is than ${start}; a minus where higher.`,
     change: setAt(["runs", run, "fall"], `fall of ${name}`),
   };
 }
@@ -146,6 +146,7 @@ export function endEntry({ plan }: PlanContext, run: number, end: "from" | "to")
     name: `${end === "from" ? "Start" : "End"} of ${name}`,
     value,
     words: value,
+    isLazy: true,
     groups: () => [
       { options: layoutOf(plan).joints.map((joint) => ({ value: joint.name, words: joint.name })) },
     ],

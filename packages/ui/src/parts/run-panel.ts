@@ -38,6 +38,12 @@ export function runPanel(request: PanelRequest, run: number) {
     ...regulatorEntries(request, run),
   ];
   return html`
+    ${buttonsView([
+      { ...drawAction(request, runEnds(plan)[run]!.to), words: "Draw a run from its end", isChief: false },
+      duplicateAction(request, part),
+      deleteAction(request, part),
+    ])}
+    ${problemView(typing, "action")}
     <div class="pair">
       ${view({ form: "typed", ...lengthEntry(request, run) })} ${view({ form: "typed", ...fallEntry(request, run) })}
     </div>
@@ -46,12 +52,6 @@ export function runPanel(request: PanelRequest, run: number) {
     ${groupsView(request, run)} ${putDrinkersView(request, run)} ${surveyView(request, run)}
     ${fittingsView(request, run)}
     <details><summary>More</summary><div>${more.map(view)}${cutView(request, run)}</div></details>
-    ${buttonsView([
-      { ...drawAction(request, runEnds(plan)[run]!.to), words: "Draw a run from its end" },
-      duplicateAction(request, part),
-      deleteAction(request, part),
-    ])}
-    ${problemView(typing, "action")}
   `;
 }
 

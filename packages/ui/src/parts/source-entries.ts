@@ -166,6 +166,7 @@ function feedFrom(plan: Plan, name: string, path: readonly (string | number)[], 
     name: `What fills ${name}`,
     value: feed === undefined ? "" : `at ${feed.from}`,
     words: feed?.from ?? "Filled by hand or rain",
+    isLazy: true,
     note: "For a header tank: the point of the line that fills it through a float valve.",
     groups: () => [{ options: [{ value: "", words: "Filled by hand or rain" }, ...joints()] }],
     change: (chosen) =>

@@ -1,5 +1,6 @@
 import type { PlanSource } from "@headfall/hydraulics";
 import { html, noChange, nothing } from "lit";
+import { keyed } from "lit/directives/keyed.js";
 import { live } from "lit/directives/live.js";
 import type { TypedEntry } from "../fields/entry.js";
 import { cellView, fieldView, problemView } from "../fields/entry-view.js";
@@ -24,31 +25,39 @@ const USUAL_BRIM = 1;
 export function sourcePanel(request: PanelRequest, source: number) {
   const { plan, typing } = request;
   const name = sourceNames(plan)[source]!;
-  const { stand, full, lowest, ordinary, outlet, ground } = sourceLengths(request, source);
-  const worked = workedOutSource(request, source);
-  const brim = worked === undefined ? USUAL_BRIM : innerHeight(worked);
-  const standHeight = metresOf(stand.typed) ?? 0;
-  const foot = worked?.outlet ?? 0;
+  const { ground } = sourceLengths(request, source);
   const more = [
     { form: "typed" as const, ...ground },
     ...ventEntries(request, source),
     ...feedEntries(request, source),
   ];
   return html`
+    ${buttonsView(actionsOfSource(request, source))} ${problemView(typing, "action")}
     ${fieldView({ form: "choice", ...vesselChoice(request, source, name) }, typing)}
     <div class="pair">${dimensionEntries(request, source, name).map((entry) => fieldView(entry, typing))}</div>
     ${readingsView(request, source)}
-    ${slider(request, stand, standHeight, 0, Math.max(USUAL_STAND, Math.ceil(standHeight)))}
-    ${slider(request, full, worked?.levels.full ?? brim, foot, brim)}
-    ${slider(request, lowest, worked?.levels.lowest ?? foot, foot, brim)}
-    ${slider(request, ordinary, worked?.levels.ordinary ?? brim / 2, foot, brim)}
-    ${slider(request, outlet, worked?.outlet ?? 0, 0, brim)}
+    ${keyed(name, slidersView(request, source))}
     <details>
       <summary>More</summary>
       <div>${fieldView({ form: "typed", ...nameEntry({ kind: "source", source }, name, "the source") }, typing)}
       ${more.map((entry) => fieldView(entry, typing))}</div>
     </details>
-    ${buttonsView(actionsOfSource(request, source))} ${problemView(typing, "action")}
+  `;
+}
+
+/** Stand, levels and outlet, each by slider and by typing. */
+function slidersView(request: PanelRequest, source: number) {
+  const { stand, full, lowest, ordinary, outlet } = sourceLengths(request, source);
+  const worked = workedOutSource(request, source);
+  const brim = worked === undefined ? USUAL_BRIM : innerHeight(worked);
+  const standHeight = metresOf(stand.typed) ?? 0;
+  const foot = worked?.outlet ?? 0;
+  return html`
+    ${slider(request, stand, standHeight, 0, Math.max(USUAL_STAND, Math.ceil(standHeight)))}
+    ${slider(request, full, worked?.levels.full ?? brim, foot, brim)}
+    ${slider(request, lowest, worked?.levels.lowest ?? foot, foot, brim)}
+    ${slider(request, ordinary, worked?.levels.ordinary ?? brim / 2, foot, brim)}
+    ${slider(request, outlet, foot, 0, brim)}
   `;
 }
 
@@ -65,8 +74,7 @@ function slider(
   const standIn = shownStandIn(entry, system);
   return html`<div class="field">
     <headfall-quantity
-      kind="length" label=${entry.title} note=${entry.note ?? ""} .system=${system}
-      .standIn=${standIn === undefined ? "" : `${standIn}, taken for granted`}
+      kind="length" label=${entry.title} note=${noteOf(entry, standIn)} .system=${system} .standIn=${standIn ?? ""}
       .typed=${isRefused ? noChange : live(entry.typed ?? "")} .value=${isRefused ? noChange : live(value)}
       .min=${min} .max=${max}
       @quantity-changed=${({ typed, gesture }: QuantityChangedEvent) =>
@@ -74,6 +82,11 @@ function slider(
     ></headfall-quantity>
     ${problemView(typing, entry.key)}
   </div>`;
+}
+
+function noteOf({ note, typed }: TypedEntry, standIn: string | undefined): string {
+  const taken = typed === undefined && standIn !== undefined ? `${standIn} is taken for granted.` : "";
+  return [note ?? "", taken].join(" ").trim();
 }
 
 type TableShape = Extract<PlanSource["vessel"], { shape: "table" }>;

@@ -55,7 +55,7 @@ export function surveyView(request: PanelRequest, run: number) {
   const name = runNames(plan)[run]!;
   const survey = plan.runs[run]!.survey ?? [];
   return html`<details ?open=${survey.length > 0}>
-    <summary>Survey${survey.length > 0 ? `: ${survey.length} readings` : ""}</summary>
+    <summary>Survey${survey.length > 0 ? `: ${survey.length} ${survey.length === 1 ? "reading" : "readings"}` : ""}</summary>
     <div>
       <p class="note quiet">
         As read off a hose level or a string: how far along the pipe from the start of the run, and how much lower the

@@ -38,6 +38,7 @@ export function vesselChoice(context: PlanContext, index: number, name: string):
     name: `Vessel of ${name}`,
     value,
     words: known?.name ?? own.find((option) => option.value === value)?.words ?? value,
+    isLong: true,
     groups: () => [
       { options: stray },
       { label: "Known", options: allVessels.map((kind) => ({ value: kind.id, words: kind.name })) },

@@ -17,6 +17,9 @@ import { tableStyles } from "./table.styles.js";
 /** Rows shown at once; a longer table has pages. */
 export const PAGE_ROWS = 100;
 
+/** Rest a long plan is waited for before its tables are drawn anew [ms]: a drag elsewhere is not held up by them. */
+const REST_MS = 150;
+
 const CAPTIONS: Readonly<Record<RowSort, string>> = {
   sources: "Sources",
   points: "Points",
@@ -83,6 +86,21 @@ export class HeadfallPlanTable extends LitElement {
     this.system = "metric";
     this.refusal = "";
     this.pages = {};
+  }
+
+  /** While the plan changes under a hand on a drawing, the tables of a long plan wait; a hand in them is never kept. */
+  protected override async scheduleUpdate(): Promise<void> {
+    const isLong = (this.plan?.runs.length ?? 0) > PAGE_ROWS;
+    if (this.hasUpdated && isLong && this.shadowRoot?.activeElement == null) await this.#planRests();
+    super.scheduleUpdate();
+  }
+
+  async #planRests(): Promise<void> {
+    let before: Plan | undefined;
+    do {
+      before = this.plan;
+      await new Promise((done) => setTimeout(done, REST_MS));
+    } while (before !== this.plan);
   }
 
   override willUpdate(changed: PropertyValues<this>): void {

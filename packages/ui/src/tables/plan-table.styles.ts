@@ -4,9 +4,10 @@ export const planTableStyles = css`
   :host { display: block; background: var(--_paper); }
   section { margin: 0 0 1.5rem; }
   caption { color: var(--_ink); font-size: 1.05rem; font-weight: 700; }
-  td input[type="text"] { width: 6.5rem; padding: 0 0.4rem; }
-  td input.name { width: 9rem; }
-  td select { width: 11rem; padding: 0 0.4rem; }
+  td input[type="text"] { width: 5.4rem; padding: 0 0.4rem; }
+  td input.name { width: 8rem; }
+  td select { width: 7.5rem; padding: 0 0.2rem; }
+  td select.long { width: 12.5rem; }
   th, td { padding: 0.2rem 0.3rem; text-align: left; }
   td .problem { white-space: normal; max-width: 16rem; }
   .also { display: flex; align-items: center; gap: 0.4rem; margin-top: 0.2rem; white-space: normal; font-size: 0.8rem; line-height: 1.2; }
@@ -20,9 +21,11 @@ export const planTableStyles = css`
   .line > .problem { flex: 1 0 100%; }
   .pages { display: flex; flex-wrap: wrap; align-items: center; gap: 0.6rem; margin: 0.4rem 0; }
   @media (max-width: 640px) {
+    /* Smaller letters would make some browsers zoom in on the field. */
+    .cards :is(input, select) { font-size: 1rem; }
     .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards .wide { grid-column: 1 / -1; }
-    td :is(input[type="text"], input.name, select) { width: 100%; }
+    td :is(input[type="text"], input.name, select, select.long) { width: 100%; }
     .cards td.actions { display: flex; flex-wrap: wrap; gap: 0.4rem; padding: 0.3rem 0; }
     .cards td.actions button { width: auto; flex: 1; }
     .cards td .problem { max-width: none; }
