@@ -1,4 +1,5 @@
 import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
+import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { ProfilePath } from "../kernels/profile-path.js";
 import type { Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
@@ -31,6 +32,8 @@ export interface Board {
   readonly lookedAt: number;
   readonly path: ProfilePath | undefined;
   readonly showsAll: boolean;
+  /** The number whose making is told of. */
+  readonly how: HowSubject | undefined;
   readonly acts: BoardActs;
 }
 
@@ -46,4 +49,5 @@ export interface BoardActs {
   readonly undo: () => void;
   readonly redo: () => void;
   readonly showAll: () => void;
+  readonly closeHow: () => void;
 }

@@ -1,5 +1,6 @@
 import { html, nothing } from "lit";
 import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
+import type { SavedDrawing } from "../sheet/saved-drawing.js";
 import type { Board, Tool } from "./board.js";
 
 /** The drawings: both where there is room, else the one turned to. */
@@ -53,3 +54,17 @@ function fromTheSideView({ plan, checked, path, part, shown, moment, lookedAt, s
     ></headfall-profile-hands>
   </div>`;
 }
+
+/** The drawings on the screen now, for pictures of them; found where the views above have put them. */
+export function drawingsShown(this: HTMLElement): readonly SavedDrawing[] {
+  const root = this.getRootNode() as ShadowRoot;
+  return DRAWINGS.flatMap(({ element, name }) => {
+    const svg = root.querySelector(element)?.shadowRoot?.querySelector<SVGSVGElement>("svg[part~=drawing]");
+    return svg == null ? [] : [{ name, svg }];
+  });
+}
+
+const DRAWINGS = [
+  { element: "headfall-above", name: "From above" },
+  { element: "headfall-profile", name: "From the side" },
+] as const;

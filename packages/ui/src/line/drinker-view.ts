@@ -1,7 +1,8 @@
 import { type Checked, type MomentName, writeVerdict } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { howGot } from "../kernels/how-got.js";
+import { howGotOf } from "../kernels/how-got/how-got-of.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { howGotView } from "../verdicts/how-got-view.js";
 
@@ -31,6 +32,13 @@ export function drinkerView(checked: Checked, drinker: number, moment: MomentNam
   return html`<section class="sheet" aria-labelledby="looked-at" part="drinker">
     <h2 id="looked-at" tabindex="-1">${verdict.drinker}: how it was got</h2>
     <p>${writeVerdict(verdict, checked.line, system)}</p>
-    ${howGot({ checked, drinker, moment, system }).map(howGotView)}
+    ${howSubjects(drinker, moment).map((subject) => howGotView(howGotOf(subject, checked, undefined, system)!))}
   </section>`;
 }
+
+/** The numbers of a drinker that are told one by one below its sentence. */
+const howSubjects = (drinker: number, moment: MomentName): readonly HowSubject[] => [
+  { of: "drinkerHead", drinker, moment },
+  { of: "drinkerFlow", drinker, moment },
+  { of: "drinkerMargin", drinker },
+];

@@ -1,6 +1,5 @@
 import { type Checked, writeCaution, writeFinding } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
-import { showFlow, showLength, showVolume } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
 /** Cautions: always open, never folded away. */
@@ -23,23 +22,6 @@ export function fillingView({ filling }: Checked, system: UnitSystem) {
         ? html`<p>The line fills by itself: nothing on the way holds air back.</p>`
         : html`<ul>${filling.map((finding) => html`<li>${writeFinding(finding, system)}</li>`)}</ul>`
     }
-  </section>`;
-}
-
-/** How much water there is, and how fast it is drawn. */
-export function sourcesView({ sources }: Checked, system: UnitSystem) {
-  return html`<section aria-labelledby="sources" part="sources">
-    <h2 id="sources">Water in store</h2>
-    <ul>
-      ${sources.map(
-        (source) => html`<li>
-          ${source.source}: ${showVolume(source.volumeFull, system)} when full, of which
-          ${showVolume(source.volumeUsable, system)} can be used; ${showFlow(source.drawBusiest, system)} drawn in the
-          busiest minutes; surface ${showLength(source.surface.fullIdle, system)} above the ground at the first source when
-          full.
-        </li>`,
-      )}
-    </ul>
   </section>`;
 }
 

@@ -3,6 +3,7 @@ import { html, LitElement, nothing } from "lit";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
 import { WidthController } from "../controllers/width-controller.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
 import { pathTo, pathToDrinker } from "../kernels/profile-path.js";
 import type { Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
@@ -53,6 +54,7 @@ export class HeadfallLine extends LitElement {
     selected: { attribute: false },
     tool: { state: true },
     refusal: { state: true },
+    how: { state: true },
     rest: { state: true },
     showsAll: { state: true },
   };
@@ -70,6 +72,7 @@ export class HeadfallLine extends LitElement {
   declare selected: Selected | undefined;
   declare private tool: Tool;
   declare private refusal: string;
+  declare private how: HowSubject | undefined;
   declare private rest: typeof Rest | undefined;
   declare private showsAll: boolean;
 
@@ -90,11 +93,15 @@ export class HeadfallLine extends LitElement {
     this.selected = undefined;
     this.tool = "hand";
     this.refusal = "";
+    this.how = undefined;
     this.rest = undefined;
     this.showsAll = false;
     this.addEventListener("edit-wanted", ({ change, gesture }) => this.#edit(change, gesture));
     this.addEventListener("gesture-given-up", ({ gesture }) => this.#store?.giveUp(gesture));
     this.addEventListener("part-chosen", ({ part }) => this.#choose(part));
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
     this.addEventListener("keydown", (event) => this.#keyPressed(event));
   }
 
@@ -204,6 +211,7 @@ export class HeadfallLine extends LitElement {
       lookedAt,
       path: path ?? pathTo(line, chosen ?? line.sources[0]!.point),
       showsAll: this.showsAll,
+      how: this.how,
       acts: this.#acts,
     };
   }
@@ -226,6 +234,9 @@ export class HeadfallLine extends LitElement {
     redo: () => this.#announceStep("Done again", this.#store?.redo()?.words),
     showAll: () => {
       this.showsAll = true;
+    },
+    closeHow: () => {
+      this.how = undefined;
     },
   };
 
@@ -292,6 +303,7 @@ export class HeadfallLine extends LitElement {
     if (this.plan?.runs.length === 0) this.view = "above";
     this.drinker = "";
     this.refusal = "";
+    this.how = undefined;
     this.showsAll = false;
     this.tool = "hand";
   }
