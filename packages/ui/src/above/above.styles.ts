@@ -26,7 +26,6 @@ export const aboveStyles = css`
   .several { stroke: var(--_quiet); stroke-width: 2; }
   .outline { fill: none; stroke-width: 2.5; }
   .outline.chosen { stroke: var(--_ink); }
-  .outline.chosen.one { stroke-width: 4; }
   .outline.focused { stroke: var(--_focus); stroke-width: 3; stroke-dasharray: 5 3; }
   .casing { fill: none; stroke-linejoin: round; stroke-linecap: round; }
   .casing.chosen { stroke: var(--_ink); }

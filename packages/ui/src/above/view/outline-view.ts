@@ -1,5 +1,5 @@
 import { nothing, svg } from "lit";
-import type { Scene, SceneJoint, SceneRun } from "../../kernels/above/scene.js";
+import type { Scene, SceneGroup, SceneJoint, SceneRun } from "../../kernels/above/scene.js";
 import { partOfJoint } from "../../kernels/above/scene.js";
 import type { Selected } from "../../kernels/selected.js";
 import { pathOf } from "../../profile/profile-words.js";
@@ -19,14 +19,7 @@ export function outlineView(scene: Scene, part: Selected | undefined, kind: "cho
     }
     case "drinkers": {
       const group = scene.groups.find(({ run, group }) => run === part.run && group === part.group);
-      const marks = group?.marks ?? [];
-      return marks.map(
-        ({
-          pixel,
-          drinkers,
-        }) => svg`<circle class="outline ${kind} ${drinkers.some(({ number }) => number === part.number) ? "one" : ""}"
-          cx=${pixel.x} cy=${pixel.y} r=${isFocus ? 13 : 10}></circle>`,
-      );
+      return group === undefined ? nothing : groupOutline(group, kind, part.number);
     }
     case undefined:
       return nothing;
@@ -42,6 +35,19 @@ const isJoint = ({ joint }: SceneJoint, part: Selected): boolean => {
 function jointOutline({ at, vessel }: SceneJoint, kind: string, room: number) {
   const radius = (vessel?.half ?? 6) * (vessel?.outline.kind === "box" ? 1.2 : 1) + room;
   return svg`<circle class="outline ${kind}" cx=${at.x} cy=${at.y} r=${radius}></circle>`;
+}
+
+/** Around all marks of a group, and once more around the one drinker that was chosen of it. */
+function groupOutline({ marks }: SceneGroup, kind: string, number: number | undefined) {
+  if (marks.length === 0) return nothing;
+  // A path of one place has no length; its round ends still show.
+  const path = `${pathOf(marks.map(({ pixel }) => pixel))}${marks.length === 1 ? "h0.01" : ""}`;
+  const room = kind === "focused" ? 30 : 22;
+  const one = marks.find(({ drinkers }) => drinkers.some((each) => each.number === number));
+  return svg`
+    <path class="casing ${kind}" d=${path} stroke-width=${room}></path>
+    <path class="casing inner" d=${path} stroke-width=${room - 5}></path>
+    ${one === undefined ? nothing : svg`<circle class="outline ${kind}" cx=${one.pixel.x} cy=${one.pixel.y} r="15"></circle>`}`;
 }
 
 /** Two strokes, the upper one in the colour of the sheet, leave a line on either side of the pipe. */

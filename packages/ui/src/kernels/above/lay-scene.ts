@@ -20,11 +20,12 @@ export function layScene(request: SceneRequest): Scene {
   const layout = layAbove(plan);
   const drinkers = placeDrinkers(plan, layout, checked);
   const groups = sceneGroups(plan, layout, drinkers, scale);
+  const marks = marksByRun(groups);
   const bare = {
     layout,
     drinkers,
     groups,
-    runs: layout.runs.map((run) => sceneRun(run, groups, request)),
+    runs: layout.runs.map((run) => sceneRun(run, marks.get(run.index) ?? [], request)),
     joints: sceneJoints(plan, layout, scale),
     feeds: sceneFeeds(plan, layout, scale),
   };
@@ -39,22 +40,30 @@ export const inScene = ({ x, y }: { readonly x: number; readonly y: number }, sc
 
 function sceneRun(
   run: AboveRun,
-  groups: readonly SceneGroup[],
+  marks: readonly Pixel[],
   { checked, moment, scale }: SceneRequest,
 ): SceneRun {
   const pixels = run.spots.map((spot) => inScene(spot, scale));
   const figures = figuresOf(run, checked, moment);
-  const marks = groups
-    .filter((group) => group.run === run.index)
-    .flatMap((group) => group.marks.map(({ pixel }) => pixel));
   return {
     run,
     pixels,
     stroke: figures === undefined ? BARE_STROKE : strokeOfBore(figures.bore),
     figures,
-    arrows: flowArrows(pixels, figures?.flow ?? 0, marks),
+    arrows:
+      figures === undefined ? [] : flowArrows(pixels, (share) => figures.flowAt(share * run.length), marks),
     cut: run.isToScale ? undefined : cutOf(run, scale),
   };
+}
+
+function marksByRun(groups: readonly SceneGroup[]): ReadonlyMap<number, readonly Pixel[]> {
+  const byRun = new Map<number, Pixel[]>();
+  for (const { run, marks } of groups) {
+    const pixels = byRun.get(run) ?? [];
+    pixels.push(...marks.map(({ pixel }) => pixel));
+    byRun.set(run, pixels);
+  }
+  return byRun;
 }
 
 /** A break in the middle of the run. */

@@ -1,4 +1,4 @@
-import type { Checked, MomentName } from "@headfall/hydraulics";
+import type { Checked, MomentName, Run } from "@headfall/hydraulics";
 import type { AboveRun } from "./lay-above.js";
 
 /** What a check says of one run at one moment. */
@@ -10,6 +10,8 @@ export interface RunFigures {
   readonly fall: number;
   /** At its busiest place, positive from start to end [m3/s]; not finite when the line could not be solved. */
   readonly flow: number;
+  /** At a distance from its start along the pipe [m]: after the last drinker at work there is none. */
+  readonly flowAt: (along: number) => number;
 }
 
 /** Slower than this nothing flows that anybody would see [m3/s]: a drop in ten minutes. */
@@ -27,29 +29,36 @@ export function figuresOf(
   const laid = checked?.line.runs[run.index];
   if (checked === undefined || laid === undefined || laid.id !== run.name) return undefined;
   const { height } = checked.line.points;
+  const { flow } = checked.solutions[moment][checked.friction];
   const [start, end] = [laid.points[0]!, laid.points[laid.points.length - 1]!];
   return {
     pipeName: laid.pipeName,
     bore: laid.bore,
     fall: height[start]! - height[end]!,
-    flow: largestFlow(checked, laid, moment),
+    flow: largestFlow(flow, laid),
+    flowAt: (along) => unlessStill(flow[segmentAt(laid, along)]!),
   };
 }
 
-function largestFlow(
-  { solutions, friction }: Checked,
-  { firstSegment, segmentCount }: { readonly firstSegment: number; readonly segmentCount: number },
-  moment: MomentName,
-): number {
-  const { flow } = solutions[moment][friction];
+/** The piece of pipe at a distance from the start; devices, which have no length, come before all pieces. */
+function segmentAt({ firstSegment, segmentCount, along: stations }: Run, along: number): number {
+  const pieces = stations.length - 1;
+  let piece = 0;
+  while (piece < pieces - 1 && stations[piece + 1]! <= along) piece += 1;
+  return firstSegment + segmentCount - pieces + piece;
+}
+
+function largestFlow(flow: Float64Array, { firstSegment, segmentCount }: Run): number {
   let largest = 0;
   for (let s = firstSegment; s < firstSegment + segmentCount; s++) {
     const here = flow[s]!;
     if (!Number.isFinite(here)) return Number.NaN;
     if (Math.abs(here) > Math.abs(largest)) largest = here;
   }
-  return Math.abs(largest) < STILL ? 0 : largest;
+  return unlessStill(largest);
 }
+
+const unlessStill = (flow: number): number => (Math.abs(flow) < STILL ? 0 : flow);
 
 /** Width of a pipe on the drawing [px]: thicker for a wider bore, never so thin or thick that it misleads. */
 export const strokeOfBore = (bore: number): number => Math.min(9, Math.max(2.5, 1.5 + bore * 150));

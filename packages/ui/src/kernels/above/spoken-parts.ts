@@ -10,7 +10,7 @@ import type { RunFigures } from "./run-figures.js";
 
 export function spokenRun(run: AboveRun, figures: RunFigures | undefined, system: UnitSystem): string {
   return [
-    `run ${run.name}`,
+    startingWith("run", run.name),
     showLength(run.length, system),
     run.isToScale ? "" : "not drawn to scale",
     ...(figures === undefined
@@ -33,16 +33,20 @@ export function flowWords(flow: number, system: UnitSystem): string {
   return flow === 0 ? "no flow" : `flow ${showFlow(flow, system)}`;
 }
 
+/** A name with the word for what it is, unless the name says that already: "run feed", but "run 4". */
+const startingWith = (word: string, name: string): string =>
+  name.toLowerCase().startsWith(word) ? name : `${word} ${name}`;
+
 export function spokenSource(plan: Plan, joint: AboveJoint): string {
   const source = plan.sources[joint.source];
   const vessel = typeof source?.vessel === "string" ? `, ${source.vessel}` : "";
   const stand = source?.stand === undefined ? "" : `, on a stand of ${source.stand}`;
-  return `source ${joint.name}${vessel}${stand}`;
+  return `${startingWith("source", joint.name)}${vessel}${stand}`;
 }
 
 export function spokenJoint({ name }: AboveJoint, meeting: number): string {
-  if (meeting === 1) return `end ${name}`;
-  return `joint ${name}, ${meeting} runs meet`;
+  if (meeting === 1) return name.endsWith("end") ? name : startingWith("end", name);
+  return `${startingWith("joint", name)}, ${meeting} runs meet`;
 }
 
 /** "hen line drinkers, 24 nipples: 17 good, 7 drip". */

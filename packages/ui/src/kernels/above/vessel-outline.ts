@@ -30,7 +30,20 @@ export function vesselOutline(vessel: Vessel): VesselOutline {
   }
 }
 
+/** Looking a vessel up by its words takes a millisecond, too long for every frame of a drag. */
+const KNOWN = new Map<string, VesselOutline>();
+const MOST_KNOWN = 200;
+
 function outlineOfKnown(typed: string): VesselOutline {
+  const known = KNOWN.get(typed);
+  if (known !== undefined) return known;
+  const outline = lookUp(typed);
+  if (KNOWN.size >= MOST_KNOWN) KNOWN.clear();
+  KNOWN.set(typed, outline);
+  return outline;
+}
+
+function lookUp(typed: string): VesselOutline {
   const known = vesselById(typed) ?? kindOf(typed);
   if (known === undefined) return UNKNOWN;
   const { shape } = known;
