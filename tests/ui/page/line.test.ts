@@ -157,7 +157,7 @@ test("every number of a drinker tells how it was got, with its figures and its s
       .nth(3)
       .click();
     const panel = line.page.locator("headfall-line section[part=drinker]");
-    for (const title of ["Head at the drinker", "Flow while worked", "Margin"])
+    for (const title of ["Head at", "while worked", "Margin of"])
       await panel.locator("summary").filter({ hasText: title }).click();
     const words = (await panel.textContent()) ?? "";
     expect(words).toContain("head = water surface");

@@ -1,62 +1,107 @@
 import { type Checked, LAW_WORDS, writeVelocity } from "@headfall/hydraulics";
-import { html, nothing } from "lit";
-import { howGotRun } from "../kernels/how-got-run.js";
+import { html } from "lit";
+import { guard } from "lit/directives/guard.js";
+import { howGotOf } from "../kernels/how-got/how-got-of.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
 import { showFlow, showHead, showLength, showVolume } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { howGotView } from "../verdicts/how-got-view.js";
-
-/** What each run carries at the busiest minutes, and how much water stands in it. */
-export function runsTable(checked: Checked, system: UnitSystem) {
-  return html`<div class="scroller" role="region" aria-labelledby="runs-caption" tabindex="0">
-    <table class="cards" role="table">
-      <caption id="runs-caption">At the busiest minutes with the source full. Velocity and regime are at the run's busiest end.</caption>
-      <thead role="rowgroup">
-        <tr role="row">
-          <th role="columnheader" scope="col" class="words">Run</th>
-          <th role="columnheader" scope="col" class="words">Pipe</th>
-          ${["Length", "Bore", "Flow", "Velocity"].map((title) => html`<th role="columnheader" scope="col">${title}</th>`)}
-          <th role="columnheader" scope="col" class="words">Regime</th>
-          ${[...LAWS.map((law) => `Lost, ${LAW_WORDS[law]}`), "Water in the pipe"].map(
-            (title) => html`<th role="columnheader" scope="col">${title}</th>`,
-          )}
-        </tr>
-      </thead>
-      <tbody role="rowgroup">
-        ${checked.runs.map((run) => runRow(run, system))}
-      </tbody>
-    </table>
-  </div>`;
-}
+import { askHow, roveNumbers } from "../verdicts/number-button.js";
+import { type NumberColumn, numberCell, numberTable, rowHead } from "./number-rows.js";
 
 const LAWS = ["hazenWilliams", "darcyWeisbach"] as const;
 
-function runRow(run: Checked["runs"][number], system: UnitSystem) {
-  const { busiest } = run;
-  const cell = (title: string, text: unknown) => html`<td role="cell" data-head=${title}>${text}</td>`;
+const table = "runs";
+const NUMBERS: readonly Omit<NumberColumn, "table" | "column">[] = [
+  { title: "Length", subject: (run) => ({ of: "runLength", run }) },
+  { title: "Fall", subject: (run) => ({ of: "runFall", run }) },
+  { title: "Bore", subject: (run) => ({ of: "runBore", run }) },
+  { title: "Flow", subject: (run) => ({ of: "runFlow", run }) },
+  { title: "Velocity", subject: (run) => ({ of: "runVelocity", run }) },
+  { title: "Regime", isWords: true, subject: (run) => ({ of: "runReynolds", run }) },
+  ...LAWS.map((law) => ({
+    title: `Lost, ${LAW_WORDS[law]}`,
+    subject: (run: number): HowSubject => ({ of: "runLoss", run, law }),
+  })),
+  { title: "Water in the pipe", subject: (run) => ({ of: "runVolume", run }) },
+];
+const COLUMNS = NUMBERS.map((column, at): NumberColumn => ({ ...column, table, column: at + 1 }));
+const HEADS = [{ title: "Run", isWords: true }, ...NUMBERS, { title: "Pipe", isWords: true }];
+
+/** What each run carries at the busiest minutes, and how much water stands in it; each number leads to how it was got. */
+export function runsTable(checked: Checked, system: UnitSystem) {
+  return html`<div class="scroller" role="region" aria-labelledby="runs-caption" tabindex="0" @click=${askHow} @keydown=${roveNumbers}>
+    ${numberTable({
+      name: table,
+      caption:
+        "At the busiest minutes with the source full. Velocity and regime are at the run's busiest end.",
+      columns: HEADS,
+      rows: checked.runs.map((_, row) =>
+        guard(figuresOfRow(checked, system, row), () => runRow(checked, system, row)),
+      ),
+    })}
+  </div>`;
+}
+
+/** Fall of the pipe from the run's start to its end [m]. */
+function fallOf({ line }: Checked, run: number): number {
+  const { points } = line.runs[run]!;
+  return line.points.height[points[0]!]! - line.points.height[points[points.length - 1]!]!;
+}
+
+function figuresOfRow(checked: Checked, system: UnitSystem, row: number): unknown[] {
+  const { run, pipe, length, bore, volume, busiest } = checked.runs[row]!;
+  const { flow, velocity, reynolds, loss } = busiest;
+  return [
+    row,
+    run,
+    pipe,
+    system,
+    length,
+    fallOf(checked, row),
+    bore,
+    flow,
+    velocity,
+    reynolds,
+    ...LAWS.map((law) => loss[law]),
+    volume,
+  ];
+}
+
+function runRow(checked: Checked, system: UnitSystem, row: number) {
+  const { run, pipe, length, bore, volume, busiest } = checked.runs[row]!;
+  const { regime, reynolds } = busiest;
+  const texts = [
+    showLength(length, system),
+    showLength(fallOf(checked, row), system),
+    showLength(bore, system),
+    showFlow(busiest.flow, system),
+    writeVelocity(busiest.velocity, system),
+    regime === "still" ? regime : `${regime} (Re ${Math.round(reynolds)})`,
+    ...LAWS.map((law) => showHead(busiest.loss[law], system)),
+    showVolume(volume, system),
+  ];
   return html`<tr role="row">
-    <th role="rowheader" scope="row" class="words">${run.run}</th>
-    <td role="cell" class="words">${run.pipe}</td>
-    ${cell("Length", showLength(run.length, system))}
-    ${cell("Bore", showLength(run.bore, system))}
-    ${cell("Flow", showFlow(busiest.flow, system))}
-    ${cell("Velocity", writeVelocity(busiest.velocity, system))}
-    <td role="cell" class="words" data-head="Regime">
-      ${busiest.regime}${busiest.regime === "still" ? nothing : html` (Re ${Math.round(busiest.reynolds)})`}
-    </td>
-    ${LAWS.map((law) => cell(`Lost, ${LAW_WORDS[law]}`, showHead(busiest.loss[law], system)))}
-    ${cell("Water in the pipe", showVolume(run.volume, system))}
+    ${rowHead(table, row, run)} ${COLUMNS.map((column, at) => numberCell(column, row, texts[at]))}
+    <td role="cell" class="words" data-head="Pipe">${pipe}</td>
   </tr>`;
 }
 
 /** Runs whose figures are unfolded one by one; of a larger yard the first ones stand for the rest. */
 const MOST_UNFOLDED = 40;
+const UNFOLDED = ["runVelocity", "runReynolds", "runVolume"] as const;
 
 /** How the figures of each run were got, folded away until asked for. */
 export function runsHow(checked: Checked, system: UnitSystem) {
   return checked.runs.slice(0, MOST_UNFOLDED).map(
     ({ run }, index) => html`<details>
       <summary>How the figures of "${run}" were got</summary>
-      <div>${howGotRun(checked, index, system).map(howGotView)}</div>
+      <div>
+        ${[
+          ...UNFOLDED.map((of) => ({ of, run: index })),
+          { of: "runLoss" as const, run: index, law: checked.friction },
+        ].map((subject) => howGotView(howGotOf(subject, checked, undefined, system)!))}
+      </div>
     </details>`,
   );
 }

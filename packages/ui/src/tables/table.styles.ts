@@ -1,6 +1,8 @@
 import { css } from "lit";
+import { howStyles } from "../verdicts/how.styles.js";
 
 export const tableStyles = css`
+  ${howStyles}
   .scroller { overflow-x: auto; border: 1px solid var(--_rule); border-radius: 6px; background: var(--_sheet); }
   table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; font-size: 0.9rem; }
   caption { text-align: left; padding: 0.5rem 0.6rem; color: var(--_quiet); font-size: 0.85rem; }
@@ -8,7 +10,7 @@ export const tableStyles = css`
   thead th { vertical-align: bottom; border-top: 0; font-weight: 600; white-space: normal; }
   th[scope="row"], td.words, th.words { text-align: left; }
   tr[aria-current="true"] { box-shadow: inset 4px 0 0 var(--_accent); }
-  td button { min-width: 44px; font-size: 0.85rem; padding: 0 0.5rem; }
+  td button:not(.number) { min-width: 44px; font-size: 0.85rem; padding: 0 0.5rem; }
   .verdict { display: inline-flex; align-items: center; gap: 0.35rem; font-weight: 700; }
   .inline-mark { flex: none; overflow: visible; }
 
@@ -21,7 +23,8 @@ export const tableStyles = css`
     .cards td, .cards th { border: 0; padding: 0.1rem 0; text-align: left; white-space: normal; }
     .cards td[data-head]::before { content: attr(data-head); display: block; font-size: 0.75rem; line-height: 1.2; color: var(--_quiet); }
     .cards td.last { grid-column: 3; grid-row: 1; }
-    .cards td button { width: 100%; }
+    .cards td button:not(.number) { width: 100%; }
+    .cards td button.number { min-height: 44px; min-width: 44px; margin-top: -0.35rem; }
   }
-  @media print { td button { display: none; } .scroller { overflow: visible; border: 0; } }
+  @media print { td button:not(.number) { display: none; } button.number { text-decoration: none; } .scroller { overflow: visible; border: 0; } }
 `;

@@ -86,7 +86,11 @@ export function figuresIn(system: UnitSystem): Figures {
     mass: orNone((value) => writeMass(value, system)),
     velocity: orNone((value) => writeVelocity(value, system)),
     margin: orNone((value) => writeMargin(value, system)),
-    lengthIn: orNone((value) => writeQuantity(value, "length", system, 4)),
+    lengthIn: orNone((value) =>
+      isUs && Math.abs(value) >= FOOT
+        ? `${bare(value / FOOT)} ft`
+        : writeQuantity(value, "length", system, 4),
+    ),
     flowIn: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 4)),
     volumeIn: orNone((value) => writeQuantity(value, "volume", system, 4)),
     velocityIn: unit(["m/s", 1], ["ft/s", FOOT]),
@@ -105,7 +109,7 @@ export function figuresIn(system: UnitSystem): Figures {
 }
 
 function unitOfSum(most: number, isUs: boolean): [string, number, number] {
-  if (isUs) return most < 10 ? ["in", INCH, 2] : ["ft", FOOT, 3];
+  if (isUs) return most < 10 ? ["in", INCH, most < 4 * INCH ? 3 : 2] : ["ft", FOOT, 3];
   if (most < 0.1) return ["mm", 1e-3, 2];
   return most < 10 ? ["cm", 0.01, 2] : ["m", 1, 3];
 }

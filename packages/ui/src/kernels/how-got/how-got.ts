@@ -46,6 +46,7 @@ export interface Part {
 export interface Validity {
   readonly law: string;
   readonly holds: string;
+  /** Empty where a law holds everywhere. */
   readonly here: string;
   readonly isInside: boolean;
 }

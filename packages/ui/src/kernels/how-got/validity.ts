@@ -122,7 +122,7 @@ export function validityOfClearing(): Validity {
 /** Hydrostatics and geometry hold at any size: said all the same, so that nobody has to wonder. */
 export const alwaysValid = (law: string, why: string): Validity => ({
   law,
-  holds: "holds at any size",
-  here: why,
+  holds: `holds at any size; ${why}`,
+  here: "",
   isInside: true,
 });
