@@ -26,7 +26,7 @@ export function countsView({ counts }: Checked) {
  */
 export function answerView(checked: Checked, worst: number, sampling: Sampling, system: UnitSystem) {
   const verdict = checked.drinkers[worst];
-  if (verdict === undefined) return html`<p class="sentence">This plan has no drinkers yet.</p>`;
+  if (verdict === undefined) return html`<p>This plan has no drinkers yet.</p>`;
   const rank = verdict.verdict === "good" ? "Weakest" : "Worst";
   return html`<p class="sentence" part="sentence">
     ${rank}: <strong>${verdict.drinker}</strong> ${writeJudgement(verdict, system)}

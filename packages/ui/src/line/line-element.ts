@@ -300,12 +300,13 @@ export class HeadfallLine extends LitElement {
   /** What was chosen in another plan means nothing in this one: its first source is, since all begins there. */
   #forget(): void {
     this.selected = { kind: "source", source: 0 };
-    if (this.plan?.runs.length === 0) this.view = "above";
+    const isBare = this.plan?.runs.length === 0;
+    if (isBare) this.view = "above";
+    this.tool = isBare ? "run" : "hand";
     this.drinker = "";
     this.refusal = "";
     this.how = undefined;
     this.showsAll = false;
-    this.tool = "hand";
   }
 
   #checkDone({ checked, problems }: CheckController): void {
