@@ -67,7 +67,7 @@ export function shutRow(plan: ShutPlan, saveRaw: () => unknown) {
       <summary>What was found</summary>
       <ol>${plan.problems.slice(0, 20).map((problem) => html`<li>${writeProblem(problem)}</li>`)}</ol>
     </details>
-    <div class="acts"><button @click=${saveRaw}>Save as it is<span class="spoken">: ${nameOf(plan)}</span></button></div>
+    <div class="acts"><button @click=${saveRaw}>Save as it is<span class="spoken"> ${nameOf(plan)}</span></button></div>
   </li>`;
 }
 
