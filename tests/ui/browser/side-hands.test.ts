@@ -112,6 +112,33 @@ describe("when a handle is dragged with the mouse", () => {
   });
 });
 
+describe("when a line drawn closer is pulled by the mouse", () => {
+  test("it moves along with it, and nothing is chosen", async () => {
+    const side = await SideHarness.open();
+    side.profile.window = [4, 12];
+    await side.settled();
+    let chosen = 0;
+    side.hands.addEventListener("part-chosen", () => chosen++);
+    const start = side.spot({ x: 400, y: 60 });
+    await dragMouse([0, -20, -40, -60].map((right) => ({ x: start.x + right, y: start.y })));
+    await side.settled();
+    const { plot, window } = side.profile.layout!;
+    expect(window[0]).toBeCloseTo(4 + (60 * 8) / (plot.right - plot.left), 1);
+    expect(window[1] - window[0]).toBeCloseTo(8, 9);
+    expect(chosen).toBe(0);
+  });
+});
+
+describe("when the plan has gone on from what was checked", () => {
+  test("handles of parts that are gone are gone too, and the rest stay", async () => {
+    const side = await SideHarness.open({ plan: "rainBarrel", drinker: 4 });
+    side.hands.plan = { ...side.store.plan, points: [], runs: side.store.plan.runs.slice(0, 1) };
+    await side.settled();
+    expect(side.has("reading 2 0")).toBe(false);
+    expect(side.has("stand 0")).toBe(true);
+  });
+});
+
 describe("when a finger", () => {
   const tall = () => {
     document.body.style.minHeight = "4000px";

@@ -28,6 +28,22 @@ describe("with keys", () => {
     expect(side.handle("stand 0").getAttribute("aria-valuetext")).toBe(stand);
   });
 
+  test("keys pressed one after another are one step to undo, and Escape gives them up", async () => {
+    const side = await SideHarness.open();
+    const before = side.store.plan;
+    await focused(side, "stand 0");
+    await userEvent.keyboard("{ArrowUp}{ArrowUp}{PageUp}");
+    await side.settled();
+    expect(side.store.plan.sources[0]!.stand).toBe("57 cm");
+    expect(side.texts).toContain("57 cm, +12 cm");
+    await userEvent.keyboard("{Escape}");
+    expect(side.store.plan).toBe(before);
+    await userEvent.keyboard("{ArrowDown}{ArrowDown}");
+    side.handle("stand 0").blur();
+    side.store.undo();
+    expect(side.store.plan).toBe(before);
+  });
+
   test("an arrow goes by half an inch for those who read inches", async () => {
     const side = await SideHarness.open({ system: "us" });
     await focused(side, "stand 0");

@@ -1,5 +1,5 @@
 import { describe, expect, test } from "vitest";
-import { crosses, freeRow } from "../../../../packages/ui/src/kernels/side/label-rows.js";
+import { crosses, crowdOf, freeRow } from "../../../../packages/ui/src/kernels/side/label-rows.js";
 import { placeHandles } from "../../../../packages/ui/src/kernels/side/place-handles.js";
 import { runLabels } from "../../../../packages/ui/src/kernels/side/run-labels.js";
 import { type DrawingOptions, drawPlan, examplePlan } from "./drawn-plan.js";
@@ -66,7 +66,7 @@ test("freeRow stands near the pipe when nothing is in the way", () => {
   const { layout } = labelsOf("alder-bank-hen-house");
   const empty = { ...layout, pipe: [], ground: [], drinkers: [], arrow: undefined };
   const bare = { ...empty, grade: { chosen: [], highest: [], lowest: [] } };
-  const shift = freeRow({ left: 100, right: 200, top: -11, bottom: 17 }, 150, bare, []);
+  const shift = freeRow({ left: 100, right: 200, top: -11, bottom: 17 }, 150, bare, crowdOf(bare, []));
   expect(Math.abs(shift + 3 - 150)).toBeLessThanOrEqual(5);
 });
 

@@ -26,29 +26,39 @@ const FAR = 0.015;
 /** Width of the words beside the head arrow [px]. */
 const ARROW_WORDS = 95;
 
+/** What words should not cover: the drawing's own lines, grips, and other lines drawn over it. */
+export interface Crowd {
+  readonly obstacles: readonly Obstacle[];
+  readonly grips: readonly Spot[];
+}
+
+/**
+ * @param grips  what a hand must find free
+ * @param bars   other lines drawn over the drawing
+ */
+export function crowdOf(
+  layout: ProfileLayout,
+  grips: readonly Spot[],
+  bars: readonly (readonly Spot[])[] = [],
+): Crowd {
+  const obstacles = [...obstaclesOf(layout), ...bars.map((spots) => ({ spots, weight: BAR_WEIGHT }))];
+  return { obstacles, grips };
+}
+
 /**
  * The height on the drawing at which words of a given width cover the least of pipe, grade lines, ground and grips,
  * as near to the pipe as that allows.
  *
  * @param box    the words, at any height
  * @param near   where they would best stand [px]
- * @param grips  what a hand must find free
- * @param bars   other lines drawn over the drawing
  * @returns by how much the box is to be moved down [px]
  */
-export function freeRow(
-  box: LabelBox,
-  near: number,
-  layout: ProfileLayout,
-  grips: readonly Spot[],
-  bars: readonly (readonly Spot[])[] = [],
-): number {
-  const obstacles = [...obstaclesOf(layout), ...bars.map((spots) => ({ spots, weight: BAR_WEIGHT }))];
+export function freeRow(box: LabelBox, near: number, { plot }: ProfileLayout, crowd: Crowd): number {
   let best = { shift: 0, cost: Number.POSITIVE_INFINITY };
   const height = box.bottom - box.top;
-  for (let top = layout.plot.top - 4; top + height <= layout.plot.bottom + 5; top += ROW) {
+  for (let top = plot.top - 4; top + height <= plot.bottom + 5; top += ROW) {
     const moved = { ...box, top, bottom: top + height };
-    const cost = costOf(moved, obstacles, grips) + FAR * Math.abs(top + height / 2 - near);
+    const cost = costOf(moved, crowd) + FAR * Math.abs(top + height / 2 - near);
     if (cost < best.cost) best = { shift: top - box.top, cost };
   }
   return best.shift;
@@ -89,7 +99,7 @@ function arrowSpots(arrow: HeadArrow, width: number): Spot[][] {
   ];
 }
 
-function costOf(box: LabelBox, obstacles: readonly Obstacle[], grips: readonly Spot[]): number {
+function costOf(box: LabelBox, { obstacles, grips }: Crowd): number {
   const crossed = obstacles
     .filter(({ spots }) => crosses(spots, box))
     .reduce((sum, { weight }) => sum + weight, 0);
@@ -101,9 +111,9 @@ function costOf(box: LabelBox, obstacles: readonly Obstacle[], grips: readonly S
 
 /** Whether a line, whose x never falls, goes through a box. */
 export function crosses(spots: readonly Spot[], { left, right, top, bottom }: LabelBox): boolean {
-  for (let i = 1; i < spots.length; i++) {
+  for (let i = Math.max(1, firstFrom(spots, left)); i < spots.length; i++) {
     const [a, b] = [spots[i - 1]!, spots[i]!];
-    if (b.x < left || a.x > right) continue;
+    if (a.x > right) return false;
     const yAt = (x: number) => a.y + ((b.y - a.y) * (x - a.x)) / (b.x - a.x);
     const isUpright = b.x === a.x;
     const first = isUpright ? a.y : yAt(Math.max(a.x, left));
@@ -111,4 +121,15 @@ export function crosses(spots: readonly Spot[], { left, right, top, bottom }: La
     if (Math.max(first, last) >= top && Math.min(first, last) <= bottom) return true;
   }
   return false;
+}
+
+/** The first spot that is not to the left of an edge. */
+function firstFrom(spots: readonly Spot[], left: number): number {
+  let [low, high] = [0, spots.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (spots[middle]!.x < left) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }

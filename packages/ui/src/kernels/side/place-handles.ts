@@ -28,15 +28,32 @@ export function placeHandles(
 ): PlacedHandle[] {
   const scales = scalesOf(layout);
   const placed = handles.map((handle) => placeHandle(handle, layout, scales));
-  const first = placed.filter(({ handle }) => handle.key === inHand);
   const { left, right } = layout.plot;
-  const kept = [...first];
-  for (const candidate of placed) {
-    const { handle, spot, grip } = candidate;
-    const isAcross = handle.along === undefined || (spot.x >= left - 1 && spot.x <= right + 1);
-    if (isAcross && kept.every((other) => distance(other.grip, grip) >= GRIP_ROOM)) kept.push(candidate);
+  const kept: PlacedHandle[] = [];
+  const cells = new Map<string, PlacedHandle[]>();
+  const keep = (one: PlacedHandle) => {
+    const key = cellOf(one.grip.x, one.grip.y);
+    cells.set(key, [...(cells.get(key) ?? []), one]);
+    kept.push(one);
+  };
+  for (const one of placed) if (one.handle.key === inHand) keep(one);
+  for (const one of placed) {
+    const isAcross = one.handle.along === undefined || (one.spot.x >= left - 1 && one.spot.x <= right + 1);
+    if (isAcross && isFree(one.grip, cells)) keep(one);
   }
   return kept.sort((a, b) => a.grip.x - b.grip.x);
+}
+
+/** Grips by squares of the room they take, so that only neighbours are compared. */
+const cellOf = (x: number, y: number): string => `${Math.floor(x / GRIP_ROOM)} ${Math.floor(y / GRIP_ROOM)}`;
+
+function isFree({ x, y }: Spot, cells: ReadonlyMap<string, readonly PlacedHandle[]>): boolean {
+  for (const right of [-GRIP_ROOM, 0, GRIP_ROOM])
+    for (const down of [-GRIP_ROOM, 0, GRIP_ROOM]) {
+      const there = cells.get(cellOf(x + right, y + down)) ?? [];
+      if (there.some(({ grip }) => distance(grip, { x, y }) < GRIP_ROOM)) return false;
+    }
+  return true;
 }
 
 function placeHandle(handle: SideHandle, { vessel }: ProfileLayout, scales: SideScales): PlacedHandle {

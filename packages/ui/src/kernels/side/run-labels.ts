@@ -5,7 +5,7 @@ import type { ProfilePath } from "../profile-path.js";
 import type { ProfileRequest, Spot } from "../profile-request.js";
 import { showFlow, showLength } from "../shown.js";
 import { typedLength, type UnitSystem } from "../typed-quantity.js";
-import { freeRow } from "./label-rows.js";
+import { crowdOf, freeRow } from "./label-rows.js";
 import { stretchesOf } from "./path-stretches.js";
 import { scalesOf } from "./side-scales.js";
 
@@ -48,20 +48,25 @@ export interface RunLabelsRequest {
 export function runLabels({ layout, request, system, grips, bars, kept }: RunLabelsRequest): RunLabel[] {
   const wanted = wantedLabels(layout, request, system);
   const placed = placeLabels(
-    wanted.map(({ tie, width, room }) => ({ at: tie.x, size: width, weight: room })),
+    wanted.map(({ middle, width, room }) => ({ at: middle, size: width, weight: room })),
     layout.plot.left,
     layout.width - 4,
     GAP,
   );
-  return wanted.flatMap(({ run, lines, tie, width }, i) => {
+  const crowd = crowdOf(layout, grips, bars);
+  const { y, alongAt } = scalesOf(layout);
+  const { path, checked } = request;
+  return wanted.flatMap(({ run, lines, middle, width }, i) => {
     const x = placed[i];
     if (x === undefined) return [];
+    const tie = { x: middle, y: y(heightOnPath(checked.line.points.height, path, alongAt(middle))) };
     const box = { left: x - width / 2, right: x + width / 2, top: -RISE, bottom: LINE + 3 };
-    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, grips, bars), tie }];
+    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, crowd), tie }];
   });
 }
 
-interface WantedRunLabel extends Pick<RunLabel, "run" | "lines" | "tie"> {
+interface WantedRunLabel extends Pick<RunLabel, "run" | "lines"> {
+  readonly middle: number;
   readonly width: number;
   /** Width of the run on the drawing [px]. */
   readonly room: number;
@@ -73,7 +78,7 @@ function wantedLabels(
   system: UnitSystem,
 ): WantedRunLabel[] {
   const { line } = checked;
-  const { x, y, alongAt } = scalesOf(layout);
+  const { x } = scalesOf(layout);
   const { left, right } = layout.plot;
   const heights = line.points.height;
   return stretchesOf(line, path).flatMap((stretch) => {
@@ -85,9 +90,8 @@ function wantedLabels(
       `${showLength(stretch.to - stretch.from, system)}, ${fallText(fall, system)}`,
       flow < STILL ? "still" : showFlow(flow, system),
     ];
-    const middle = (from + to) / 2;
-    const tie = { x: middle, y: y(heightOnPath(line.points.height, path, alongAt(middle))) };
-    return [{ run: line.runs[stretch.run]!.index, lines, tie, width: widthOf(lines), room: to - from }];
+    const { index } = line.runs[stretch.run]!;
+    return [{ run: index, lines, middle: (from + to) / 2, width: widthOf(lines), room: to - from }];
   });
 }
 

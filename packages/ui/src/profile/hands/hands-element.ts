@@ -123,7 +123,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     const { width, height } = drawn.layout;
     const { window } = drawn.request;
     return html`
-      <div class="over" part="over" @keydown=${this.#keyPressed} @keyup=${this.#keyLeft} @focusout=${this.#keyLeft}>
+      <div class="over" part="over" @keydown=${this.#keyPressed} @keyup=${this.#keyLeft} @focusout=${this.#focusLeft}>
         <svg class=${window === undefined ? "" : "closer"} width=${width} height=${height}
           viewBox="0 0 ${width} ${height}" role="group" aria-label="What can be moved up and down"
           @touchstart=${this.#touchStart}
@@ -158,8 +158,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   }
 
   holdScale(isHeld: boolean): void {
-    if (this.#profile !== undefined)
-      this.#profile.heldHeights = isHeld ? this.drawn?.layout.heights : undefined;
+    if (this.#profile !== null) this.#profile.heldHeights = isHeld ? this.drawn?.layout.heights : undefined;
   }
 
   /** Shows a stretch of the path, or all of it. */
@@ -308,6 +307,10 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   }
 
   #keyLeft(): void {
+    this.#holding.rest();
+  }
+
+  #focusLeft(): void {
     if (!this.#holding.isByPointer) this.#holding.letGo();
   }
 

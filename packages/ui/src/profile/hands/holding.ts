@@ -8,6 +8,9 @@ import { levelNeighbours } from "../../kernels/side/snap-height.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { HandsHost } from "./hands-host.js";
 
+/** Keys pressed with no longer rest between them are one edit [ms]. */
+const REST_MS = 900;
+
 let gestures = 0;
 
 /**
@@ -20,6 +23,7 @@ export class Holding {
   #by: "pointer" | "keys" | undefined;
   #settling: Checked | undefined;
   #isMoved = false;
+  #rest: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: HandsHost) {
     this.#host = host;
@@ -38,6 +42,7 @@ export class Holding {
   }
 
   take(handle: SideHandle, by: "pointer" | "keys"): void {
+    clearTimeout(this.#rest);
     const { placed } = this.#host;
     if (by === "keys" && this.#by === "keys" && this.#drag?.key === handle.key) return;
     this.letGo();
@@ -69,7 +74,14 @@ export class Holding {
     this.#become(putHand(this.#drag, held.handle, height, system), held.handle);
   }
 
+  /** A key has been let go: if none follows soon, so is the handle. */
+  rest(): void {
+    clearTimeout(this.#rest);
+    if (this.#by === "keys") this.#rest = setTimeout(() => this.letGo(), REST_MS);
+  }
+
   letGo(): void {
+    clearTimeout(this.#rest);
     if (this.#by === undefined) return;
     if (this.isByPointer) this.#host.holdScale(false);
     this.#by = undefined;
