@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
 import { drinkersTable } from "../tables/drinkers-table.js";
-import { runsHow, runsTable } from "../tables/runs-table.js";
+import { runsTable } from "../tables/runs-table.js";
 import { sourcesTable } from "../tables/sources-table.js";
 import type { Board } from "./board.js";
 import { drawingsShown, planTable } from "./drawings-view.js";
@@ -33,7 +33,7 @@ export function deepView(board: Board) {
     </section>
     <section class="deep" aria-labelledby="runs">
       <h2 id="runs">Every run</h2>
-      ${runsTable(checked, system)} ${runsHow(checked, system)}
+      ${runsTable(checked, system)}
     </section>
     <section class="deep" aria-labelledby="sources">
       <h2 id="sources">Water in store</h2>

@@ -1,11 +1,9 @@
 import { type Checked, LAW_WORDS, writeVelocity } from "@headfall/hydraulics";
 import { html } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { howGotOf } from "../kernels/how-got/how-got-of.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import { showFlow, showHead, showLength, showVolume } from "../kernels/shown.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { howGotView } from "../verdicts/how-got-view.js";
 import { askHow, roveNumbers } from "../verdicts/number-button.js";
 import { type NumberColumn, numberCell, numberTable, rowHead } from "./number-rows.js";
 
@@ -85,23 +83,4 @@ function runRow(checked: Checked, system: UnitSystem, row: number) {
     ${rowHead(table, row, run)} ${COLUMNS.map((column, at) => numberCell(column, row, texts[at]))}
     <td role="cell" class="words" data-head="Pipe">${pipe}</td>
   </tr>`;
-}
-
-/** Runs whose figures are unfolded one by one; of a larger yard the first ones stand for the rest. */
-const MOST_UNFOLDED = 40;
-const UNFOLDED = ["runVelocity", "runReynolds", "runVolume"] as const;
-
-/** How the figures of each run were got, folded away until asked for. */
-export function runsHow(checked: Checked, system: UnitSystem) {
-  return checked.runs.slice(0, MOST_UNFOLDED).map(
-    ({ run }, index) => html`<details>
-      <summary>How the figures of "${run}" were got</summary>
-      <div>
-        ${[
-          ...UNFOLDED.map((of) => ({ of, run: index })),
-          { of: "runLoss" as const, run: index, law: checked.friction },
-        ].map((subject) => howGotView(howGotOf(subject, checked, undefined, system)!))}
-      </div>
-    </details>`,
-  );
 }

@@ -134,8 +134,12 @@ describe("howGotOf(run)", () => {
       /× L × Q\^1\.852 \/ \(C\^1\.852 × d\^4\.8704\), L and h in m, Q in L\/min, d in mm$/,
     );
     const [, us] = how({ of: "runLoss", run: 0, law: "hazenWilliams" }, "us").steps;
-    // The constant that handbooks print for feet, US gallons a minute and inches: 10.4 to 10.5.
-    expect(us!.formula).toMatch(/= 10\.[45]\d* × L × Q.* L and h in ft, Q in gal\/min, d in in$/);
+    expect(us!.formula).toMatch(/= 10\.44 × L × Q.* L and h in ft, Q in gal\/min, d in in$/);
+    // The same constants as the method page tells.
+    const method = readFileSync("docs/method/friction.md", "utf8");
+    expect(metric!.formula).toContain("= 6.169 × 10^6 × L");
+    expect(method).toContain("6.17 million");
+    expect(method).toContain("10.44 with L and h in ft");
   });
   test("carries what goes on beyond it", () => {
     const { parts } = how({ of: "runFlow", run: 0 });
