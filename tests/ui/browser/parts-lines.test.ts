@@ -67,6 +67,9 @@ test("when readings are typed one by one, they stand in the order of their dista
     ]);
   await userEvent.click(button("Delete reading 1"));
   await expect.poll(() => host.plan.runs[2]!.survey).toEqual([{ along: "2 m", fall: "10 cm" }]);
+  await userEvent.click(button("Delete reading 1"));
+  await expect.poll(() => host.plan.runs[2]).not.toHaveProperty("survey");
+  await expect.poll(() => focused(host.view)?.textContent).toBe("Survey");
 });
 
 test("when a survey is pasted from a spreadsheet, every line is a reading; a bad line is named and nothing taken", async () => {

@@ -134,6 +134,12 @@ test("when an edit is refused, the field keeps what was typed and says why, unti
   await type("One every", "2 m");
   await expect.element(alert()).toHaveTextContent("12 drinkers would reach past the end of the run");
   await expect.element(textbox("One every")).toHaveValue("2 m");
+  await userEvent.click(textbox("One every"));
+  await userEvent.keyboard("{Escape}");
+  await expect.element(textbox("One every")).toHaveValue("30 cm");
+  await expect.element(alert()).not.toBeInTheDocument();
+  await type("One every", "2 m");
+  await expect.element(alert()).toBeVisible();
   await type("One every", "20");
   await expect.poll(() => host.plan.runs[1]!.drinkers).toMatchObject({ every: "20 cm" });
   await expect.element(alert()).not.toBeInTheDocument();

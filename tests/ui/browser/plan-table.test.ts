@@ -149,6 +149,7 @@ test("when a source is added, duplicated and deleted, its table has one row more
   const last = host.view.shadowRoot!.querySelectorAll<HTMLButtonElement>('[aria-label^="Delete source"]');
   await userEvent.click(last[last.length - 1]!);
   await expect.poll(() => host.plan.sources).toHaveLength(2);
+  expect(host.view.shadowRoot!.activeElement?.ariaLabel).toBe("Sources, table");
 });
 
 test("when a reading is deleted, the survey that has none left is left out", async () => {
@@ -156,6 +157,7 @@ test("when a reading is deleted, the survey that has none left is left out", asy
   await userEvent.click(button("Delete reading 1 of ducks"));
   await expect.poll(() => host.plan.runs[2]).not.toHaveProperty("survey");
   await expect.element(page.getByRole("heading", { name: "Surveys: none yet" })).toBeVisible();
+  expect(host.view.shadowRoot!.activeElement?.textContent).toBe("Surveys: none yet");
 });
 
 test("when the vessel has sizes of its own, they are in its cell", async () => {

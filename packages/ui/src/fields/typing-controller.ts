@@ -23,7 +23,7 @@ export class TypingController implements ReactiveController {
   readonly #problems = new Map<string, string>();
   readonly #entered = new Set<string>();
   /** The field whose edit was wanted last, while it is not known what came of it, and what was typed for it. */
-  #sent: { readonly key: string; readonly drafts: readonly string[] } | undefined;
+  #sent: { readonly key: string; readonly drafts: readonly string[]; isTold: boolean } | undefined;
 
   constructor(host: TypingHost) {
     this.#host = host;
@@ -32,8 +32,9 @@ export class TypingController implements ReactiveController {
 
   hostUpdate(): void {
     // An edit that was refused is told to the view that wanted it, and shown where it was typed.
-    if (this.#sent !== undefined && this.#host.refusal !== "")
-      this.#problems.set(this.#sent.key, this.#host.refusal);
+    if (this.#sent === undefined || this.#sent.isTold || this.#host.refusal === "") return;
+    this.#problems.set(this.#sent.key, this.#host.refusal);
+    this.#sent.isTold = true;
   }
 
   get system(): UnitSystem {
@@ -139,7 +140,7 @@ export class TypingController implements ReactiveController {
    */
   want(key: string, change: PlanChange, gesture?: string, drafts: readonly string[] = []): void {
     this.#problems.delete(key);
-    this.#sent = { key, drafts };
+    this.#sent = { key, drafts, isTold: false };
     this.#host.dispatchEvent(new EditWantedEvent(change, gesture));
     this.#host.requestUpdate();
   }

@@ -49,7 +49,8 @@ export class HeadfallPart extends LitElement {
   declare refusal: string;
 
   readonly #typing = new TypingController(this);
-  #hadFocus = false;
+  /** Where the keyboard goes on from when what it was on is drawn no more. */
+  #focusHome: HTMLElement | undefined;
 
   constructor() {
     super();
@@ -63,15 +64,23 @@ export class HeadfallPart extends LitElement {
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("plan")) this.#planChanged(changed.get("plan"));
-    const before = changed.get("selected");
-    this.#hadFocus =
-      changed.has("selected") && !isSamePart(before, this.selected) && this.shadowRoot?.activeElement != null;
+    const isOther = changed.has("selected") && !isSamePart(changed.get("selected"), this.selected);
+    this.#focusHome = this.#homeOf(this.shadowRoot?.activeElement, isOther);
   }
 
   override updated(): void {
-    // What was pressed is gone with the part before: the keyboard goes on from the new part's name.
-    if (this.#hadFocus && this.shadowRoot?.activeElement == null)
-      this.renderRoot.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
+    if (this.#focusHome === undefined || this.shadowRoot?.activeElement != null) return;
+    const home = this.#focusHome.isConnected
+      ? this.#focusHome
+      : this.renderRoot.querySelector<HTMLElement>("h2");
+    home?.focus({ preventScroll: true });
+  }
+
+  /** The name of a new part; else what the element with the focus is folded under. */
+  #homeOf(focused: Element | null | undefined, isOther: boolean): HTMLElement | undefined {
+    if (focused == null) return undefined;
+    const summary = isOther ? null : focused.closest("details")?.querySelector("summary");
+    return summary ?? this.renderRoot.querySelector<HTMLElement>("h2") ?? undefined;
   }
 
   override render() {

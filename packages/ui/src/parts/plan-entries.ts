@@ -127,7 +127,7 @@ export function jointEntries(
     change: (value) =>
       write(key, value, `${title.toLowerCase()} at ${joint}`, isStated ? [] : fallThatTells(plan, joint)),
   });
-  const unsaid = isStated ? "0 cm" : "as its runs say";
+  const unsaid = isStated ? "0 cm" : "by its runs";
   return {
     ground: height(
       "ground",

@@ -27,7 +27,7 @@ export function fallEntry({ plan }: PlanContext, run: number): TypedEntry {
     name: `Fall of ${name}`,
     kind: "length",
     typed: plan.runs[run]!.fall,
-    standIn: "as its ends say",
+    standIn: "by its ends",
     note: `How much lower its end is than ${start}; a minus where higher.`,
     change: setAt(["runs", run, "fall"], `fall of ${name}`),
   };

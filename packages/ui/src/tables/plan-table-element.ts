@@ -77,6 +77,8 @@ export class HeadfallPlanTable extends LitElement {
   declare private pages: Readonly<Partial<Record<RowSort, number>>>;
 
   readonly #typing = new TypingController(this);
+  /** The table with the focus: where the keyboard goes on from when its row is deleted. */
+  #focusHome: Element | undefined;
 
   constructor() {
     super();
@@ -104,9 +106,15 @@ export class HeadfallPlanTable extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
+    this.#focusHome = this.shadowRoot?.activeElement?.closest("section") ?? undefined;
     if (changed.has("plan")) this.#planChanged(changed.get("plan"));
     if (changed.has("selected") && !isSamePart(changed.get("selected"), this.selected))
       this.#turnToSelected();
+  }
+
+  override updated(): void {
+    if (this.#focusHome === undefined || this.shadowRoot?.activeElement != null) return;
+    this.#focusHome.querySelector<HTMLElement>(".scroller, h3")?.focus({ preventScroll: true });
   }
 
   override render() {
@@ -127,7 +135,7 @@ export class HeadfallPlanTable extends LitElement {
     const page = this.#pageOf(sort, seats);
     const shown = seats.slice(page * PAGE_ROWS, (page + 1) * PAGE_ROWS);
     return html`<section>
-      ${seats.length === 0 ? html`<h3>${CAPTIONS[sort]}: none yet</h3>` : this.#rows(request, sort, shown)}
+      ${seats.length === 0 ? html`<h3 tabindex="-1">${CAPTIONS[sort]}: none yet</h3>` : this.#rows(request, sort, shown)}
       ${seats.length > PAGE_ROWS ? this.#pager(sort, page, seats.length) : nothing} ${addRowView(request, sort)}
     </section>`;
   }
@@ -144,7 +152,8 @@ export class HeadfallPlanTable extends LitElement {
           ${repeat(
             shown.map((seat) => rowOf(request, seat)),
             ({ key }) => key,
-            (row) => planRowView(request, row, isRowOf(request.selected, row.part)),
+            (row) =>
+              planRowView(request, row, row.reading === undefined && isRowOf(request.selected, row.part)),
           )}
         </tbody>
       </table>
