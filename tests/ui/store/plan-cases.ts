@@ -3,7 +3,7 @@ import { randomPlan } from "../../arbitraries/plans.js";
 
 const known = new Map<number, Plan>();
 /** Plans are drawn from so many, each made once: their making would cost more than what is tried on them. */
-export const PLANS = 600;
+export const PLANS = 200;
 
 /** The random plan of a number, which nothing may write to. */
 export function planOf(seed: number): Plan {

@@ -3,7 +3,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { applyDiff, diffPlans, reverseDiff } from "../../../packages/ui/src/store/plan-diff.js";
 import { withValue } from "../../../packages/ui/src/store/plan-values.js";
-import { randomPlan } from "../../arbitraries/plans.js";
+import { PLANS, planOf } from "./plan-cases.js";
 
 const plan: Plan = {
   headfall: 1,
@@ -11,8 +11,7 @@ const plan: Plan = {
   runs: [{ id: "feed", length: "12 m" }, { length: "3 m" }],
 };
 const copyOf = <T>(value: T): T => JSON.parse(JSON.stringify(value)) as T;
-const seeds = fc.integer({ min: 0, max: 0x7fffffff });
-const planOf = (seed: number) => randomPlan(seed) as unknown as Plan;
+const seeds = fc.nat({ max: PLANS - 1 });
 
 describe("diffPlans", () => {
   test("tells one typed key by its path, with what stood there and what stands there now", () => {

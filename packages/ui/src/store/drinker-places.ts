@@ -1,7 +1,7 @@
 import type { PlanDrinkerGroup } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { tidyGroup } from "./edits/part-keys.js";
-import { exactLength, metresOf, typedDistance } from "./typed-length.js";
+import { exactLength, metresOf, roundLength } from "./typed-length.js";
 
 /** Where the drinkers of a regular group hang along their run [m]. */
 export interface Row {
@@ -48,7 +48,7 @@ export function withRow(
   const exact = (length: number) => exactLength(length, system, SAME_PLACE / (2 * row.count));
   const forms = [
     () => write(group.first, group.every),
-    () => write(typedDistance(row.first, system), typedDistance(row.every, system)),
+    () => write(roundLength(row.first, system), roundLength(row.every, system)),
     () => write(undefined, undefined),
     () => write(exact(row.first), undefined),
     () => write(undefined, exact(row.every)),

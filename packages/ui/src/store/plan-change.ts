@@ -53,7 +53,10 @@ export type PlanChange =
   | { readonly kind: "moveReading"; readonly run: number; readonly reading: number; readonly fall: number }
   | { readonly kind: "addReading"; readonly run: number; readonly along: number; readonly fall: number }
   | { readonly kind: "deleteReading"; readonly run: number; readonly reading: number }
-  /** Cuts a run in two at a distance from its start [m]; no head and no flow changes by it. */
+  /**
+   * Cuts a run in two at a distance from its start [m]; no head and no flow changes by it. Only at the ordinary hour,
+   * where the plan says how many of a group drink but not which, others of a group that was cut through may be taken.
+   */
   | { readonly kind: "splitRun"; readonly run: number; readonly along: number }
   /** Makes one run of the two that meet at a joint. */
   | { readonly kind: "joinRuns"; readonly joint: string }
@@ -75,3 +78,27 @@ export type Edited =
       readonly selected?: Selected;
     }
   | { readonly ok: false; readonly because: string };
+
+/**
+ * What an edit puts somewhere else, as one text; undefined for edits of other sorts. Two edits in a row of the same
+ * subject: the second alone says all.
+ */
+export function subjectOf(change: PlanChange): string | undefined {
+  switch (change.kind) {
+    case "set":
+      return JSON.stringify([change.kind, change.path]);
+    case "setAll":
+      return JSON.stringify([change.kind, change.entries.map(({ path }) => path)]);
+    case "moveJoint":
+    case "setHeight":
+      return JSON.stringify([change.kind, change.joint]);
+    case "moveCorner":
+      return JSON.stringify([change.kind, change.run, change.corner]);
+    case "moveDrinkers":
+      return JSON.stringify([change.kind, change.run, change.group]);
+    case "moveReading":
+      return JSON.stringify([change.kind, change.run, change.reading]);
+    default:
+      return undefined;
+  }
+}

@@ -24,6 +24,8 @@ export const MOST_STEPS = 1000;
 export function withStep({ done }: PlanHistory, step: PlanStep): PlanHistory {
   const last = done[done.length - 1];
   if (last !== undefined && step.gesture !== undefined && last.gesture === step.gesture) {
+    // A drag that has come back to where it began has done nothing.
+    if (step.after === last.before) return { done: done.slice(0, -1), undone: [] };
     return { done: [...done.slice(0, -1), { ...step, before: last.before }], undone: [] };
   }
   return { done: [...done.slice(-(MOST_STEPS - 1)), step], undone: [] };

@@ -1,7 +1,7 @@
 import type { Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { editPlan } from "./edit-plan.js";
-import type { Edited, PlanChange } from "./plan-change.js";
+import { type Edited, type PlanChange, subjectOf } from "./plan-change.js";
 import { NO_HISTORY, type PlanHistory, type PlanStep, withStep } from "./plan-history.js";
 
 /** Why the plan became another one; "elsewhere" is an edit made in another tab. */
@@ -16,6 +16,8 @@ export type PlanListener = (plan: Plan, before: Plan, cause: PlanCause) => void;
  */
 export class PlanStore {
   #plan: Plan;
+  /** The drag under way: what its edits are about, and the plan before the first of them. */
+  #drag: { readonly gesture: string; readonly subject: string; readonly before: Plan } | undefined;
   #history: PlanHistory = NO_HISTORY;
   readonly #listeners = new Set<PlanListener>();
 
@@ -35,15 +37,27 @@ export class PlanStore {
     return this.#history.undone.at(-1);
   }
 
-  /** Makes an edit. All edits with the same `gesture` in a row are one step. */
+  /**
+   * Makes an edit. All edits with the same `gesture` in a row are one step; those of them that put the same thing
+   * somewhere else are each made on the plan before the drag, so that what gave way on the way there (drinkers pushed
+   * together, readings dropped) comes back when the hand does.
+   */
   edit(change: PlanChange, system: UnitSystem, gesture?: string): Edited {
-    const edited = editPlan(this.#plan, change, system);
+    const edited = editPlan(this.#beforeDrag(change, gesture), change, system);
     if (edited.ok && edited.plan !== this.#plan) {
       const step = { before: this.#plan, after: edited.plan, words: edited.words, gesture };
       this.#history = withStep(this.#history, step);
       this.#become(edited.plan, "edit");
     }
     return edited;
+  }
+
+  #beforeDrag(change: PlanChange, gesture: string | undefined): Plan {
+    const subject = subjectOf(change);
+    if (gesture === undefined || subject === undefined) this.#drag = undefined;
+    else if (this.#drag?.gesture !== gesture || this.#drag.subject !== subject)
+      this.#drag = { gesture, subject, before: this.#plan };
+    return this.#drag?.before ?? this.#plan;
   }
 
   /** Takes the last step back; tells which, or undefined when there is none. */
@@ -83,6 +97,7 @@ export class PlanStore {
   replace(plan: Plan, words: string, cause: "edit" | "elsewhere" = "edit"): void {
     if (plan === this.#plan) return;
     this.#history = withStep(this.#history, { before: this.#plan, after: plan, words, gesture: undefined });
+    this.#drag = undefined;
     this.#become(plan, cause);
   }
 
@@ -95,6 +110,8 @@ export class PlanStore {
   #become(plan: Plan, cause: PlanCause): void {
     const before = this.#plan;
     this.#plan = plan;
+    // A plan that came by other ways than the drag's own edits is what the next of them starts from.
+    if (cause !== "edit") this.#drag = undefined;
     if (plan === before) return;
     for (const listener of [...this.#listeners]) listener(plan, before, cause);
   }

@@ -12,9 +12,10 @@ export function metresOf(typed: string | undefined): number {
 }
 
 /** A length as a hand gives it, from a metre on in metres: "62 cm", "12.35 m", "2 ft 6 in". */
-export function typedDistance(length: number, system: UnitSystem): string {
+export function roundLength(length: number, system: UnitSystem): string {
   const isLong = system === "metric" && Math.abs(length) >= 0.9995;
-  return isLong ? `${trimmed(length, 2)} m` : typedLength(length, system);
+  const typed = isLong ? `${trimmed(length, 2)} m` : typedLength(length, system);
+  return typed.replace(/^-0 /, "0 ");
 }
 
 /**
@@ -23,9 +24,9 @@ export function typedDistance(length: number, system: UnitSystem): string {
  */
 export function exactLength(length: number, system: UnitSystem, tolerance = SAME): string {
   const other = system === "us" ? "metric" : "us";
-  const short = [typedDistance(length, system), typedLength(length, system), fine(length, system, 3)];
-  const foreign = [typedDistance(length, other)];
-  const long = [4, 5, 6, 7, 8, 9, 10].map((decimals) => fine(length, system, decimals));
+  const short = [roundLength(length, system), fine(length, system, 2), fine(length, system, 3)];
+  const foreign = [roundLength(length, other)];
+  const long = [4, 5, 6, 7, 8, 9, 10, 11, 12].map((decimals) => fine(length, system, decimals));
   const candidates = [...short, ...foreign, ...long];
   return (
     candidates.find((typed) => Math.abs(metresOf(typed) - length) <= tolerance) ??
@@ -34,6 +35,7 @@ export function exactLength(length: number, system: UnitSystem, tolerance = SAME
 }
 
 function fine(length: number, system: UnitSystem, decimals: number): string {
+  if (system === "metric" && Math.abs(length) < 1) return `${trimmed(length * 100, decimals - 2)} cm`;
   if (system === "metric") return `${trimmed(length, decimals)} m`;
   const inches = Number((Math.abs(length) / INCH).toFixed(decimals));
   const feet = Math.floor(inches / 12);

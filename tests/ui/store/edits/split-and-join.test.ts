@@ -13,10 +13,10 @@ import { editPlan } from "../../../../packages/ui/src/store/edit-plan.js";
 import { metresOf } from "../../../../packages/ui/src/store/typed-length.js";
 import { frozen, PLANS, planOf } from "../plan-cases.js";
 
-/** Pieces of pipe of a few millimetres count as one, and texts have so many decimals: heads may be off by this [m]. */
-const SAME_HEAD = 2e-4;
-/** A hundredth of a millilitre a minute [m3/s], or a thousandth of the flow. */
-const SAME_FLOW = 2e-10;
+/** Lengths are written in so many decimals that heads may be off by this [m]. */
+const SAME_HEAD = 1e-6;
+/** Flows may be off by this [m3/s], and by a hundred-thousandth of themselves. */
+const SAME_FLOW = 1e-11;
 
 type System = "metric" | "us";
 const cuts = fc.record({
@@ -81,7 +81,7 @@ function expectSame(
         const [flow, flowNow] = [was.drinkerFlow[d]!, is.drinkerFlow[number]!];
         expect(one.line.drinkers.height[d], where).toBeCloseTo(other.line.drinkers.height[number]!, 5);
         expect(Math.abs(head - headNow), where).toBeLessThan(SAME_HEAD);
-        expect(Math.abs(flow - flowNow), where).toBeLessThan(SAME_FLOW + 1e-3 * flow);
+        expect(Math.abs(flow - flowNow), where).toBeLessThan(SAME_FLOW + 1e-5 * flow);
       });
     }
   }

@@ -23,13 +23,14 @@ const APART = 3;
 
 /**
  * Gives every joint a place: known ones keep theirs, the others are put at the end of their runs, to scale, straight
- * on where they can and turned aside where a joint has several.
+ * on where they can and turned aside where a joint has several. Where nothing says otherwise a run goes to the right,
+ * so that what lies before a known place lies to its left.
  */
 export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest): Map<string, Ground> {
   const at = new Map(placed);
-  const heading = new Map<string, number>();
-  const taken = new Map<string, number>();
   const meeting = runsAt(ends);
+  const heading = headingsOf(placed, ends);
+  const taken = new Map<string, number>();
   const follow = (start: string) => {
     const queue = [start];
     for (let next = 0; next < queue.length; next++) {
@@ -38,9 +39,11 @@ export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest)
         const { from, to } = ends[run]!;
         const other = from === here ? to : from;
         if (at.has(other)) continue;
-        const turn = taken.get(here) ?? 0;
-        taken.set(here, turn + 1);
-        const angle = (heading.get(here) ?? 0) + TURNS[turn % TURNS.length]!;
+        const onward = heading.get(here) ?? (from === here ? 0 : Math.PI);
+        const way = `${onward} ${here}`;
+        const turn = taken.get(way) ?? 0;
+        taken.set(way, turn + 1);
+        const angle = onward + TURNS[turn % TURNS.length]!;
         const { x, y } = at.get(here)!;
         const length = Math.max(lengths[run]!, 0.1);
         at.set(other, { x: x + length * Math.cos(angle), y: y + length * Math.sin(angle) });
@@ -57,9 +60,26 @@ export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest)
   return at;
 }
 
+/** Which way leads on from known places that a run joins: away from each other. */
+function headingsOf(placed: UnplacedRequest["placed"], ends: UnplacedRequest["ends"]): Map<string, number> {
+  const heading = new Map<string, number>();
+  for (const { from, to } of ends) {
+    const [start, end] = [placed.get(from), placed.get(to)];
+    if (start === undefined || end === undefined || from === to) continue;
+    const angle = Math.atan2(end.y - start.y, end.x - start.x);
+    if (!heading.has(to)) heading.set(to, angle);
+    if (!heading.has(from)) heading.set(from, angle + Math.PI);
+  }
+  return heading;
+}
+
 function runsAt(ends: UnplacedRequest["ends"]): Map<string, number[]> {
   const meeting = new Map<string, number[]>();
-  const add = (name: string, run: number) => meeting.set(name, [...(meeting.get(name) ?? []), run]);
+  const add = (name: string, run: number) => {
+    const list = meeting.get(name);
+    if (list === undefined) meeting.set(name, [run]);
+    else list.push(run);
+  };
   ends.forEach(({ from, to }, run) => {
     add(from, run);
     if (to !== from) add(to, run);
@@ -70,5 +90,7 @@ function runsAt(ends: UnplacedRequest["ends"]): Map<string, number[]> {
 /** Below all that has a place already; 0 when nothing has. */
 function lowest(at: ReadonlyMap<string, Ground>): number {
   if (at.size === 0) return 0;
-  return Math.min(...[...at.values()].map(({ y }) => y)) - APART;
+  let low = Number.POSITIVE_INFINITY;
+  for (const { y } of at.values()) low = Math.min(low, y);
+  return low - APART;
 }

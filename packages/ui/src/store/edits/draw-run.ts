@@ -4,7 +4,7 @@ import type { Ground } from "../../kernels/above/spot.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited, PlanChange, RunEndChoice } from "../plan-change.js";
 import { heightsOf, type PlanHeights } from "../plan-heights.js";
-import { exactLength, metresOf, typedDistance } from "../typed-length.js";
+import { exactLength, metresOf, roundLength } from "../typed-length.js";
 import { keepHeights, movedJoints } from "./keep-heights.js";
 import { tidyRun } from "./part-keys.js";
 import { pinPlaces } from "./pin-places.js";
@@ -123,7 +123,7 @@ function lengthOfNew(
   given: number | undefined,
   system: UnitSystem,
 ): string {
-  if (given !== undefined) return typedDistance(given, system);
+  if (given !== undefined) return roundLength(given, system);
   const drawn = layAbove(plan);
   const spots = [spotOf(plan, drawn, from), ...corners, spotOf(plan, drawn, to)];
   const [start, end] = [joints.get(from)?.height, joints.get(to)?.height];

@@ -2,7 +2,7 @@ import { type Plan, type PlanDrinkerGroup, runNames } from "@headfall/hydraulics
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
-import { exactLength, metresOf, typedDistance } from "../typed-length.js";
+import { exactLength, metresOf, roundLength } from "../typed-length.js";
 import { tidyGroup } from "./part-keys.js";
 import { GONE, groupsOf, refuse, withGroups, withRun } from "./plan-parts.js";
 
@@ -61,6 +61,6 @@ export function moveDrinkers(
 
 /** A distance from 0 to an end; its rounding does not take it past the end. */
 export function typedWithin(distance: number, end: number, system: UnitSystem): string {
-  const typed = typedDistance(Math.min(end, Math.max(0, distance)), system);
+  const typed = roundLength(Math.min(end, Math.max(0, distance)), system);
   return metresOf(typed) > end ? exactLength(end, system) : typed;
 }

@@ -14,7 +14,7 @@ import type { Ground } from "../../kernels/above/spot.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited } from "../plan-change.js";
 import { isSameValue } from "../plan-values.js";
-import { typedDistance } from "../typed-length.js";
+import { roundLength } from "../typed-length.js";
 import { tidyPlan, tidyPoint, tidyRun, tidySource } from "./part-keys.js";
 
 /** An edit that cannot be made, with its reason. */
@@ -124,6 +124,6 @@ export function freeName(stem: string, from: number, taken: ReadonlySet<string>)
 
 /** A place as it is written. */
 export const typedPlace = ({ x, y }: Ground, system: UnitSystem): PlanPlace => ({
-  x: typedDistance(x, system),
-  y: typedDistance(y, system),
+  x: roundLength(x, system),
+  y: roundLength(y, system),
 });

@@ -3,7 +3,7 @@ import { type AboveLayout, layAbove } from "../../kernels/above/lay-above.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import { endReading, heightsOf, type PlanHeights } from "../plan-heights.js";
-import { metresOf, typedDistance } from "../typed-length.js";
+import { metresOf, roundLength } from "../typed-length.js";
 import { tidyRun } from "./part-keys.js";
 import { groupsOf, withGroups, withRun } from "./plan-parts.js";
 
@@ -87,8 +87,8 @@ function heightBetween(plan: Plan, index: number, { joints }: PlanHeights): numb
 
 /** A length measured off a drawing, but no less than its ends are apart in height. */
 export function lengthAtLeast(drawn: number, apart: number, system: UnitSystem): string {
-  const typed = typedDistance(drawn, system);
+  const typed = roundLength(drawn, system);
   if (metresOf(typed) >= apart) return typed;
   // A centimetre more, so that rounding never takes it below.
-  return typedDistance(apart + 0.01, system);
+  return roundLength(apart + 0.01, system);
 }

@@ -10,7 +10,7 @@ import {
   type PlanHeights,
   toldFall,
 } from "../plan-heights.js";
-import { exactLength, metresOf, typedDistance } from "../typed-length.js";
+import { exactLength, metresOf, roundLength } from "../typed-length.js";
 import { keepHeights, tellHeight } from "./keep-heights.js";
 import { tidyRun, tidySource } from "./part-keys.js";
 import { meetingRuns, refuse, withPoint, withRun, withSource } from "./plan-parts.js";
@@ -52,12 +52,12 @@ function byItsKey(
       return withStand(plan, by.source, height, system);
     case "point": {
       const ground = metresOf(plan.points?.[by.point]?.ground);
-      return withPoint(plan, joint, { above: typedDistance(height - ground, system) });
+      return withPoint(plan, joint, { above: roundLength(height - ground, system) });
     }
     case "run": {
       const { to } = runEnds(plan)[by.run]!;
       const fall = by.isStart ? height - heights.joints.get(to)!.height : heights.reference[by.run]! - height;
-      return withRun(plan, by.run, withFall(plan.runs[by.run]!, typedDistance(fall, system)));
+      return withRun(plan, by.run, withFall(plan.runs[by.run]!, roundLength(fall, system)));
     }
   }
 }
@@ -66,7 +66,7 @@ function byItsKey(
 function withStand(plan: Plan, index: number, height: number, system: UnitSystem): Plan {
   const source = plan.sources[index]!;
   const stand = Math.max(0, height - metresOf(source.ground) - outletInVessel(source));
-  return withSource(plan, index, tidySource({ ...source, stand: typedDistance(stand, system) }));
+  return withSource(plan, index, tidySource({ ...source, stand: roundLength(stand, system) }));
 }
 
 /** The run with another fall, told where it told it before: by its own key, by the last reading, or by both. */

@@ -4,7 +4,7 @@ import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { placesOf } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading, heightsOf, toldFall } from "../plan-heights.js";
-import { exactLength, metresOf, typedDistance } from "../typed-length.js";
+import { exactLength, metresOf, roundLength } from "../typed-length.js";
 import { movedJoints } from "./keep-heights.js";
 import { tidyRun } from "./part-keys.js";
 import { pinPlaces, saysPlaces } from "./pin-places.js";
@@ -78,11 +78,11 @@ function typedCut(run: PlanRun, along: number, system: UnitSystem): { along: num
     ...groupsOf(run).flatMap((group) => placesOf(group, length)),
     ...(run.survey ?? []).map((reading) => metresOf(reading.along)),
   ];
-  const round = metresOf(typedDistance(along, system));
+  const round = metresOf(roundLength(along, system));
   const near = places
     .filter((place) => Math.abs(place - round) <= NEAR && place > 0 && place < length)
     .sort((a, b) => Math.abs(a - round) - Math.abs(b - round))[0];
-  const typed = near === undefined ? typedDistance(along, system) : exactLength(near, system);
+  const typed = near === undefined ? roundLength(along, system) : exactLength(near, system);
   return { along: metresOf(typed), typed };
 }
 
