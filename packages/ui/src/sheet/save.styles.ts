@@ -5,7 +5,7 @@ export const saveStyles = css`
   h3 { font-size: 1rem; margin: 0.75rem 0 0.35rem; }
   h2 { font-size: 1.15rem; margin: 0; }
   .buttons { display: grid; grid-template-columns: repeat(auto-fill, minmax(14rem, 1fr)); gap: 0.5rem; }
-  .field { display: block; font-weight: 600; margin-bottom: 0.35rem; }
+  .field { display: block; font-weight: 600; margin-bottom: 0.35rem; max-width: 28.5rem; }
   .field select { display: block; width: 100%; font-weight: 400; }
   .tick { display: flex; align-items: center; gap: 0.6rem; min-height: 44px; cursor: pointer; }
   .tick input { accent-color: var(--_accent); width: 1.15rem; height: 1.15rem; margin: 0; flex: none; }

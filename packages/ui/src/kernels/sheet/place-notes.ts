@@ -30,8 +30,13 @@ const SIDES = [
   [0.5, 1],
   [-0.5, 1],
 ] as const;
-/** How much worse it is that a leader crosses words than that words cover a spot of the drawing. */
+/** What each spot of the drawing under the words costs, and each millimetre of distance. */
+const COVERED = 3;
+const FAR = 0.3;
+/** What each spot of a leader costs that lies upon words; upon the drawing it costs 1. */
 const CROSSING = 4;
+/** So far from its spot a leader is among the lines it belongs to [mm]. */
+const LEAVES = 3;
 /** Side of a square of the map that finds what is near [mm]. */
 const SQUARE = 12;
 
@@ -50,7 +55,7 @@ export function placeNotes(
   bounds: Box,
 ): readonly PlacedNote[] {
   const lines = createMap<Spot>();
-  for (const spot of obstacles) lines.add(boxOfSpots([spot]), spot);
+  for (const spot of thinned(obstacles)) lines.add(boxOfSpots([spot]), spot);
   const taken = createMap<Box>();
   const placed: PlacedNote[] = notes.map(() => undefined);
   const order = notes.map((_, i) => i).sort((a, b) => notes[b]!.weight - notes[a]!.weight || a - b);
@@ -65,30 +70,26 @@ export function placeNotes(
 }
 
 function bestBox(note: Note, bounds: Box, taken: SpotMap<Box>, lines: SpotMap<Spot>): PlacedNote {
-  let best: { box: Box; covered: number } | undefined;
-  for (const box of candidates(note)) {
-    if (!isInside(box, bounds)) continue;
-    if (taken.near(box).some((other) => doMeet(box, other))) continue;
-    const crossed = leaderOf(note.at, box).filter((spot) =>
-      taken.near(boxOfSpots([spot])).some((other) => isIn(spot, other)),
-    ).length;
-    const covered = lines.near(box).filter((spot) => isIn(spot, box)).length + CROSSING * crossed;
-    if (covered === 0) return box;
-    if (best === undefined || covered < best.covered) best = { box, covered };
+  let best: { box: Box; cost: number } | undefined;
+  for (const distance of DISTANCES) {
+    // From here on the leader alone would cost more.
+    if (best !== undefined && best.cost <= FAR * distance) break;
+    for (const box of boxesAt(note, distance)) {
+      if (!isInside(box, bounds)) continue;
+      if (taken.near(box).some((other) => doMeet(box, other))) continue;
+      const cost = FAR * distance + costOf(note.at, box, taken, lines);
+      if (best === undefined || cost < best.cost) best = { box, cost };
+    }
   }
   return best?.box;
 }
 
-function* candidates({ at, lines }: Note): Generator<Box> {
-  const width = Math.max(...lines.map((text, i) => lengthOfText(text, NOTE_SIZE, i === 0))) + 2 * AROUND;
-  const height = lines.length * NOTE_LEADING + AROUND;
-  for (const distance of DISTANCES) {
-    for (const [across, down] of SIDES) {
-      const middle = at.x + across * (distance + width / 2);
-      const top = at.y + down * (distance + height / 2) - height / 2;
-      yield { left: middle - width / 2, right: middle + width / 2, top, bottom: top + height };
-    }
-  }
+/** What a place costs besides its distance: spots of the drawing under the words, and what the leader runs through. */
+function costOf(at: Spot, box: Box, taken: SpotMap<Box>, lines: SpotMap<Spot>): number {
+  const covered = lines.near(box).filter((spot) => isIn(spot, box)).length;
+  const leader = leaderOf(at, box);
+  const crossed = leader.filter((spot) => taken.near(boxOfSpots([spot])).some((other) => isIn(spot, other)));
+  return COVERED * covered + CROSSING * crossed.length + passedBy(leader, at, lines);
 }
 
 /** Where a leader from a spot ends: the nearest edge of its words. */
@@ -96,6 +97,15 @@ export const leaderEnd = (at: Spot, box: Box): Spot => ({
   x: Math.min(Math.max(at.x, box.left), box.right),
   y: Math.min(Math.max(at.y, box.top), box.bottom),
 });
+
+/** Spots of the drawing that a leader passes through, other than where it begins. */
+function passedBy(leader: readonly Spot[], at: Spot, lines: SpotMap<Spot>): number {
+  return leader.filter(({ x, y }) => {
+    if (Math.hypot(x - at.x, y - at.y) < LEAVES) return false;
+    const close = { left: x - 1, right: x + 1, top: y - 1, bottom: y + 1 };
+    return lines.near(close).some((spot) => isIn(spot, close));
+  }).length;
+}
 
 /** Spots along a leader, without its ends. */
 function leaderOf(at: Spot, box: Box): Spot[] {
@@ -105,6 +115,17 @@ function leaderOf(at: Spot, box: Box): Spot[] {
     x: at.x + ((end.x - at.x) * (i + 1)) / steps,
     y: at.y + ((end.y - at.y) * (i + 1)) / steps,
   }));
+}
+
+/** Boxes for a note at a distance from its spot, to every side. */
+function boxesAt({ at, lines }: Note, distance: number): Box[] {
+  const width = Math.max(...lines.map((text, i) => lengthOfText(text, NOTE_SIZE, i === 0))) + 2 * AROUND;
+  const height = lines.length * NOTE_LEADING + AROUND;
+  return SIDES.map(([across, down]) => {
+    const middle = at.x + across * (distance + width / 2);
+    const top = at.y + down * (distance + height / 2) - height / 2;
+    return { left: middle - width / 2, right: middle + width / 2, top, bottom: top + height };
+  });
 }
 
 const isInside = (box: Box, bounds: Box): boolean =>
@@ -119,15 +140,16 @@ const isIn = ({ x, y }: Spot, box: Box): boolean =>
 /** What lies where, by squares, so that a large plan does not look at everything for every note. */
 interface SpotMap<T> {
   add(box: Box, item: T): void;
+  /** What may touch a box; what lies in several squares may come several times. */
   near(box: Box): readonly T[];
 }
 
 function createMap<T>(): SpotMap<T> {
-  const squares = new Map<string, T[]>();
-  const visit = (box: Box, use: (key: string) => void) => {
+  const squares = new Map<number, T[]>();
+  const visit = (box: Box, use: (key: number) => void) => {
+    const bottom = Math.floor(box.bottom / SQUARE);
     for (let x = Math.floor(box.left / SQUARE); x <= Math.floor(box.right / SQUARE); x += 1)
-      for (let y = Math.floor(box.top / SQUARE); y <= Math.floor(box.bottom / SQUARE); y += 1)
-        use(`${x} ${y}`);
+      for (let y = Math.floor(box.top / SQUARE); y <= bottom; y += 1) use(x * 1e6 + y);
   };
   return {
     add(box, item) {
@@ -138,11 +160,18 @@ function createMap<T>(): SpotMap<T> {
       });
     },
     near(box) {
-      const found = new Set<T>();
+      const found: T[] = [];
       visit(box, (key) => {
-        for (const item of squares.get(key) ?? []) found.add(item);
+        for (const item of squares.get(key) ?? []) found.push(item);
       });
-      return [...found];
+      return found;
     },
   };
+}
+
+/** One spot of each square millimetre is enough to know that something is drawn there. */
+function thinned(spots: readonly Spot[]): Spot[] {
+  const byMillimetre = new Map<number, Spot>();
+  for (const spot of spots) byMillimetre.set(Math.floor(spot.x) * 1e6 + Math.floor(spot.y), spot);
+  return [...byMillimetre.values()];
 }
