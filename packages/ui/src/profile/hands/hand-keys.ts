@@ -6,6 +6,15 @@ import type { Holding } from "./holding.js";
 /** Steps of the keys that go far: 10 cm, or 4 in. */
 const FAR: Readonly<Record<UnitSystem, number>> = { metric: 10, us: 8 };
 
+const keysWords = (step: string, shifted: string, page: string): string =>
+  `Up and down move by ${step}, with Shift by ${shifted}, Page Up and Page Down by ${page}, Home and End to the limits. Left and right go to the next one. Insert surveys another height, Delete takes one out. Plus and minus draw closer and wider, 0 the whole line.`;
+
+/** What keys do, for those who hear the drawing. */
+export const KEYS_WORDS: Readonly<Record<UnitSystem, string>> = {
+  metric: keysWords("1 cm", "10 cm", "10 cm"),
+  us: keysWords("half an inch", "5 in", "4 in"),
+};
+
 /**
  * Moves a handle by a key: arrows by a step (ten with Shift), Page keys by 10 cm or 4 in, Home and End to its limits.
  *

@@ -1,4 +1,5 @@
 import { nothing, svg } from "lit";
+import type { Spot } from "../../kernels/profile-request.js";
 import type { HandDrag } from "../../kernels/side/hand-drag.js";
 import { bareHeight, dragText, heightText } from "../../kernels/side/handle-words.js";
 import type { PlacedHandle } from "../../kernels/side/place-handles.js";
@@ -15,6 +16,9 @@ const GRIPS: Readonly<Record<HandleKind, string>> = {
   ground: "M-8 5L0 -7L8 5Z",
   drop: "M-6 -5H6L0 7Z",
 };
+
+/** Half a finger [px]. */
+const FINGER = 32;
 
 /** One handle: its grip, its 44 px target, and to a screen reader an upright slider. */
 export function handleView({ handle, spot, grip }: PlacedHandle, isHeld: boolean, system: UnitSystem) {
@@ -37,11 +41,16 @@ export function handleView({ handle, spot, grip }: PlacedHandle, isHeld: boolean
 export function dragView({ handle, grip }: PlacedHandle, drag: HandDrag, width: number, system: UnitSystem) {
   const text = `${dragText(handle, drag.height, drag.start, system)}${drag.isLevel ? ", level" : ""}`;
   const wide = text.length * 8.4 + 16;
-  const left = Math.max(2, Math.min(width - wide - 2, grip.x - wide / 2));
-  // Above the finger, which would hide it; below the hand only at the upper edge.
-  const top = grip.y > 70 ? grip.y - 64 : grip.y + 30;
+  const { left, top } = besideHand(grip, wide, width);
   return svg`
     ${drag.isLevel ? svg`<path class="level-line" d="M${grip.x - 60} ${grip.y}H${grip.x + 60}"></path>` : nothing}
     <rect class="said" x=${left} y=${top} width=${wide} height="26" rx="6"></rect>
     <text class="figure" x=${left + wide / 2} y=${top + 18} text-anchor="middle">${text}</text>`;
+}
+
+/** Where words can be read past a finger: above it, or at the upper edge beside it. */
+function besideHand({ x, y }: Spot, wide: number, width: number): { left: number; top: number } {
+  if (y > 70) return { left: Math.max(2, Math.min(width - wide - 2, x - wide / 2)), top: y - 64 };
+  const isRoomRight = x + FINGER + wide < width;
+  return { left: isRoomRight ? x + FINGER : x - FINGER - wide, top: Math.max(2, y - 13) };
 }

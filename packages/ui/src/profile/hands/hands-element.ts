@@ -16,7 +16,7 @@ import { controls } from "../../styles/controls.js";
 import { tokens } from "../../styles/tokens.js";
 import { DrinkerChosenEvent } from "../drinker-chosen-event.js";
 import type { HeadfallProfile } from "../profile-element.js";
-import { moveByKey } from "./hand-keys.js";
+import { KEYS_WORDS, moveByKey } from "./hand-keys.js";
 import { handsStyles } from "./hands.styles.js";
 import type { DrawnLine, HandsHost } from "./hands-host.js";
 import { handsView } from "./hands-view.js";
@@ -125,12 +125,13 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     return html`
       <div class="over" part="over" @keydown=${this.#keyPressed} @keyup=${this.#keyLeft} @focusout=${this.#focusLeft}>
         <svg class=${window === undefined ? "" : "closer"} width=${width} height=${height}
-          viewBox="0 0 ${width} ${height}" role="group" aria-label="What can be moved up and down"
+          viewBox="0 0 ${width} ${height}" role="group" aria-label="What can be moved up and down" aria-describedby="keys"
           @touchstart=${this.#touchStart}
           @pointerdown=${this.#pointerDown} @pointermove=${this.#pointerMoved} @pointerup=${this.#pointerUp}
           @pointercancel=${this.#pointerCancelled} @wheel=${this.#wheelTurned}>
           ${handsView({ ...drawn, labels: this.#labels, placed, holding: this.#holding, selected, shows })}
         </svg>
+        <p id="keys" class="spoken">${KEYS_WORDS[drawn.system]}</p>
       </div>
       ${toolsView({
         isWhole: window === undefined,
