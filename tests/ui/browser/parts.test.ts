@@ -111,6 +111,7 @@ test("when what is typed cannot be read, it stays with what is wrong, whatever e
   const host = await shown(FEED);
   await type("Length", "four paces");
   await expect.element(alert()).toHaveTextContent("A length is a number with its unit");
+  expect(getComputedStyle(textbox("Length").element()).borderTopWidth).toBe("2px");
   await type("Fall", "5");
   await expect.poll(() => host.plan.runs[0]!.fall ?? host.view.refusal).toBeTruthy();
   await expect.element(textbox("Length")).toHaveValue("four paces");

@@ -43,10 +43,17 @@ test("headfall-plan-table shows the plan in five tables, each cell with a name o
     "Surveys",
   ]);
   expect(tables.map((table) => table.tBodies[0]!.rows.length)).toEqual([1, 3, 3, 1, 1]);
-  const controls = [...view.shadowRoot!.querySelectorAll("td input, td select, td button")];
+  const controls = [...view.shadowRoot!.querySelectorAll("tbody :is(input, select, button)")];
   const names = controls.map((control) => control.getAttribute("aria-label"));
   expect(names).not.toContain(null);
   expect(new Set(names).size).toBe(names.length);
+});
+
+test("headfall-plan-table has a row for a point that no run has come to yet", async () => {
+  const host = await shown({ ...alderBank, points: [...alderBank.points!, { id: "gate", ground: "20 cm" }] });
+  await expect.element(textbox("Height of the ground at gate")).toHaveValue("20 cm");
+  host.view.selected = { kind: "joint", joint: "gate" };
+  await expect.poll(() => rowOf("Height of the ground at gate").getAttribute("aria-current")).toBe("true");
 });
 
 test("headfall-plan-table fits each row under the heads of its columns", async () => {

@@ -18,6 +18,8 @@ export const fieldStyles = css`
   .tick > p { flex: 1 0 100%; }
   .note { font-size: 0.85rem; margin: 0.1rem 0 0; }
   .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr)); gap: 0 0.75rem; }
+  .pair > .field:has(> .problem) { grid-column: 1 / -1; }
+  :is(input[type="text"], select, textarea)[aria-invalid="true"] { border: 2px solid var(--_dry); }
   .buttons { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.6rem 0; }
   fieldset { border: 1px solid var(--_rule); border-radius: 8px; padding: 0.25rem 0.75rem 0.6rem; margin: 0.75rem 0; min-width: 0; }
   legend { font-weight: 600; padding: 0 0.3rem; }

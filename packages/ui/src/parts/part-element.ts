@@ -12,7 +12,7 @@ import { drinkersPanel } from "./drinkers-panel.js";
 import { jointPanel } from "./joint-panel.js";
 import type { PanelRequest } from "./panel-request.js";
 import { partStyles } from "./part.styles.js";
-import { layoutOf, runNames, sourceNames } from "./plan-context.js";
+import { jointNames, runNames, sourceNames } from "./plan-context.js";
 import { planPanel } from "./plan-panel.js";
 import { runPanel } from "./run-panel.js";
 import { sourcePanel } from "./source-panel.js";
@@ -126,7 +126,7 @@ function isInPlan(plan: Plan, part: Selected | undefined): boolean {
     case "drinkers":
       return part.run < plan.runs.length && part.group < drinkerGroupsOf(plan.runs[part.run]!).length;
     case "joint":
-      return layoutOf(plan).jointByName.has(part.joint);
+      return jointNames(plan).includes(part.joint);
     default:
       return false;
   }

@@ -70,3 +70,12 @@ export const sourceNames = onceAPlan(namesOfSources);
 export const runEnds = onceAPlan(endsOfRuns);
 /** The plan from above. */
 export const layoutOf = onceAPlan(layAbove);
+/** Places where runs meet or end, and points that no run has come to yet; sources are not among them. */
+export const jointNames = onceAPlan((plan): readonly string[] => [
+  ...new Set([
+    ...layoutOf(plan)
+      .joints.filter(({ source }) => source < 0)
+      .map(({ name }) => name),
+    ...(plan.points ?? []).map(({ id }) => id),
+  ]),
+]);

@@ -8,7 +8,7 @@ import { freeSpot } from "../kernels/straight-on.js";
 import type { PlanChange } from "../store/plan-change.js";
 import { nameOfGroup } from "./drinkers-entries.js";
 import type { PanelRequest } from "./panel-request.js";
-import { layoutOf, runNames, sourceNames } from "./plan-context.js";
+import { jointNames, layoutOf, runNames, sourceNames } from "./plan-context.js";
 import { planEntries } from "./plan-entries.js";
 
 /** Parts of one sort listed at once; the tables have all of a longer plan. */
@@ -38,7 +38,6 @@ function partLists(plan: Plan): PartList[] {
       name: nameOfGroup(plan, index, group),
     })),
   );
-  const joints = layoutOf(plan).joints.filter(({ source }) => source < 0);
   return [
     {
       title: "Sources",
@@ -46,7 +45,10 @@ function partLists(plan: Plan): PartList[] {
     },
     { title: "Runs", parts: runs.map((name, run) => ({ part: { kind: "run", run }, name })) },
     { title: "Drinkers", parts: groups },
-    { title: "Joints", parts: joints.map(({ name }) => ({ part: { kind: "joint", joint: name }, name })) },
+    {
+      title: "Joints",
+      parts: jointNames(plan).map((name) => ({ part: { kind: "joint", joint: name }, name })),
+    },
   ];
 }
 

@@ -20,15 +20,23 @@ export function planRowView(request: RowsRequest, row: PlanRow, isCurrent: boole
     role="row" aria-current=${isCurrent ? "true" : nothing} @focusin=${() => request.choose(row.part)}
   >
     ${row.reading === undefined ? nothing : html`<th role="rowheader" scope="row" class="wide">${row.name}</th>`}
-    ${row.cells.map((entry) => cell(entry, request.typing))}
+    ${row.cells.map((entries, place) =>
+      place === 0 && row.reading === undefined
+        ? headCell(entries[0], request.typing)
+        : cell(entries, request.typing),
+    )}
     <td role="cell" class="wide actions">${actions(request, row)}</td>
   </tr>`;
 }
 
-/** Choices and names need the width of a card; figures go by twos. */
+/** The name of its part is what a row is called by. */
+function headCell(entry: Entry, typing: TypingController) {
+  return html`<th role="rowheader" scope="row" class="wide" data-head=${entry.title}>${cellView(entry, typing)}</th>`;
+}
+
+/** Choices need the width of a card; figures go by twos. */
 function cell([entry, ...others]: readonly [Entry, ...Entry[]], typing: TypingController) {
-  const isWide = entry.form === "choice" || (entry.form === "typed" && entry.kind === "name");
-  return html`<td role="cell" data-head=${entry.title} class=${isWide ? "wide" : ""}>
+  return html`<td role="cell" data-head=${entry.title} class=${entry.form === "choice" ? "wide" : ""}>
     ${cellView(entry, typing)}
     ${others.map((other) => html`<div class="also"><span aria-hidden="true">${other.title}</span>${cellView(other, typing)}</div>`)}
   </td>`;

@@ -3,7 +3,7 @@ import type { ChoiceEntry, Entry, TypedEntry } from "../fields/entry.js";
 import { keyOfPart, type Selected } from "../kernels/selected.js";
 import { groupEntries, kindEntry, nameOfGroup } from "../parts/drinkers-entries.js";
 import { ownPipeEntries, pipeEntry } from "../parts/pipe-entries.js";
-import { layoutOf, type PlanContext, runNames, sourceNames } from "../parts/plan-context.js";
+import { jointNames, type PlanContext, runNames, sourceNames } from "../parts/plan-context.js";
 import { jointEntries, nameEntry } from "../parts/plan-entries.js";
 import { endEntry, fallEntry, lengthEntry, tapEntry } from "../parts/run-entries.js";
 import { sourceLengths, ventEntries } from "../parts/source-entries.js";
@@ -39,9 +39,7 @@ export function seatsOf(plan: Plan, sort: RowSort): readonly RowSeat[] {
     case "sources":
       return plan.sources.map((_, source) => ({ part: { kind: "source", source } }));
     case "points":
-      return layoutOf(plan)
-        .joints.filter(({ source }) => source < 0)
-        .map(({ name }) => ({ part: { kind: "joint", joint: name } }));
+      return jointNames(plan).map((joint) => ({ part: { kind: "joint", joint } }));
     case "runs":
       return plan.runs.map((_, run) => ({ part: { kind: "run", run } }));
     case "drinkers":

@@ -5,7 +5,8 @@ export const planTableStyles = css`
   section { margin: 0 0 1.5rem; }
   caption { color: var(--_ink); font-size: 1.05rem; font-weight: 700; }
   td input[type="text"] { width: 5.4rem; padding: 0 0.4rem; }
-  td input.name { width: 8rem; }
+  th input.name { width: 8rem; padding: 0 0.4rem; font-weight: 400; }
+  th .problem { white-space: normal; max-width: 16rem; font-weight: 400; }
   td select { width: 7.5rem; padding: 0 0.2rem; }
   td select.long { width: 12.5rem; }
   th, td { padding: 0.2rem 0.3rem; text-align: left; }
@@ -25,7 +26,7 @@ export const planTableStyles = css`
     .cards :is(input, select) { font-size: 1rem; }
     .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards .wide { grid-column: 1 / -1; }
-    td :is(input[type="text"], input.name, select, select.long) { width: 100%; }
+    :is(td, th) :is(input[type="text"], input.name, select, select.long) { width: 100%; }
     .cards td.actions { display: flex; flex-wrap: wrap; gap: 0.4rem; padding: 0.3rem 0; }
     .cards td.actions button { width: auto; flex: 1; }
     .cards td .problem { max-width: none; }
