@@ -31,7 +31,7 @@ describe("headfall-above", () => {
       "joint yard",
     ]);
     const spoken = (key: string) => bench.part(key).getAttribute("aria-label");
-    expect(spoken("source 0")).toBe("source barrel, drum-55gal-plastic, on a stand of 60 cm");
+    expect(spoken("source 0")).toBe("source barrel, Plastic drum, 55 US gal, on a stand of 60 cm");
     expect(spoken("run 0")).toMatch(/^run feed, 10 m, falls 65 cm, PE metric .*, flow [\d.]+ m?L\/min$/);
     expect(spoken("drinkers 1 0 ")).toMatch(/^pen line drinkers, 5 nipples: 5 \w+$/);
     expect(spoken("joint tee")).toBe("joint tee, 3 runs meet");
@@ -77,7 +77,8 @@ describe("headfall-above", () => {
     expect(drawn()).toBe(1);
     expect(bench.part("run 0").getAttribute("aria-pressed")).toBe("true");
     await bench.redrawn({ selected: { kind: "drinkers", run: 1, group: 0, number: 2 } });
-    expect(drawn()).toBe(5);
+    // Around the group, and around the one drinker.
+    expect(drawn()).toBe(2);
     expect(bench.part("drinkers 1 0 ").getAttribute("aria-pressed")).toBe("true");
   });
 
@@ -164,6 +165,23 @@ describe("headfall-above from frame to frame", () => {
     );
     expect(median).toBeLessThan(16);
   });
+});
+
+test("headfall-above brings a part that was chosen elsewhere into sight, and stays where it is for one in sight", async () => {
+  const bench = await new AboveBench().show(500);
+  for (let i = 0; i < 9; i++) bench.above.shadowRoot!.querySelectorAll("button")[0]!.click();
+  await bench.redrawn();
+  const isSeen = (key: string) => {
+    const { x, y } = bench.middleOf(key);
+    return x > 0 && x < 500 && y > 0 && y < 420;
+  };
+  expect(isSeen("source 0")).toBe(false);
+  await bench.redrawn({ selected: { kind: "source", source: 0 } });
+  await nextFrame();
+  expect(isSeen("source 0")).toBe(true);
+  const before = bench.middleOf("source 0");
+  await bench.redrawn({ selected: { kind: "run", run: 0 } });
+  expect(bench.middleOf("source 0")).toEqual(before);
 });
 
 test("headfall-above fits the plan again when its box becomes wider, until the hand has moved the view", async () => {

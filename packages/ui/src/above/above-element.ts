@@ -2,7 +2,8 @@ import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { layAbove } from "../kernels/above/lay-above.js";
-import type { Scene } from "../kernels/above/scene.js";
+import { type Scene, vesselReachOf } from "../kernels/above/scene.js";
+import { spotsOfPart } from "../kernels/above/spots-of-part.js";
 import { zoomAbout } from "../kernels/above/viewport.js";
 import { keyOfPart, type Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
@@ -15,6 +16,7 @@ import { HandController, nextGesture } from "./hand-controller.js";
 import { SceneKeeper } from "./scene-keeper.js";
 import type { AboveTool, Surroundings, Wish } from "./states/hand.js";
 import { wishesOfKey } from "./states/keys.js";
+import { wheelFactor } from "./states/wheel.js";
 import { drawingView } from "./view/drawing-view.js";
 import { sceneView } from "./view/scene-view.js";
 import { hintFor, KEYS_SPOKEN, zoomButtons } from "./view/tools-view.js";
@@ -106,6 +108,7 @@ export class HeadfallAbove extends LitElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!this.#hand.isIdle || this.plan === undefined) return;
     if (changed.has("plan")) this.#views.follow(this.plan, changed.get("plan"), layAbove(this.plan));
+    if (changed.has("selected")) this.#reveal();
     this.#views.rest();
   }
 
@@ -137,6 +140,12 @@ export class HeadfallAbove extends LitElement {
       <p class="spoken" id="keys">${KEYS_SPOKEN}</p>
       ${zoomButtons({ zoom: (factor) => this.#zoom(factor), fit: () => this.fit() })}
     `;
+  }
+
+  /** What was chosen in another view comes into sight. */
+  #reveal(): void {
+    const scene = this.selected && this.#scene();
+    if (scene) this.#views.reveal(spotsOfPart(this.selected!, scene.layout, scene.drinkers));
   }
 
   #sceneView(scene: Scene) {
@@ -223,10 +232,7 @@ export class HeadfallAbove extends LitElement {
     if (!hasFocus && !event.ctrlKey && !event.metaKey) return;
     event.preventDefault();
     const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
-    // A line of a wheel that counts in lines is about 16 px; a trackpad's pinch comes in small steps with ctrl.
-    const pixels = event.deltaY * (event.deltaMode === WheelEvent.DOM_DELTA_LINE ? 16 : 1);
-    const factor = Math.exp(-Math.max(-240, Math.min(240, pixels)) * (event.ctrlKey ? 0.01 : 0.002));
-    this.#zoom(factor, { x: event.clientX - left, y: event.clientY - top });
+    this.#zoom(wheelFactor(event), { x: event.clientX - left, y: event.clientY - top });
   };
 
   readonly #key = (event: KeyboardEvent): void => {
@@ -253,11 +259,4 @@ export class HeadfallAbove extends LitElement {
     this.#views.resize(width, height, this.plan && layAbove(this.plan));
     this.requestUpdate();
   }
-}
-
-/** Half the width of each source as drawn [m], by its place in the plan. */
-function vesselReachOf({ joints }: Scene, scale: number): number[] {
-  const reach: number[] = [];
-  for (const { joint, vessel } of joints) if (vessel !== undefined) reach[joint.source] = vessel.half / scale;
-  return reach;
 }

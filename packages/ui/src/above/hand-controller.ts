@@ -84,7 +84,10 @@ export class HandController implements ReactiveController {
 
   #turn(event: HandEvent): void {
     const around = this.#asks.surroundings();
-    if (around === undefined) return;
+    if (around === undefined) {
+      this.#state = IDLE;
+      return;
+    }
     const { state, wishes } = takeTurn(this.#state, event, around);
     if (state === this.#state && wishes.length === 0) return;
     this.#state = state;

@@ -1,7 +1,8 @@
 import type { Plan } from "@headfall/hydraulics";
 import type { AboveLayout } from "../kernels/above/lay-above.js";
 import type { Box } from "../kernels/above/place-texts.js";
-import { type Frame, fitView, panBy, toPixel, type Viewport } from "../kernels/above/viewport.js";
+import type { Ground } from "../kernels/above/spot.js";
+import { type Frame, fitView, type Pixel, panBy, toPixel, type Viewport } from "../kernels/above/viewport.js";
 
 /** Room around a fitted plan for names, for the hint above and the buttons below [px]; less on a phone. */
 const marginOf = (width: number): Frame["margin"] =>
@@ -54,6 +55,22 @@ export class ViewKeeper {
     this.#seen = undefined;
   }
 
+  /** A part was chosen elsewhere: when no place of it is in sight, the nearest comes to the middle. */
+  reveal(spots: readonly Ground[]): void {
+    const view = this.#view;
+    if (view === undefined || spots.length === 0) return;
+    const pixels = spots.map((spot) => toPixel(view, spot));
+    if (pixels.some((pixel) => this.#isSeen(pixel))) return;
+    const { x, y } = this.middle;
+    const away = (pixel: Pixel) => Math.hypot(pixel.x - x, pixel.y - y);
+    const nearest = pixels.reduce((best, pixel) => (away(pixel) < away(best) ? pixel : best));
+    this.look(panBy(view, x - nearest.x, y - nearest.y));
+  }
+
+  #isSeen({ x, y }: Pixel): boolean {
+    return x >= 0 && x <= this.#size.width && y >= 0 && y <= this.#size.height;
+  }
+
   /** The drawing has another size: a fitted plan is fitted again, another view keeps its middle. */
   resize(width: number, height: number, layout: AboveLayout | undefined): void {
     const before = this.#size;
@@ -72,11 +89,7 @@ export class ViewKeeper {
   }
 
   #isAllSeen({ joints }: AboveLayout): boolean {
-    const { width, height } = this.#size;
-    return joints.every((joint) => {
-      const { x, y } = toPixel(this.#view!, joint);
-      return x >= 0 && x <= width && y >= 0 && y <= height;
-    });
+    return joints.every((joint) => this.#isSeen(toPixel(this.#view!, joint)));
   }
 
   #seenNow(): Box {

@@ -42,7 +42,7 @@ describe("parts said aloud", () => {
     expect(spokenJoint(tee, 3)).toBe("joint tee, 3 runs meet");
     expect(spokenJoint({ ...tee, name: "run 1 end" }, 1)).toBe("run 1 end");
     expect(spokenSource(PLACED, layout.jointByName.get("barrel")!)).toBe(
-      "source barrel, drum-55gal-plastic, on a stand of 60 cm",
+      "source barrel, Plastic drum, 55 US gal, on a stand of 60 cm",
     );
   });
 

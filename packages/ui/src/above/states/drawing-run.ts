@@ -4,7 +4,7 @@ import { type Snapped, snap, snapStep } from "../../kernels/above/snap.js";
 import type { Ground } from "../../kernels/above/spot.js";
 import { straightenStroke } from "../../kernels/above/straighten-stroke.js";
 import { type Pixel, toGround, toPixel } from "../../kernels/above/viewport.js";
-import { distanceOf } from "../../kernels/above/ways.js";
+import { distanceOf, nearestOnWay } from "../../kernels/above/ways.js";
 import { showLength } from "../../kernels/shown.js";
 import type { RunEndChoice } from "../../store/plan-change.js";
 import { type HandEvent, type Surroundings, TAP_REACH } from "./hand.js";
@@ -39,6 +39,11 @@ function startOf(
       return fromJoint(hit.joint);
     case "run":
       return { from: { kind: "onRun", run: hit.run, along: hit.along }, place: hit.place };
+    case "corner": {
+      const { run, place } = hit;
+      const { spots, length } = layout.runs[run]!;
+      return { from: { kind: "onRun", run, along: nearestOnWay(spots, place).share * length }, place };
+    }
     case "drinkers": {
       const { run, along, at } = hit.drinker;
       return { from: { kind: "onRun", run, along }, place: at };

@@ -1,7 +1,9 @@
+import { fitDrinkers } from "../../kernels/above/fit-drinkers.js";
 import { snapStep } from "../../kernels/above/snap.js";
 import { type Pixel, panBy, zoomAbout } from "../../kernels/above/viewport.js";
 import type { PlanChange } from "../../store/plan-change.js";
 import type { Surroundings, Wish } from "./hand.js";
+import { startOfRun } from "./run-start.js";
 
 /** A key pressed while the drawing has the focus. */
 export interface KeyPress {
@@ -13,6 +15,8 @@ export interface KeyPress {
   readonly gesture: string;
 }
 
+/** Length of a run drawn by a key [m]: 2 m, 6 ft. */
+const NEW_RUN = { metric: 2, us: 1.8288 } as const;
 const ZOOM = 1.25;
 /** Arrows move the drawing by this much [px]. */
 const PAN = 48;
@@ -42,10 +46,32 @@ export function wishesOfKey(press: KeyPress, around: Surroundings): readonly Wis
       return selected === undefined ? [] : [{ kind: "edit", change: { kind: "delete", part: selected } }];
     case "d":
       return selected === undefined ? [] : [{ kind: "edit", change: { kind: "duplicate", part: selected } }];
+    case "r":
+      return newRun(around);
+    case "n":
+      return newDrinkers(around);
     case "Escape":
       return selected === undefined ? [] : [{ kind: "choose", part: undefined }];
   }
   return [];
+}
+
+/** A run of a usual length from what is chosen, so that one can draw without a pointer; arrows then move its end. */
+function newRun({ selected, layout, system }: Surroundings): readonly Wish[] {
+  const start = startOfRun(selected, layout);
+  if (start === undefined) return [];
+  const { from, place, heading } = start;
+  const length = NEW_RUN[system];
+  const end = { x: place.x + heading.x * length, y: place.y + heading.y * length };
+  const change = { kind: "drawRun", from, to: { kind: "place", place: end }, corners: [] } as const;
+  return [{ kind: "edit", change }];
+}
+
+function newDrinkers({ selected, layout, system }: Surroundings): readonly Wish[] {
+  const run = selected?.kind === "run" ? layout.runs[selected.run] : undefined;
+  if (run === undefined) return [];
+  const drinkers = fitDrinkers(run.length, run.length / 2, system);
+  return [{ kind: "edit", change: { kind: "addDrinkers", run: run.index, drinkers } }];
 }
 
 function arrowWishes(

@@ -47,7 +47,7 @@ function groupOutline({ marks }: SceneGroup, kind: string, number: number | unde
   return svg`
     <path class="casing ${kind}" d=${path} stroke-width=${room}></path>
     <path class="casing inner" d=${path} stroke-width=${room - 5}></path>
-    ${one === undefined ? nothing : svg`<circle class="outline ${kind}" cx=${one.pixel.x} cy=${one.pixel.y} r="15"></circle>`}`;
+    ${one === undefined ? nothing : svg`<circle class="outline ${kind}" cx=${one.pixel.x} cy=${one.pixel.y} r="9"></circle>`}`;
 }
 
 /** Two strokes, the upper one in the colour of the sheet, leave a line on either side of the pipe. */

@@ -34,4 +34,4 @@ export function zoomButtons({ zoom, fit }: ZoomWishes) {
 
 /** What the keys do, for those who use them. */
 export const KEYS_SPOKEN =
-  "Tab walks through the parts, Enter chooses one. Arrows move what is chosen, with Shift ten times as far; with nothing chosen they move the view. D duplicates, Delete deletes, plus and minus enlarge and shrink, 0 shows the whole plan, Escape lets go.";
+  "Tab walks through the parts, Enter chooses one. Arrows move what is chosen, with Shift ten times as far; with nothing chosen they move the view. R draws a run from what is chosen, N hangs drinkers on a chosen run, D duplicates, Delete deletes, plus and minus enlarge and shrink, 0 shows the whole plan, Escape lets go.";

@@ -77,6 +77,13 @@ export interface Scene {
 /** The scene before its labels are placed. */
 export type BareScene = Omit<Scene, "texts">;
 
+/** Half the width of each source as drawn [m], by its place in the plan. */
+export function vesselReachOf({ joints }: Scene, scale: number): number[] {
+  const reach: number[] = [];
+  for (const { joint, vessel } of joints) if (vessel !== undefined) reach[joint.source] = vessel.half / scale;
+  return reach;
+}
+
 /** The part of the plan that a joint on the drawing stands for. */
 export const partOfJoint = ({ source, name }: AboveJoint): Selected =>
   source >= 0 ? { kind: "source", source } : { kind: "joint", joint: name };

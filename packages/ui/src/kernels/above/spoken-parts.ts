@@ -1,4 +1,4 @@
-import type { Plan } from "@headfall/hydraulics";
+import { type Plan, vesselById } from "@headfall/hydraulics";
 import { showFlow, showHead, showLength } from "../shown.js";
 import type { UnitSystem } from "../typed-quantity.js";
 import { writeCounts } from "../verdict-marks.js";
@@ -39,7 +39,8 @@ const startingWith = (word: string, name: string): string =>
 
 export function spokenSource(plan: Plan, joint: AboveJoint): string {
   const source = plan.sources[joint.source];
-  const vessel = typeof source?.vessel === "string" ? `, ${source.vessel}` : "";
+  const typed = source?.vessel;
+  const vessel = typeof typed === "string" ? `, ${vesselById(typed)?.name ?? typed}` : "";
   const stand = source?.stand === undefined ? "" : `, on a stand of ${source.stand}`;
   return `${startingWith("source", joint.name)}${vessel}${stand}`;
 }

@@ -50,6 +50,19 @@ describe("a run drawn", () => {
     expect(change!.from.along).toBeCloseTo(5, 9);
   });
 
+  test("from a corner of a run makes a tee there", () => {
+    const hand = pencil()
+      .down(14, 0)
+      .stroke([
+        [14, 0],
+        [16, 0],
+      ])
+      .up(16, 0);
+    const [change] = hand.changes as unknown as { from: { along: number } }[];
+    expect(change).toMatchObject({ from: { kind: "onRun", run: 1 }, to: { kind: "place" } });
+    expect(change!.from.along).toBeCloseTo(4, 9);
+  });
+
   test("to the middle of a run makes a tee there", () => {
     const hand = pencil()
       .down(10, 5)

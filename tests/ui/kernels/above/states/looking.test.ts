@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { wishesOfKey } from "../../../../../packages/ui/src/above/states/keys.js";
+import { wheelFactor } from "../../../../../packages/ui/src/above/states/wheel.js";
 import { toPixel, type Viewport } from "../../../../../packages/ui/src/kernels/above/viewport.js";
 import { around, Hand, VIEW } from "./hand.js";
 
@@ -87,6 +88,34 @@ describe("keys", () => {
     expect([...press("Delete"), ...press("d"), ...press("Escape"), ...press("x")]).toEqual([]);
   });
 
+  test("r draws a run straight on from a chosen joint, aside where one leaves already, and a tee from a chosen run", () => {
+    const drawn = (selected: object) => {
+      const [wish] = press("r", { selected });
+      return wish?.kind === "edit" ? wish.change : undefined;
+    };
+    expect(drawn({ kind: "joint", joint: "yard" })).toEqual({
+      kind: "drawRun",
+      from: { kind: "joint", joint: "yard" },
+      to: { kind: "place", place: { x: 10, y: 7 } },
+      corners: [],
+    });
+    // From the tee the run goes on to the right and another leaves upward, so the new one goes down.
+    expect(drawn({ kind: "joint", joint: "tee" })).toMatchObject({ to: { place: { x: 10, y: -2 } } });
+    expect(drawn({ kind: "run", run: 0 })).toMatchObject({
+      from: { kind: "onRun", run: 0, along: 5 },
+      to: { place: { x: expect.closeTo(5, 9), y: -2 } },
+    });
+    expect(press("r")).toEqual([]);
+    expect(press("r", { selected: { kind: "drinkers", run: 1, group: 0 } })).toEqual([]);
+  });
+
+  test("n hangs drinkers in the middle of a chosen run", () => {
+    expect(press("n", { selected: { kind: "run", run: 0 } })).toMatchObject([
+      { change: { kind: "addDrinkers", run: 0, drinkers: { count: 10, first: "365 cm" } } },
+    ]);
+    expect(press("n", { selected: { kind: "joint", joint: "tee" } })).toEqual([]);
+  });
+
   test("Escape lets go of what is chosen", () => {
     expect(press("Escape", { selected: { kind: "run", run: 1 } })).toEqual([
       { kind: "choose", part: undefined },
@@ -97,4 +126,14 @@ describe("keys", () => {
     expect(press("ArrowUp", { selected: { kind: "run", run: 9 } })).toEqual([]);
     expect(press("ArrowUp", { selected: { kind: "joint", joint: "gone" } })).toEqual([]);
   });
+});
+
+test("wheelFactor enlarges by about a quarter a notch, by pixels or by lines, and finely for a pinch", () => {
+  const pixels = { deltaY: -120, deltaMode: 0, ctrlKey: false };
+  expect(wheelFactor(pixels)).toBeCloseTo(1.27, 2);
+  expect(wheelFactor({ ...pixels, ctrlKey: true })).toBe(wheelFactor(pixels));
+  expect(wheelFactor({ ...pixels, deltaY: 120 }) * wheelFactor(pixels)).toBeCloseTo(1, 12);
+  expect(wheelFactor({ deltaY: -3, deltaMode: 1, ctrlKey: false })).toBeCloseTo(1.1, 2);
+  expect(wheelFactor({ deltaY: -4, deltaMode: 0, ctrlKey: true })).toBeCloseTo(1.04, 2);
+  expect(wheelFactor({ ...pixels, deltaY: -1e6 })).toBeLessThan(2);
 });
