@@ -33,7 +33,7 @@ export const howStyles = css`
 /** The panel: beside the drawing on a wide screen, a sheet below it on a narrow one. */
 export const howPanelStyles = css`
   .panel {
-    position: fixed; inset: auto 1rem 1rem auto; margin: 0; width: min(30rem, calc(100vw - 2rem)); max-height: min(36rem, 70vh);
+    position: fixed; inset: auto 1rem 1rem auto; margin: 0; width: min(24rem, calc(100vw - 2rem)); max-height: min(32rem, 62vh);
     padding: 0; border: 2px solid var(--_edge); border-radius: 10px; background: var(--_sheet); color: var(--_ink);
     box-shadow: 0 6px 24px rgb(0 0 0 / 25%); overflow: hidden;
   }

@@ -1,7 +1,7 @@
 import { drinkerById, drinkerLawThrough, LAW_WORDS, type MomentName } from "@headfall/hydraulics";
 import { otherLaw } from "../other-law.js";
 import { constant, difference, power, product, quotient, sum, term } from "./expression.js";
-import { AT_MOMENT, bare, type Figures } from "./figures.js";
+import { AT_MOMENT, bare } from "./figures.js";
 import { type HowGot, type Step, soundSteps, stepOf } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import { validityOfDrinkerLaw } from "./validity.js";
@@ -29,7 +29,7 @@ export function howFlow(request: HowRequest, drinker: number, moment: MomentName
           secondOpinion: {
             by: LAW_WORDS[law],
             result: figures.flow(reading[law].flow),
-            difference: signedFlow(reading[law].flow - own.flow, figures),
+            difference: figures.flowDifference(reading[law].flow - own.flow),
           },
         }),
     notes: [...(isIdle ? [whyIdle(request, drinker, moment)] : []), scatterOf(request, drinker)],
@@ -168,6 +168,3 @@ export function sourcesOfKind({ checked }: HowRequest, drinker: number): readonl
   const kind = drinkerById(drinkers.groups[drinkers.group[drinker]!]!.kindId);
   return ["emitter-exponents", kind?.citation.source ?? "least-squares"];
 }
-
-const signedFlow = (value: number, figures: Figures): string =>
-  `${value < 0 ? "-" : "+"}${figures.flow(value)}`;

@@ -92,7 +92,7 @@ export function howHead(request: HowRequest, drinker: number, moment: MomentName
     secondOpinion: {
       by: LAW_WORDS[law],
       result: figures.head(second),
-      difference: figures.margin(second - own.flowingHead),
+      difference: figures.headDifference(second - own.flowingHead),
     },
     notes: [
       `Heights count from the ground at the first source. Losses are by ${LAW_WORDS[checked.friction]}.`,
@@ -153,7 +153,8 @@ function partsOfWay(
   const { checked, figures } = request;
   const byRun = lossByRun(request, drinker, moment);
   const total = [...byRun.values()].reduce((all, value) => all + value, 0);
-  if (byRun.size === 0 || !Number.isFinite(total)) return undefined;
+  if (!Number.isFinite(total) || [...byRun.values()].every((value) => Math.abs(value) < 1e-9))
+    return undefined;
   const already = lost - total;
   const write = figures.alike(already, ...byRun.values());
   const row = (name: string, value: number) => ({ cells: [name, write(value)], value });

@@ -27,6 +27,9 @@ export interface Figures {
   mass(value: number): string;
   velocity(value: number): string;
   margin(value: number): string;
+  /** What one law gives more or less than the other. */
+  headDifference(value: number): string;
+  flowDifference(value: number): string;
   /** For use inside a formula. */
   lengthIn(value: number): string;
   flowIn(value: number): string;
@@ -86,6 +89,12 @@ export function figuresIn(system: UnitSystem): Figures {
     mass: orNone((value) => writeMass(value, system)),
     velocity: orNone((value) => writeVelocity(value, system)),
     margin: orNone((value) => writeMargin(value, system)),
+    headDifference: orNone((value) => (Math.abs(value) < 1e-7 ? "the same" : writeMargin(value, system))),
+    flowDifference: orNone((value) =>
+      Math.abs(value) < 1e-12
+        ? "the same"
+        : `${value < 0 ? "-" : "+"}${writeQuantity(Math.abs(value), "flow", system, 2)}`,
+    ),
     lengthIn: orNone((value) =>
       isUs && Math.abs(value) >= FOOT
         ? `${bare(value / FOOT)} ft`

@@ -225,7 +225,7 @@ export function howPointHead(request: HowRequest, point: number, moment: MomentN
     secondOpinion: {
       by: LAW_WORDS[law],
       result: figures.head(headBy(law) - height),
-      difference: figures.margin(headBy(law) - grade),
+      difference: figures.headDifference(headBy(law) - grade),
     },
     notes: [
       "The grade line is how high the water would stand in an open pipe set up here: the source's surface less all that is lost up to here.",

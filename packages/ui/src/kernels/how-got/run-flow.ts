@@ -25,7 +25,7 @@ export function howRunFlow(request: HowRequest, run: number, moment: MomentName)
     secondOpinion: {
       by: LAW_WORDS[law],
       result: figures.flow(second),
-      difference: `${Math.abs(second) < Math.abs(flow) ? "-" : "+"}${figures.flow(Math.abs(second) - Math.abs(flow))}`,
+      difference: figures.flowDifference(Math.abs(second) - Math.abs(flow)),
     },
     notes: [
       `At the end of the run that carries the most. What each drinker gives follows from the head it has, and the head from all the flows: both are found together, here by ${LAW_WORDS[checked.friction]}.`,

@@ -69,7 +69,7 @@ export function howRunLoss(request: HowRequest, run: number, law: FrictionLaw, m
     secondOpinion: {
       by: LAW_WORDS[otherLaw(law)],
       result: figures.head(second),
-      difference: figures.margin(second - total),
+      difference: figures.headDifference(second - total),
     },
     notes: [
       "Each law's loss is at the flows that law itself leads to.",

@@ -188,7 +188,7 @@ export function howSourceFeed(request: HowRequest, source: number): HowGot {
           secondOpinion: {
             by: LAW_WORDS.hazenWilliams,
             result: figures.flow(byHazen),
-            difference: `${byHazen < feedFlow ? "-" : "+"}${figures.flow(byHazen - feedFlow)}`,
+            difference: figures.flowDifference(byHazen - feedFlow),
           },
         }),
     notes:

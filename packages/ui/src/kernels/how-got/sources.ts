@@ -72,7 +72,7 @@ export function howSourceDraw(request: HowRequest, source: number, moment: Momen
     secondOpinion: {
       by: LAW_WORDS.hazenWilliams,
       result: figures.flow(second),
-      difference: `${second < draw ? "-" : "+"}${figures.flow(second - draw)}`,
+      difference: figures.flowDifference(second - draw),
     },
     notes: [
       `By ${LAW_WORDS.darcyWeisbach}, which knows of slow flow. A negative flow comes back into the source.`,
