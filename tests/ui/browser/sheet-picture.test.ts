@@ -1,9 +1,11 @@
 import { HeadfallProfile, pathToDrinker } from "@headfall/ui";
 import { afterEach, expect, test } from "vitest";
 import "../../../packages/ui/src/define.js";
+import { HeadfallAbove } from "../../../packages/ui/src/above/above-element.js";
 import { pictureOf } from "../../../packages/ui/src/sheet/picture.js";
 import { dotsPerPixel, pngOf } from "../../../packages/ui/src/sheet/png.js";
 import { smallChecked } from "../fixtures/small-line.js";
+import { checkedOf, ELBOW, planOf } from "../kernels/sheet/alder-bank.js";
 
 afterEach(() => {
   document.body.replaceChildren();
@@ -126,6 +128,29 @@ test("when it is to be transparent, the drawing's own ground is left out", async
   expect(await corner(false)).toEqual([255, 255, 255, 255]);
   expect(await corner(true)).toEqual([0, 0, 0, 0]);
   expect(await corner(true, "#fff")).toEqual([255, 255, 255, 255]);
+});
+
+test("pictureOf the drawing from above has its words and its pipes, and nothing that is only there to be pressed", async () => {
+  if (customElements.get("headfall-above") === undefined)
+    customElements.define("headfall-above", HeadfallAbove);
+  const above = new HeadfallAbove();
+  Object.assign(above, { plan: planOf(ELBOW), checked: checkedOf(planOf(ELBOW)) });
+  document.body.append(above);
+  const find = () => above.shadowRoot?.querySelector<SVGSVGElement>("svg[part~=drawing]");
+  await expect.poll(() => find()?.querySelectorAll(".pipe").length).toBeGreaterThan(2);
+  const svg = find()!;
+  const read = parsed(pictureOf(svg, { title: "From above", paper: true }));
+  const words = (root: ParentNode) =>
+    [...root.querySelectorAll("text")].map((each) => each.textContent!.trim());
+  expect(words(read)).toEqual(words(svg));
+  expect(words(read).join(" ")).toContain("feed");
+  const grips = svg.querySelectorAll(".grip").length;
+  expect(grips).toBeGreaterThan(2);
+  const shapes = "path, rect, circle, ellipse, line, polyline, polygon";
+  expect(read.querySelectorAll(shapes).length).toBeLessThanOrEqual(
+    svg.querySelectorAll(shapes).length - grips,
+  );
+  expect(read.documentElement.outerHTML).not.toMatch(/var\(|light-dark|tabindex|class=/);
 });
 
 test("ids are made the picture's own, and what refers to them follows", () => {

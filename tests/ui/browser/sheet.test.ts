@@ -278,6 +278,16 @@ describe("headfall-save", () => {
     await expect.poll(() => told(save)).toContain("could not be saved");
   });
 
+  test("finds a drawing that comes onto the screen later, and says so when there is none", async () => {
+    let shown: { name: string; svg: SVGSVGElement }[] = [];
+    const save = await shownSave({ drawings: () => shown });
+    await userEvent.click(page.getByRole("button", { name: "Save a picture (SVG)" }));
+    await expect.poll(() => told(save)).toContain("No drawing is shown");
+    shown = [drawing("From above"), drawing("From the side")];
+    page.getByRole("button", { name: "Save a picture (PNG)" }).element().focus();
+    await expect.element(page.getByRole("combobox", { name: "Drawing" })).toBeInTheDocument();
+  });
+
   test("opens the print over the page, and Escape closes it and takes it out", async () => {
     const save = await shownSave();
     await userEvent.click(page.getByRole("button", { name: "Print to scale" }));

@@ -1,7 +1,12 @@
+/** Elements that are nothing but their outline and what fills it. */
+export const PICTURE_SHAPES: ReadonlySet<string> = new Set([
+  ...["path", "rect", "circle", "ellipse", "line", "polyline", "polygon"],
+]);
+
 /** Elements that draw or are used to draw. Everything else (scripts, embedded pages, images, links) stays behind. */
 export const PICTURE_ELEMENTS: ReadonlySet<string> = new Set([
-  ...["svg", "g", "defs", "symbol", "use", "title", "desc"],
-  ...["path", "rect", "circle", "ellipse", "line", "polyline", "polygon", "text", "tspan", "textPath"],
+  ...PICTURE_SHAPES,
+  ...["svg", "g", "defs", "symbol", "use", "title", "desc", "text", "tspan", "textPath"],
   ...["clipPath", "mask", "marker", "pattern", "linearGradient", "radialGradient", "stop"],
 ]);
 

@@ -1,4 +1,4 @@
-import { PICTURE_ATTRIBUTES, PICTURE_ELEMENTS, STYLE_PROPERTIES } from "./picture-parts.js";
+import { PICTURE_ATTRIBUTES, PICTURE_ELEMENTS, PICTURE_SHAPES, STYLE_PROPERTIES } from "./picture-parts.js";
 
 /** How a drawing on the screen becomes a picture of its own. */
 export interface PictureRequest {
@@ -66,6 +66,8 @@ function copyOf(
   const style = getComputedStyle(original);
   const isDrawn = !NEVER_DRAWN.has(original.localName);
   if (isDrawn && style.display === "none") return undefined;
+  if (PICTURE_SHAPES.has(original.localName) && isClear(style.fill) && isClear(style.stroke))
+    return undefined;
   const copy = document.createElementNS(SVG, original.localName) as SVGElement;
   copyAttributes(original, copy, copying);
   if (!WORDS_ABOUT.has(original.localName)) writeLook(copy, style, outer, copying);
@@ -83,6 +85,9 @@ function copyOf(
 
 const WORDS_ABOUT: ReadonlySet<string> = new Set(["title", "desc"]);
 const HOLDS_TEXT: ReadonlySet<string> = new Set([...WORDS_ABOUT, "text", "tspan", "textPath"]);
+
+/** Whether a paint leaves nothing to see, as that of shapes only made to be pressed. */
+const isClear = (paint: string): boolean => paint === "none" || /^rgba\(.*, 0\)$/.test(paint);
 
 /** Elements that are only used by others; browsers say they are not displayed. */
 const NEVER_DRAWN: ReadonlySet<string> = new Set([

@@ -61,12 +61,20 @@ export class HeadfallSave extends LitElement {
     this.isPrinting = false;
   }
 
+  override firstUpdated(): void {
+    // Drawings that come onto the screen together with this are there on the next frame.
+    requestAnimationFrame(this.#lookAgain);
+  }
+
+  /** Which drawings are shown is not told; it is looked for again when it may matter. */
+  readonly #lookAgain = (): void => this.requestUpdate();
+
   override render() {
     const drawings = this.drawings();
     return html`
-      <section part="pictures" aria-labelledby="pictures">
+      <section part="pictures" aria-labelledby="pictures" @pointerenter=${this.#lookAgain} @focusin=${this.#lookAgain}>
         <h3 id="pictures">Pictures</h3>
-        ${drawings.length === 0 ? html`<p class="quiet">No drawing is shown.</p>` : this.#pictures(drawings)}
+        ${this.#pictures(drawings)}
       </section>
       <section part="tables" aria-labelledby="tables">
         <h3 id="tables">Tables for a spreadsheet</h3>
@@ -135,7 +143,11 @@ export class HeadfallSave extends LitElement {
   async #savePicture(kind: "svg" | "png"): Promise<void> {
     const drawings = this.drawings();
     const drawing = drawings.find(({ name }) => name === this.chosen) ?? drawings[0];
-    if (drawing === undefined || this.plan === undefined) return;
+    if (this.plan === undefined) return;
+    if (drawing === undefined) {
+      this.told = "No drawing is shown: turn to one of them first.";
+      return;
+    }
     try {
       const { paper, transparent } = this;
       this.told = `Saved as ${await savePicture(kind, drawing, this.plan, { paper, transparent })}.`;
