@@ -1,5 +1,5 @@
 import type { Plan } from "@headfall/hydraulics";
-import { deleteDB } from "idb";
+import { deleteDB, openDB } from "idb";
 import { afterEach, expect, test, vi } from "vitest";
 import { Autosave, type AutosaveEvents } from "../../../packages/ui/src/storage/autosave.js";
 import { PlanLibrary } from "../../../packages/ui/src/storage/plan-library.js";
@@ -219,6 +219,54 @@ test("when the database may not be opened, it says so, and tries again at the ne
   open.mockRestore();
   edit(store, stand("70 cm"));
   await expect.poll(() => autosave.state.kind).toBe("saved");
+});
+
+test("a save that the browser never ends is given up, does not come about later, and is tried again", async () => {
+  const { id } = await library.add(smallLine);
+  const { store, autosave } = openTab(id, smallLine, 1);
+  const { put } = IDBObjectStore.prototype;
+  let isHeld = true;
+  const held = vi.spyOn(IDBObjectStore.prototype, "put").mockImplementation(function (
+    this: IDBObjectStore,
+    value,
+  ) {
+    const asked = put.call(this, value);
+    const askOn = () => {
+      if (isHeld) this.get("nothing").onsuccess = askOn;
+    };
+    askOn();
+    return asked;
+  });
+  edit(store, stand("70 cm"));
+  await autosave.flush();
+  expect(autosave.state).toEqual({ kind: "unsaved", trouble: "silent" });
+  isHeld = false;
+  held.mockRestore();
+  expect(await library.read(id)).toMatchObject({ revision: 1, plan: smallLine });
+  edit(store, length("5 m"));
+  await autosave.flush();
+  expect(await library.read(id)).toMatchObject({
+    revision: 2,
+    plan: withLength(withStand(smallLine, "70 cm"), "5 m"),
+  });
+});
+
+test("a database that never opens is given up after a while, and the page goes on", async () => {
+  // Another one that is held open in an older version, so that it cannot be opened in this one.
+  const holding = `${NAME}-held`;
+  const holder = await openDB(holding, 1);
+  const { autosave } = openTab(newId(), smallLine, 0);
+  const { open } = IDBFactory.prototype;
+  const held = vi.spyOn(IDBFactory.prototype, "open").mockImplementation(function (this: IDBFactory) {
+    return open.call(this, holding, 2);
+  });
+  await autosave.flush();
+  expect(autosave.state).toEqual({ kind: "unsaved", trouble: "silent" });
+  held.mockRestore();
+  await autosave.flush();
+  expect(autosave.state.kind).toBe("saved");
+  holder.close();
+  await deleteDB(holding);
 });
 
 test("what a page was left with is put onto its plan, also when that was changed elsewhere since", async () => {

@@ -3,6 +3,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { type Browser, type BrowserContext, chromium } from "playwright";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from "vitest";
+import { buildStandalone } from "../../../.ci/build.mjs";
 import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
 import { buildAnother } from "./build-another.js";
 import { PlansPage } from "./plans-page.js";
@@ -132,6 +133,34 @@ test("other tabs are told that the page was renewed, and renew themselves when a
   await expect.poll(() => build(other)).toBe(1);
   await other.ready();
   expect(await other.stand()).toBe("73 cm");
+});
+
+test("a part that cannot be fetched is told kindly, and comes once the network is back", async () => {
+  const page = await context.newPage();
+  await page.route(/plans-dialog/, (route) => route.abort());
+  await page.goto(server.address);
+  const plans = new PlansPage(page);
+  await plans.ready();
+  await page.locator("h1 button").click();
+  await plans.notice("could not be fetched").waitFor();
+  await plans.raiseStand("72 cm");
+  await plans.saved();
+  await page.unroute(/plans-dialog/);
+  await plans.reload();
+  await plans.openList();
+  expect(await plans.listed()).toEqual([HEN_HOUSE]);
+});
+
+test("the one file for pages of one's own has nothing to do with storage or with working offline", async () => {
+  const folder = mkdtempSync(join(cache, "one-file-"));
+  try {
+    await buildStandalone(folder);
+    const text = readFileSync(join(folder, "headfall.js"), "utf8");
+    expect(text).toContain("headfall-line");
+    expect(text).not.toMatch(/serviceWorker|indexedDB|localStorage|BroadcastChannel/);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
 });
 
 test("the page can be installed: a manifest with a name, icons that exist, and one that may be cut to any shape", async () => {

@@ -33,5 +33,5 @@ export const dialogStyles = css`
   dialog label.button { display: inline-flex; align-items: center; position: relative; }
   dialog label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
   dialog label.button input { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; }
-  dialog .card { border: 0; padding: 0; margin: 0; }
+  dialog .card { border: 0; padding: 0; margin: 0; background: none; }
 `;

@@ -26,8 +26,15 @@ export async function workOffline(desk: PlanDesk): Promise<void> {
     if (isWanted) location.reload();
     else if (isUpdate || isExternal) sayRenewed(desk);
   });
+  askToKeep();
   // Refused by the browser, or not a secure address: the page works as before, only not without a network.
   await workbox.register().catch(() => undefined);
+}
+
+/** An installed page asks the browser not to clear its plans away; a page in a tab does not bother anyone with it. */
+function askToKeep(): void {
+  if (!matchMedia("(display-mode: standalone)").matches) return;
+  void navigator.storage?.persist?.().catch(() => undefined);
 }
 
 /** Another tab has brought the newer page; this one still runs the older, whose parts are no longer kept here. */

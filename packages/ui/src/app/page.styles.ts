@@ -13,7 +13,10 @@ export const pageStyles = css`
   .page { max-width: 76rem; margin: 0 auto; padding: 0 0.75rem 3rem; }
   .top { display: flex; flex-wrap: wrap; gap: 0.4rem 0.75rem; align-items: center; padding: 0.6rem 0; }
   h1 { font-size: 1.35rem; margin: 0; letter-spacing: 0.01em; display: flex; flex-wrap: wrap; gap: 0.2rem 0.6rem; align-items: center; }
-  h1 button { font-size: 1rem; font-weight: 400; overflow-wrap: anywhere; text-align: left; padding-block: 0.3rem; }
+  h1 button {
+    font-size: 1rem; font-weight: 400; max-width: 24rem; min-width: 0;
+    overflow: hidden; text-overflow: ellipsis; white-space: nowrap;
+  }
   h1 button::after { content: "\\25be"; margin-left: 0.5rem; }
   .kept { color: var(--_quiet); font-size: 0.9rem; }
   .tools { display: flex; flex-wrap: wrap; gap: 0.5rem; margin-left: auto; }
@@ -34,7 +37,6 @@ export const pageStyles = css`
   @media (max-width: 560px) {
     .top { display: grid; grid-template-columns: minmax(0, 1fr) auto; }
     h1 { flex-wrap: nowrap; font-size: 1.2rem; }
-    h1 button { min-width: 0; overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
     .kept { min-width: 2.6rem; max-width: 4.5rem; font-size: 0.85rem; line-height: 1.15; }
     .tools { grid-column: 1 / -1; }
     .tools { margin-left: 0; width: 100%; display: grid; grid-template-columns: repeat(6, minmax(0, 1fr)); gap: 0.4rem; }

@@ -1,23 +1,22 @@
 import { checkDocument, type Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { Autosave, type Draft, type SaveState } from "../storage/autosave.js";
+import { Autosave, type Draft } from "../storage/autosave.js";
 import { findLastPlan } from "../storage/find-last-plan.js";
 import { forgetLeftover, leaveText } from "../storage/leftovers.js";
 import { PlanLibrary, type Renaming } from "../storage/plan-library.js";
 import { newId, withName } from "../storage/plan-names.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
 import { writeLeftover } from "../storage/recover-leftover.js";
-import type { TroubleKind } from "../storage/storage-trouble.js";
 import type { KeptPlan } from "../storage/stored-plan.js";
 import { Tabs } from "../storage/tabs.js";
-import { writeTrouble } from "../storage/trouble-words.js";
 import type { PlanStore } from "../store/plan-store.js";
 import type { Begun } from "./begin.js";
+import { DeskNotices } from "./desk-notices.js";
 import { EXAMPLES } from "./examples.js";
 import { watchPage } from "./page-life.js";
 import { ParkedPlans } from "./parked-plans.js";
 import { rememberPlan } from "./preferences.js";
-import type { Shell } from "./shell.js";
+import type { Notice, Shell } from "./shell.js";
 
 /** Where the plan in hand meets the plans that are kept: opens, saves, and tells the shell how it stands. */
 export class PlanDesk {
@@ -28,6 +27,7 @@ export class PlanDesk {
   readonly #shelf: PlanShelf;
   readonly #autosave: Autosave;
   readonly #tabs: Tabs;
+  readonly #notices: DeskNotices;
   readonly #page = newId();
   /** Told when the list of plans has changed, while it is open. */
   onListChanged: () => void = () => undefined;
@@ -38,16 +38,17 @@ export class PlanDesk {
     this.#shelf = shelf;
     this.library = new PlanLibrary(shelf);
     this.parked = new ParkedPlans(this.library);
+    this.#notices = new DeskNotices(shell, () => this.savePlan());
     this.#tabs = new Tabs((id) => this.#savedElsewhere(id));
     this.#autosave = new Autosave(store, this.library, draftOf(begun, store.plan), {
-      onState: (state) => this.#showState(state),
+      onState: (state) => this.#notices.showState(state),
       onSaved: (id) => this.#saved(id),
-      onParted: (before, name) => this.#parted(before, name),
-      onDeleted: (id) => this.#deletedElsewhere(id),
+      onParted: (before, name) => this.#notices.tellParted(before, name),
+      onDeleted: (id) => this.#notices.tellDeleted(() => this.bringBack(id)),
     });
     if (begun.kept !== undefined) rememberPlan(begun.kept.id);
     if (begun.news !== undefined) shell.tell(begun.news);
-    this.#showState(
+    this.#notices.showState(
       begun.trouble === undefined ? this.#autosave.state : { kind: "unsaved", trouble: begun.trouble.kind },
     );
     if (begun.arrived !== undefined) void this.#autosave.flush();
@@ -182,8 +183,8 @@ export class PlanDesk {
   }
 
   /** Says something on the page. */
-  tell(...notice: Parameters<Shell["tell"]>): void {
-    this.#shell.tell(...notice);
+  tell(notice: Notice): void {
+    this.#shell.tell(notice);
   }
 
   async #turnTo(draft: Draft, plan: Plan): Promise<void> {
@@ -214,42 +215,7 @@ export class PlanDesk {
     if (id === this.openId) void this.#autosave.lookElsewhere();
     this.onListChanged();
   }
-
-  #showState(state: SaveState): void {
-    this.#shell.keptWords = state.kind === "unsaved" ? "Not saved" : KEPT_WORDS[state.kind];
-    if (state.kind !== "unsaved") this.#shell.untell("unsaved");
-    else this.#tellUnsaved(state.trouble);
-  }
-
-  #tellUnsaved(trouble: TroubleKind): void {
-    this.#shell.tell({
-      key: "unsaved",
-      words: `The plan is not saved: ${writeTrouble(trouble)}. It lives on in this window only; saving is tried again at the next change.`,
-      acts: [{ words: "Save the plan as a file", act: () => this.savePlan() }],
-    });
-  }
-
-  #parted(before: string, name: string): void {
-    const words = `Another tab changed the same place of "${before}". Both are kept: yours goes on here as "${name}", the other is in the list of plans.`;
-    this.#shell.tell({ key: "parted", words, acts: [] });
-  }
-
-  #deletedElsewhere(id: string): void {
-    const bringBack = async () => {
-      this.#shell.untell("deleted");
-      await this.bringBack(id);
-    };
-    const words = "This plan was deleted in another tab. The next change brings it back.";
-    this.#shell.tell({ key: "deleted", words, acts: [{ words: "Bring back", act: bringBack }] });
-  }
 }
-
-const KEPT_WORDS = {
-  untouched: "",
-  saved: "Saved",
-  saving: "Saving",
-  faulty: "Not saved: see the problems below",
-};
 
 function draftOf({ kept, arrived }: Begun, plan: Plan): Draft {
   if (arrived !== undefined) return { id: newId(), revision: 0, base: undefined };

@@ -8,7 +8,7 @@ export interface PlanActs {
   readonly saveFile: (plan: KeptPlan) => unknown;
   readonly copy: (plan: KeptPlan) => unknown;
   readonly startRenaming: (plan: KeptPlan) => unknown;
-  readonly stopRenaming: () => unknown;
+  readonly stopRenaming: (plan: KeptPlan) => unknown;
   readonly rename: (plan: KeptPlan, name: string) => unknown;
   readonly delete: (plan: KeptPlan) => unknown;
   readonly bringBack: (plan: KeptPlan) => unknown;
@@ -26,7 +26,7 @@ export function planRow(plan: KeptPlan, isOpen: boolean, acts: PlanActs) {
   const act = (words: string, does: (plan: KeptPlan) => unknown) =>
     html`<button @click=${() => does(plan)}>${words}<span class="spoken"> ${name}</span></button>`;
   return html`<li>
-    <button class="plan" aria-current=${isOpen ? "true" : nothing} @click=${() => acts.open(plan)}>
+    <button class="plan" data-plan=${plan.id} aria-current=${isOpen ? "true" : nothing} @click=${() => acts.open(plan)}>
       ${name}<small>${isOpen ? "Open now. " : nothing}Changed ${WHEN.format(plan.changedAt)}</small>
     </button>
     <div class="acts">
@@ -48,7 +48,7 @@ export function renameRow(plan: KeptPlan, problem: string, acts: PlanActs) {
       ${problem === "" ? nothing : html`<p class="problem" id="name-problem">${problem}</p>`}
       <div class="acts">
         <button class="chief">Keep this name</button>
-        <button type="button" @click=${acts.stopRenaming}>Leave it as it was</button>
+        <button type="button" @click=${() => acts.stopRenaming(plan)}>Leave it as it was</button>
       </div>
     </form>
   </li>`;

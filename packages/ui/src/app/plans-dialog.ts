@@ -51,16 +51,24 @@ class PlansDialog {
     this.#dialog.update();
   }
 
-  /** Does something with the plans, says what, and shows the list as it then is. */
-  async #act(act: () => Promise<unknown>, said = ""): Promise<void> {
+  /** Does something with the plans, says what, and shows the list as it then is. Tells whether it could be done. */
+  async #act(act: () => Promise<unknown>, said = ""): Promise<boolean> {
     this.#justDeleted = undefined;
-    try {
-      await act();
-      this.#said = said;
-    } catch (error) {
-      this.#said = `That could not be done: ${writeTrouble(troubleOf(error).kind)}.`;
-    }
+    const isDone = await act().then(
+      () => true,
+      (error: unknown) => {
+        this.#said = `That could not be done: ${writeTrouble(troubleOf(error).kind)}.`;
+        return false;
+      },
+    );
+    if (isDone) this.#said = said;
     await this.#readAgain();
+    return isDone;
+  }
+
+  /** Puts the keyboard on a plan of the list, once what it was on is gone. */
+  #focusOn({ id }: KeptPlan): void {
+    this.#dialog.focus(`[data-plan="${CSS.escape(id)}"]`);
   }
 
   #view() {
@@ -136,18 +144,24 @@ class PlansDialog {
       });
       this.#dialog.focus("form input");
     },
-    stopRenaming: () =>
+    stopRenaming: (plan) => {
       this.#update(() => {
         this.#renaming = undefined;
-      }),
+      });
+      this.#focusOn(plan);
+    },
     rename: (plan, name) => this.#rename(plan, name),
     delete: async (plan) => {
-      await this.#act(() => this.#desk.delete(plan.id), `"${plan.name}" was deleted.`);
+      if (!(await this.#act(() => this.#desk.delete(plan.id), `"${plan.name}" was deleted.`))) return;
       this.#update(() => {
         this.#justDeleted = plan;
       });
+      this.#dialog.focus("[role=status] button");
     },
-    bringBack: ({ id, name }) => this.#act(() => this.#desk.bringBack(id), `"${name}" is back.`),
+    bringBack: async (plan) => {
+      await this.#act(() => this.#desk.bringBack(plan.id), `"${plan.name}" is back.`);
+      this.#focusOn(plan);
+    },
     askToEmpty: (isEmptying) =>
       this.#update(() => {
         this.#isEmptying = isEmptying;
@@ -164,6 +178,8 @@ class PlansDialog {
       const problem = renaming.ok ? undefined : renaming.problems[0];
       this.#renaming = problem && { id: plan.id, problem: `${problem.allowed} ${problem.mend}` };
     });
+    if (this.#renaming === undefined) this.#focusOn(plan);
+    else this.#dialog.focus("form input");
   }
 
   #isSought({ name }: KeptPlan): boolean {

@@ -2,6 +2,7 @@ import type { Plan } from "@headfall/hydraulics";
 import { html, nothing, render, type TemplateResult } from "lit";
 import type { HeadfallLine } from "../line/line-element.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
+import { StorageTrouble } from "../storage/storage-trouble.js";
 import type { Begun } from "./begin.js";
 import type { PlanDesk } from "./plan-desk.js";
 import { type Light, type Preferences, readPreferences, rememberPreferences } from "./preferences.js";
@@ -61,13 +62,12 @@ export class Shell {
   async withDesk(act: (desk: PlanDesk) => unknown): Promise<void> {
     try {
       this.#desk ??= this.#setUpDesk();
-      await act(await this.#desk);
+      const desk = await this.#desk;
+      this.untell("undone");
+      await act(desk);
     } catch (error) {
-      this.#desk = undefined;
       reportError(error);
-      const words =
-        "A part of the page could not be fetched. Is the network there? What you did so far is unharmed.";
-      this.tell({ key: "unfetched", words, acts: [] });
+      this.tell({ key: "undone", words: error instanceof StorageTrouble ? UNREAD : UNFETCHED, acts: [] });
     }
   }
 
@@ -114,8 +114,13 @@ export class Shell {
 
   async #setUpDesk(): Promise<PlanDesk> {
     const { line } = this;
-    const [{ PlanDesk }] = await Promise.all([import("./plan-desk.js"), line.whole]);
-    return new PlanDesk(this, line.store!, this.#shelf, this.#begun);
+    try {
+      const [{ PlanDesk }] = await Promise.all([import("./plan-desk.js"), line.whole]);
+      return new PlanDesk(this, line.store!, this.#shelf, this.#begun);
+    } catch (error) {
+      this.#desk = undefined; // the next act tries again
+      throw error;
+    }
   }
 
   #tools() {
@@ -195,5 +200,10 @@ export class Shell {
     });
   }
 }
+
+const UNREAD =
+  "That could not be done: the browser's storage does not answer. What you did so far is unharmed.";
+const UNFETCHED =
+  "A part of the page could not be fetched. Is the network there? What you did so far is unharmed; once it is back, try again, or reload the page.";
 
 const chosenIn = (event: Event): string => (event.target as HTMLSelectElement).value;

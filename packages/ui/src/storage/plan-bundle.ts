@@ -1,4 +1,4 @@
-import { type Plan, type PlanReading, type Problem, readPlan } from "@headfall/hydraulics";
+import { type PlanReading, type Problem, readPlan } from "@headfall/hydraulics";
 
 /** Version of the file that holds several plans. */
 const BUNDLE_VERSION = 1;
@@ -33,11 +33,6 @@ export function readBundle(text: string): readonly BundledPlan[] | readonly Prob
 
 export function isProblems(read: readonly BundledPlan[] | readonly Problem[]): read is readonly Problem[] {
   return read.some((each) => "code" in each);
-}
-
-/** The plans of a file that can be opened. */
-export function plansOf(bundled: readonly BundledPlan[]): Plan[] {
-  return bundled.flatMap(({ reading }) => (reading.ok ? [reading.plan] : []));
 }
 
 function parsed(text: string): Record<string, unknown> | undefined {

@@ -8,7 +8,7 @@ interface Shelves extends DBSchema {
 
 /** Version of the database. A page that knows only an older one refuses to touch it. */
 const VERSION = 1;
-/** A database that has not opened by then counts as out of order [ms]. */
+/** A database that has not answered by then counts as out of order [ms]. */
 const PATIENCE_MS = 5000;
 
 /** What becomes of a record: another in its place, nothing at all, or as it was. */
@@ -49,10 +49,16 @@ export class PlanShelf {
       const transaction = database.transaction("plans", "readwrite", { durability: "strict" });
       const ended = transaction.done;
       ended.catch(() => undefined); // told below
-      const turn = decide(await transaction.store.get(id));
-      if (turn === "remove") await transaction.store.delete(id);
-      else if (turn !== "leave") await transaction.store.put(turn);
-      await ended;
+      // What was called not saved must not come about later after all.
+      const timer = setTimeout(() => transaction.abort(), PATIENCE_MS);
+      try {
+        const turn = decide(await transaction.store.get(id));
+        if (turn === "remove") await transaction.store.delete(id);
+        else if (turn !== "leave") await transaction.store.put(turn);
+        await ended;
+      } finally {
+        clearTimeout(timer);
+      }
     });
   }
 
@@ -66,7 +72,9 @@ export class PlanShelf {
   async #use<T>(work: (database: IDBPDatabase<Shelves>) => Promise<T>): Promise<T> {
     try {
       this.#opening ??= this.#open();
-      return await work(await this.#opening);
+      const database = await this.#opening;
+      // A turn ends by itself at its own time; this is for what is only read.
+      return await patient(work(database), 2 * PATIENCE_MS);
     } catch (error) {
       const trouble = troubleOf(error);
       if (trouble.kind !== "full") await this.close();
@@ -81,13 +89,18 @@ export class PlanShelf {
       blocking: () => void this.close(),
       terminated: () => void this.close(),
     });
-    let timer: ReturnType<typeof setTimeout> | undefined;
-    const tooLate = new Promise<never>((_, reject) => {
-      timer = setTimeout(() => reject(new StorageTrouble("silent")), PATIENCE_MS);
-    });
+    const answered = patient(opening, PATIENCE_MS);
     // One that opens after all is of no use to anyone any more.
-    const answered = Promise.race([opening, tooLate]).finally(() => clearTimeout(timer));
     answered.catch(() => opening.then((database) => database.close()).catch(() => undefined));
     return answered;
   }
+}
+
+/** The answer, or after some time the word that there was none. */
+function patient<T>(answer: Promise<T>, patience: number): Promise<T> {
+  let timer: ReturnType<typeof setTimeout> | undefined;
+  const tooLate = new Promise<never>((_, reject) => {
+    timer = setTimeout(() => reject(new StorageTrouble("silent")), patience);
+  });
+  return Promise.race([answer, tooLate]).finally(() => clearTimeout(timer));
 }

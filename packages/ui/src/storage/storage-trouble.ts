@@ -18,6 +18,7 @@ const KINDS: Readonly<Record<string, TroubleKind>> = {
   NotAllowedError: "denied",
   TypeError: "denied",
   ReferenceError: "denied",
+  AbortError: "silent",
 };
 
 /** What an error of the browser's database means for the user. */
