@@ -1,4 +1,4 @@
-import type { Plan } from "@headfall/hydraulics";
+import { type Plan, sourceNames } from "@headfall/hydraulics";
 import type { AboveLayout } from "../kernels/above/lay-above.js";
 import type { Box } from "../kernels/above/place-texts.js";
 import type { Ground } from "../kernels/above/spot.js";
@@ -7,6 +7,10 @@ import { type Frame, fitView, type Pixel, panBy, toPixel, type Viewport } from "
 /** Room around a fitted plan for names, for the hint above and the buttons below [px]; less on a phone. */
 const marginOf = (width: number): Frame["margin"] =>
   width < 480 ? { left: 34, right: 34, top: 52, bottom: 76 } : { left: 64, right: 64, top: 64, bottom: 76 };
+
+/** What lies over the upper and lower edge [px]: no label goes under it. */
+const HINT = 36;
+const BUTTONS = 58;
 
 /** How the drawing is looked at: fitted to the plan until a hand moves it. */
 export class ViewKeeper {
@@ -95,12 +99,13 @@ export class ViewKeeper {
   #seenNow(): Box {
     const { left = 0, top = 0 } = this.#view ?? {};
     const { width, height } = this.#size;
-    return { left: 4 - left, right: width - 4 - left, top: 4 - top, bottom: height - 4 - top };
+    return { left: 4 - left, right: width - 4 - left, top: HINT - top, bottom: height - BUTTONS - top };
   }
 }
 
-/** Edits leave most of a plan as it was; a plan that shares nothing with the one before was opened. */
+/** Edits leave most of a plan as it was, its name for one; a plan that shares nothing with the one before was opened. */
 function hasPartsOf(plan: Plan, before: Plan): boolean {
+  if (plan.name === before.name && sourceNames(plan)[0] === sourceNames(before)[0]) return true;
   const parts = new Set<unknown>([...before.sources, ...before.runs]);
   return [...plan.sources, ...plan.runs].some((part) => parts.has(part));
 }
