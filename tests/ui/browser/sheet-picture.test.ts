@@ -161,12 +161,13 @@ test("ids are made the picture's own, and what refers to them follows", () => {
         part("g", { class: "cut" }, part("rect", { id: "box", width: "50", height: "50" })),
         part("use", { href: "#box", x: "60" }),
       ),
-    ".cut { clip-path: url(#inside); }",
+    ".cut { clip-path: url(#inside); } clipPath rect { fill: none; }",
   );
   const [first, second] = ["One", "Two"].map((title) => parsed(pictureOf(svg, { title })));
   const ids = (read: Document) => [...read.querySelectorAll("[id]")].map(({ id }) => id);
   expect(new Set([...ids(first!), ...ids(second!)]).size).toBe(6);
   const clip = first!.querySelector("clipPath")!.id;
+  expect(first!.querySelectorAll("clipPath > rect")).toHaveLength(1);
   expect(first!.querySelector("g")!.getAttribute("clip-path")).toBe(`url(#${clip})`);
   expect(first!.querySelector("use")!.getAttribute("href")).toBe(`#${first!.querySelector("g > rect")!.id}`);
 });

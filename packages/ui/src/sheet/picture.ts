@@ -66,8 +66,7 @@ function copyOf(
   const style = getComputedStyle(original);
   const isDrawn = !NEVER_DRAWN.has(original.localName);
   if (isDrawn && style.display === "none") return undefined;
-  if (PICTURE_SHAPES.has(original.localName) && isClear(style.fill) && isClear(style.stroke))
-    return undefined;
+  if (PICTURE_SHAPES.has(original.localName) && drawsNothing(original, style)) return undefined;
   const copy = document.createElementNS(SVG, original.localName) as SVGElement;
   copyAttributes(original, copy, copying);
   if (!WORDS_ABOUT.has(original.localName)) writeLook(copy, style, outer, copying);
@@ -86,7 +85,10 @@ function copyOf(
 const WORDS_ABOUT: ReadonlySet<string> = new Set(["title", "desc"]);
 const HOLDS_TEXT: ReadonlySet<string> = new Set([...WORDS_ABOUT, "text", "tspan", "textPath"]);
 
-/** Whether a paint leaves nothing to see, as that of shapes only made to be pressed. */
+/** Whether a shape leaves nothing to see, as those only made to be pressed; a clip cuts by its outline all the same. */
+const drawsNothing = (shape: Element, { fill, stroke }: CSSStyleDeclaration): boolean =>
+  isClear(fill) && isClear(stroke) && shape.closest("clipPath") === null;
+
 const isClear = (paint: string): boolean => paint === "none" || /^rgba\(.*, 0\)$/.test(paint);
 
 /** Elements that are only used by others; browsers say they are not displayed. */
