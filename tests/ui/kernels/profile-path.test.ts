@@ -46,3 +46,8 @@ test("pathToDrinker is undefined for a drinker that no pipe joins to a source", 
   const cut = { ...line, segments: { ...line.segments, count: 1 } };
   expect(pathToDrinker(cut, 1)).toBeUndefined();
 });
+
+test("pathToDrinker is undefined for a drinker the line does not have", () => {
+  expect(pathToDrinker(smallLine({ verdicts: good(2) }), 2)).toBeUndefined();
+  expect(pathToDrinker(smallLine({ verdicts: [] }), 0)).toBeUndefined();
+});

@@ -20,7 +20,7 @@ export interface ProfilePath {
  *
  * @param line     the line
  * @param drinker  index into `line.drinkers`
- * @returns undefined when no pipe joins the drinker to a source
+ * @returns undefined when no pipe joins the drinker to a source, or the line has no such drinker
  */
 export function pathToDrinker(line: Line, drinker: number): ProfilePath | undefined {
   return pathTo(line, line.drinkers.point[drinker]!, line.drinkers.run[drinker]!);
@@ -29,7 +29,8 @@ export function pathToDrinker(line: Line, drinker: number): ProfilePath | undefi
 /** The same for any point of the line; `run` is the run it is looked at on, else the one the way there ends with. */
 export function pathTo(line: Line, goal: number, run?: number): ProfilePath | undefined {
   const arrived = spreadFromSources(line);
-  if (arrived.by[goal] === UNSEEN) return undefined;
+  // A point the line does not have is reached by none either.
+  if ((arrived.by[goal] ?? UNSEEN) === UNSEEN) return undefined;
   const points = [goal];
   const segments: number[] = [];
   for (let point = goal; arrived.by[point]! >= 0; ) {

@@ -1,6 +1,7 @@
 import type { MomentName, Source } from "@headfall/hydraulics";
 import { innerHeight } from "../profile-layout.js";
 import type { HandlesRequest } from "./handles-request.js";
+import { jointLimits } from "./joint-limits.js";
 import type { SideHandle } from "./side-handle.js";
 
 /** Which of the source's levels is the surface of the water at each moment. */
@@ -12,6 +13,7 @@ const LEVEL_AT: Readonly<Record<MomentName, "full" | "lowest" | "ordinary">> = {
 };
 /** Highest stand the plan file knows [m]. */
 const HIGHEST_STAND = 30;
+const ANYWHERE = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;
 
 /** The foot of the vessel, its outlet, and the water's surface at the moment shown. */
 export function sourceHandles(request: HandlesRequest): SideHandle[] {
@@ -39,6 +41,7 @@ export function sourceHandles(request: HandlesRequest): SideHandle[] {
     target: { kind: "typed", path: ["sources", index, ...keys], what: `${what} of ${id}` },
   });
   const level = LEVEL_AT[request.moment];
+  const outletLimits = jointLimits({ ...request, reach: ANYWHERE })(source.point);
   const levels = levelLimits(source, typed.level ?? {}, level);
   return [
     handle(
@@ -48,8 +51,12 @@ export function sourceHandles(request: HandlesRequest): SideHandle[] {
         height: base,
         from: ground,
         fromWords: "",
-        low: ground,
-        high: Math.min(Math.max(reach[1], base), ground + HIGHEST_STAND),
+        low: Math.max(ground, outletLimits.low - source.outlet),
+        high: Math.min(
+          Math.max(reach[1], base),
+          ground + HIGHEST_STAND,
+          Math.max(base, outletLimits.high - source.outlet),
+        ),
       },
       ["stand"],
       "stand",
@@ -61,8 +68,8 @@ export function sourceHandles(request: HandlesRequest): SideHandle[] {
         height: base + source.outlet,
         from: base,
         fromWords: "its bottom",
-        low: base,
-        high: base + highestOutlet(source, typed.level ?? {}),
+        low: Math.max(base, outletLimits.low),
+        high: Math.min(base + highestOutlet(source, typed.level ?? {}), outletLimits.high),
       },
       ["outlet"],
       "outlet",
