@@ -52,9 +52,9 @@ test("every drag on any plan is refused with its reason, or ends where the hand 
         expect(nearestHandle(placed, found.grip)?.handle.key).toBe(handle.key);
       },
     ),
-    { numRuns: 120 },
+    { numRuns: 80 },
   );
   // The hand's limits are there so that hardly any drag is refused.
-  expect(tally.made).toBeGreaterThan(60);
+  expect(tally.made).toBeGreaterThan(40);
   expect(tally.refused / tally.made).toBeLessThan(0.05);
-});
+}, 60_000);
