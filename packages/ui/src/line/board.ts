@@ -32,6 +32,8 @@ export interface Board {
   readonly lookedAt: number;
   readonly path: ProfilePath | undefined;
   readonly showsAll: boolean;
+  /** What the tables are made from: stays the same while a hand drags, so that they wait. */
+  readonly tablesOf: object;
   /** The number whose making is told of. */
   readonly how: HowSubject | undefined;
   readonly acts: BoardActs;

@@ -1,4 +1,5 @@
 import { html, nothing } from "lit";
+import { guard } from "lit/directives/guard.js";
 import { drinkersTable } from "../tables/drinkers-table.js";
 import { runsTable } from "../tables/runs-table.js";
 import { sourcesTable } from "../tables/sources-table.js";
@@ -7,43 +8,44 @@ import { drawingsShown, planTable } from "./drawings-view.js";
 import { drinkerView } from "./drinker-view.js";
 import { cautionsView, defaultsView, fillingView } from "./findings-view.js";
 
-/** Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. */
+/**
+ * Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. The tables wait while a
+ * hand drags, since it looks at the drawing; how a number was got follows at once.
+ */
 export function deepView(board: Board) {
-  const { plan, checked, how, lookedAt, moment, system, isWide, showsAll, acts } = board;
+  const { plan, checked, system, how, acts } = board;
   return html`
-    ${drinkerView(checked, lookedAt, moment, system)} ${cautionsView(checked, system)} ${fillingView(checked, system)}
-    ${
-      isWide
-        ? html`<section class="deep" aria-labelledby="typed-plan">
-            <h2 id="typed-plan">The plan as a table</h2>
-            ${planTable(board)}
-          </section>`
-        : nothing
-    }
-    <section class="deep" aria-labelledby="drinkers">
-      <h2 id="drinkers">Every drinker</h2>
-      ${drinkersTable({
-        checked,
-        system,
-        lookedAt,
-        showsAll,
-        onChoose: acts.lookClosely,
-        onShowAll: acts.showAll,
-      })}
-    </section>
-    <section class="deep" aria-labelledby="runs">
-      <h2 id="runs">Every run</h2>
-      ${runsTable(checked, system)}
-    </section>
-    <section class="deep" aria-labelledby="sources">
-      <h2 id="sources">Water in store</h2>
-      ${sourcesTable(checked, system)}
-    </section>
-    ${defaultsView(checked)}
+    ${drinkerView(board)} ${cautionsView(checked, system)} ${fillingView(board)}
+    ${guard([board.tablesOf], () => tablesView(board))}
     <section aria-labelledby="save" class="save">
       <h2 id="save">Save and print</h2>
       <headfall-save .plan=${plan} .checked=${checked} .system=${system} .drawings=${drawingsShown}></headfall-save>
     </section>
     <headfall-how .plan=${plan} .checked=${checked} .system=${system} .subject=${how} @how-closed=${acts.closeHow}></headfall-how>
   `;
+}
+
+function tablesView(board: Board) {
+  const { checked, system, lookedAt, isWide, showsAll, acts } = board;
+  const drinkers = {
+    checked,
+    system,
+    lookedAt,
+    showsAll,
+    onChoose: acts.lookClosely,
+    onShowAll: acts.showAll,
+  };
+  return html`
+    ${isWide ? tableSection("typed-plan", "The plan as a table", planTable(board)) : nothing}
+    ${tableSection("drinkers", "Every drinker", drinkersTable(drinkers))}
+    ${tableSection("runs", "Every run", runsTable(checked, system))}
+    ${tableSection("sources", "Water in store", sourcesTable(checked, system))} ${defaultsView(board)}
+  `;
+}
+
+function tableSection(id: string, title: string, table: unknown) {
+  return html`<section class="deep" aria-labelledby=${id} part=${id}>
+    <h2 id=${id}>${title}</h2>
+    ${table}
+  </section>`;
 }

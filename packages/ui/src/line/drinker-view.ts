@@ -1,10 +1,8 @@
-import { type Checked, type MomentName, writeVerdict } from "@headfall/hydraulics";
+import { type Checked, MOMENT_WORDS, writeVerdict } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { howGotOf } from "../kernels/how-got/how-got-of.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { howGotView } from "../verdicts/how-got-view.js";
+import type { Board } from "./board.js";
+import { figureList, figuresOfDrinker } from "./figures-view.js";
 
 /** Most drinkers offered by name in the list; any other is reached from its row in the table. */
 const MOST_OFFERED = 300;
@@ -25,20 +23,15 @@ export function drinkerChoice(checked: Checked, chosen: string, onChoose: (drink
   </div>`;
 }
 
-/** The drinker looked at: its sentence, and how each of its numbers was got. */
-export function drinkerView(checked: Checked, drinker: number, moment: MomentName, system: UnitSystem) {
-  const verdict = checked.drinkers[drinker];
+/** The drinker looked at: its sentence, and its figures, each with how it was got. */
+export function drinkerView(board: Board) {
+  const { checked, lookedAt, moment, system } = board;
+  const verdict = checked.drinkers[lookedAt];
   if (verdict === undefined) return nothing;
   return html`<section class="sheet" aria-labelledby="looked-at" part="drinker">
-    <h2 id="looked-at" tabindex="-1">${verdict.drinker}: how it was got</h2>
+    <h2 id="looked-at" tabindex="-1">${verdict.drinker}</h2>
     <p>${writeVerdict(verdict, checked.line, system)}</p>
-    ${howSubjects(drinker, moment).map((subject) => howGotView(howGotOf(subject, checked, undefined, system)!))}
+    <p class="quiet">Figures: ${MOMENT_WORDS[moment]}. Press one to see how it was got.</p>
+    ${figureList(figuresOfDrinker(lookedAt, moment), board)}
   </section>`;
 }
-
-/** The numbers of a drinker that are told one by one below its sentence. */
-const howSubjects = (drinker: number, moment: MomentName): readonly HowSubject[] => [
-  { of: "drinkerHead", drinker, moment },
-  { of: "drinkerFlow", drinker, moment },
-  { of: "drinkerMargin", drinker },
-];

@@ -24,6 +24,9 @@ import { problemsView } from "./problems-view.js";
 import type * as Rest from "./rest.js";
 import { stageView } from "./stage-view.js";
 
+/** Rest after the last edit of a drag before the tables below follow [ms]. */
+const DRAG_REST_MS = 200;
+
 /**
  * A drinker line to be sketched: drawn from above and from the side, with its parts to be changed, the verdict on every
  * drinker, and how each number was got. Give it a plan (as read by `readPlan`), or a store that holds one; it checks
@@ -82,6 +85,8 @@ export class HeadfallLine extends LitElement {
   #plan: Plan | undefined;
   #store: PlanStore | undefined;
   #stopListening: (() => void) | undefined;
+  #tablesOf: object = {};
+  #dragTimer: ReturnType<typeof setTimeout> | undefined;
   #loading: Promise<unknown> | undefined;
 
   constructor() {
@@ -211,9 +216,24 @@ export class HeadfallLine extends LitElement {
       lookedAt,
       path: path ?? pathTo(line, chosen ?? line.sources[0]!.point),
       showsAll: this.showsAll,
+      tablesOf: this.#tables(),
       how: this.how,
       acts: this.#acts,
     };
+  }
+
+  /** The tables follow at once, but wait while a hand drags and for a moment after. */
+  #tables(): object {
+    if (this.#dragTimer === undefined) this.#tablesOf = {};
+    return this.#tablesOf;
+  }
+
+  #noteDrag(): void {
+    clearTimeout(this.#dragTimer);
+    this.#dragTimer = setTimeout(() => {
+      this.#dragTimer = undefined;
+      this.requestUpdate();
+    }, DRAG_REST_MS);
   }
 
   readonly #acts: BoardActs = {
@@ -252,6 +272,7 @@ export class HeadfallLine extends LitElement {
   #edit(change: PlanChange, gesture?: string): void {
     const edited = this.#store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
+    if (gesture !== undefined) this.#noteDrag();
     this.refusal = edited.ok ? "" : edited.because;
     if (!edited.ok) this.#announce.say(`Not done: ${edited.because}`);
     else if (edited.selected !== undefined) this.#choose(edited.selected);
@@ -263,7 +284,9 @@ export class HeadfallLine extends LitElement {
     this.refusal = "";
     const { checked } = this.#check;
     const drinker = checked === undefined ? undefined : drinkerOf(checked.line, part);
-    if (drinker !== undefined) this.#look(drinker);
+    if (drinker === undefined) return;
+    this.#look(drinker);
+    this.how = { of: "verdict", drinker };
   }
 
   #look(drinker: number): void {
@@ -320,7 +343,7 @@ export class HeadfallLine extends LitElement {
     this.#loading ??= import("./rest.js").then((rest) => {
       if (this.#store === undefined && this.#plan !== undefined) this.store = rest.storeOf(this.#plan);
       const root = this.shadowRoot!;
-      root.adoptedStyleSheets = [...root.adoptedStyleSheets, rest.restStyles.styleSheet!];
+      root.adoptedStyleSheets = [...root.adoptedStyleSheets, ...rest.restStyles];
       this.rest = rest;
     });
     return this.#loading;

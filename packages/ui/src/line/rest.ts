@@ -8,6 +8,9 @@ import { PlanStore } from "../store/plan-store.js";
 import { tableStyles } from "../tables/table.styles.js";
 
 export { undoView, viewsView } from "./bar-view.js";
+
+import { boardStyles } from "./board.styles.js";
+
 export { deepView } from "./deep-view.js";
 export { drawingsView } from "./drawings-view.js";
 export { sideView } from "./side-view.js";
@@ -16,4 +19,4 @@ export { sideView } from "./side-view.js";
 export const storeOf = (plan: Plan): PlanStore => new PlanStore(plan);
 
 /** The styles of all this, for the element to add to its own. */
-export const restStyles = tableStyles;
+export const restStyles = [tableStyles, boardStyles].map(({ styleSheet }) => styleSheet!);

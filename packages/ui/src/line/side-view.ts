@@ -1,6 +1,7 @@
 import { html } from "lit";
 import type { Board } from "./board.js";
 import { drinkerChoice } from "./drinker-view.js";
+import { partFigures } from "./figures-view.js";
 import { momentsView } from "./moments-view.js";
 
 /** Beside the drawings: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
@@ -10,7 +11,7 @@ export function sideView(board: Board) {
     <headfall-part
       .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusal}
     ></headfall-part>
-    ${momentsView(shown, acts.show)}
+    ${partFigures(board)} ${momentsView(shown, acts.show)}
     ${drinkerChoice(checked, checked.line.drinkers.id[lookedAt] ?? "", (drinker) =>
       acts.look(checked.line.drinkers.id.indexOf(drinker)),
     )}

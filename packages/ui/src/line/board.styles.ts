@@ -1,0 +1,11 @@
+import { css } from "lit";
+
+/** What follows the first verdict: the figures of the chosen part, the switch between views, saving. */
+export const boardStyles = css`
+  .figures { margin: 0.5rem 0; }
+  .figure-list { display: grid; grid-template-columns: repeat(auto-fill, minmax(9rem, 1fr)); gap: 0 0.75rem; margin: 0.25rem 0; }
+  .figure-list > div { display: flex; flex-direction: column; border-top: 1px solid var(--_rule); padding-top: 0.2rem; }
+  .figure-list dt { color: var(--_quiet); font-size: 0.85rem; }
+  .figure-list dd { margin: 0; }
+  @media print { .save, .undo, .views, .tools { display: none; } }
+`;
