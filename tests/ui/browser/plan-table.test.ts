@@ -32,7 +32,7 @@ test("headfall-plan-table has nothing that axe objects to, wide and narrow, in l
   await page.viewport(414, 896);
 });
 
-test("headfall-plan-table shows the plan in five tables, each cell with a name of its own", async () => {
+test("headfall-plan-table shows the plan in six tables, each cell with a name of its own", async () => {
   const { view } = await shown();
   const tables = [...view.shadowRoot!.querySelectorAll("table")];
   expect(tables.map((table) => table.caption!.textContent)).toEqual([
@@ -41,8 +41,9 @@ test("headfall-plan-table shows the plan in five tables, each cell with a name o
     "Runs",
     "Drinkers",
     "Surveys",
+    "Fittings and valves",
   ]);
-  expect(tables.map((table) => table.tBodies[0]!.rows.length)).toEqual([1, 3, 3, 1, 1]);
+  expect(tables.map((table) => table.tBodies[0]!.rows.length)).toEqual([1, 3, 3, 1, 1, 3]);
   const controls = [...view.shadowRoot!.querySelectorAll("tbody :is(input, select, button)")];
   const names = controls.map((control) => control.getAttribute("aria-label"));
   expect(names).not.toContain(null);
@@ -174,6 +175,25 @@ test("when the vessel has sizes of its own, they are in its cell", async () => {
   });
   await type("Height inside of barrel", "90");
   await expect.poll(() => host.plan.sources[0]!.vessel).toMatchObject({ height: "90 cm" });
+});
+
+test("when fittings are typed in one line, the run has them; one that no table knows is refused by its name", async () => {
+  const host = await shown();
+  await expect.element(textbox("Fittings of feed")).toHaveValue("ball-valve; elbow-90 x 2");
+  await type("Fittings of feed", "strainer, elbow-90 x 4");
+  await expect.poll(() => host.plan.runs[0]!.fittings).toEqual(["strainer", "elbow-90 x 4"]);
+  await type("Fittings of feed", "gizmo");
+  await expect.element(page.getByRole("alert")).toHaveTextContent("gizmo");
+  await expect.element(textbox("Fittings of feed")).toHaveValue("gizmo");
+  await type("Fittings of feed", "");
+  await expect.poll(() => host.plan.runs[0]).not.toHaveProperty("fittings");
+});
+
+test("when a regulator is set in the tables, its head can be typed beside it", async () => {
+  const host = await shown();
+  await userEvent.click(page.getByRole("checkbox", { name: "Low-pressure regulator at the start of hens" }));
+  await type("Head the regulator of hens holds", "25");
+  await expect.poll(() => host.plan.runs[1]!.regulator).toEqual({ sets: "25 cm" });
 });
 
 test("when a plan has nothing but a source, the tables offer what can be added", async () => {

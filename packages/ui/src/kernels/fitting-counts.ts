@@ -21,3 +21,25 @@ export function writeFitting({ name, count, k }: FittingCount): PlanFitting {
   if (k !== undefined) return { name, k, count };
   return count === 1 ? name : `${name} x ${count}`;
 }
+
+/** All fittings of a run in one line: "ball-valve; elbow-90 x 2; filter (K 12)". */
+export function writeFittings(fittings: readonly PlanFitting[]): string {
+  return fittings.map(readFitting).map(writtenInLine).join("; ");
+}
+
+function writtenInLine({ name, count, k }: FittingCount): string {
+  const own = k === undefined ? name : `${name} (K ${k})`;
+  return count === 1 ? own : `${own} x ${count}`;
+}
+
+/** The line read back: parted by semicolons, or by commas where there is none. Names are looked up by who reads the plan. */
+export function readFittings(line: string): PlanFitting[] {
+  const parts = line.split(line.includes(";") ? ";" : ",").map((part) => part.trim());
+  return parts.filter((part) => part !== "").map(readInLine);
+}
+
+function readInLine(part: string): PlanFitting {
+  const { name, count } = readFitting(part);
+  const own = /^(.*?)\s*\(K\s*(\d+(?:\.\d+)?)\)$/i.exec(name);
+  return writeFitting(own === null ? { name, count } : { name: own[1]!, count, k: Number(own[2]) });
+}

@@ -127,7 +127,7 @@ export function jointEntries(
     change: (value) =>
       write(key, value, `${title.toLowerCase()} at ${joint}`, isStated ? [] : fallThatTells(plan, joint)),
   });
-  const unsaid = isStated ? "0 cm" : "by its runs";
+  const unsaid = isStated ? "0 cm" : "by runs";
   return {
     ground: height(
       "ground",

@@ -1,5 +1,6 @@
 import { DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry, TypedEntry } from "../fields/entry.js";
+import { readFittings, writeFittings } from "../kernels/fitting-counts.js";
 import { layoutOf, type PlanContext, runEnds, runNames, setAt, sourceNames } from "./plan-context.js";
 
 /** Length of a run along the pipe. */
@@ -27,7 +28,7 @@ export function fallEntry({ plan }: PlanContext, run: number): TypedEntry {
     name: `Fall of ${name}`,
     kind: "length",
     typed: plan.runs[run]!.fall,
-    standIn: "by its ends",
+    standIn: "by ends",
     note: `How much lower its end is than ${start}; a minus where higher.`,
     change: setAt(["runs", run, "fall"], `fall of ${name}`),
   };
@@ -59,7 +60,7 @@ export function tapEntry({ plan }: PlanContext, run: number): ChoiceEntry {
   };
 }
 
-export function oneWayEntries({ plan }: PlanContext, run: number): Entry[] {
+export function oneWayEntries({ plan }: PlanContext, run: number): [Entry, ...Entry[]] {
   const name = runNames(plan)[run]!;
   const { oneWay } = plan.runs[run]!;
   const hasValve = oneWay !== undefined && oneWay !== false;
@@ -87,7 +88,7 @@ export function oneWayEntries({ plan }: PlanContext, run: number): Entry[] {
   return [tick, opensAt];
 }
 
-export function regulatorEntries({ plan, system }: PlanContext, run: number): Entry[] {
+export function regulatorEntries({ plan, system }: PlanContext, run: number): [Entry, ...Entry[]] {
   const name = runNames(plan)[run]!;
   const { regulator } = plan.runs[run]!;
   const path = ["runs", run, "regulator"] as const;
@@ -155,5 +156,21 @@ export function endEntry({ plan }: PlanContext, run: number, end: "from" | "to")
       entries: [{ path: ["runs", run, end], value: chosen }, ...pinned],
       what: `${end === "from" ? "start" : "end"} of ${name}`,
     }),
+  };
+}
+
+/** All fittings of a run as one line of text, for a cell of a table. */
+export function fittingsEntry({ plan }: PlanContext, run: number): TypedEntry {
+  const name = runNames(plan)[run]!;
+  const { fittings } = plan.runs[run]!;
+  const set = setAt(["runs", run, "fittings"], `fittings of ${name}`);
+  return {
+    key: `${name} fittings line`,
+    title: "Fittings",
+    name: `Fittings of ${name}`,
+    kind: "name",
+    typed: fittings === undefined ? undefined : writeFittings(fittings),
+    standIn: "none",
+    change: (value) => set(value === undefined ? undefined : readFittings(String(value))),
   };
 }

@@ -24,6 +24,8 @@ export function addRowView(request: RowsRequest, sort: RowSort) {
       return addDrinkersForm(request);
     case "surveys":
       return addReadingForm(request);
+    case "fittings":
+      return html`<p class="note quiet">Fittings by name with their count, a semicolon between: ball-valve; elbow-90 x 2; filter (K 12).</p>`;
     case "points":
       return html`<p class="note quiet">Points come with the runs that meet or end there.</p>`;
   }

@@ -19,15 +19,18 @@ export function planRowView(request: RowsRequest, row: PlanRow, isCurrent: boole
   return html`<tr
     role="row" aria-current=${isCurrent ? "true" : nothing} @focusin=${() => request.choose(row.part)}
   >
-    ${row.reading === undefined ? nothing : html`<th role="rowheader" scope="row" class="wide">${row.name}</th>`}
+    ${isNamed(row) ? nothing : html`<th role="rowheader" scope="row" class="wide">${row.name}</th>`}
     ${row.cells.map((entries, place) =>
       place === 0 && row.reading === undefined
         ? headCell(entries[0], request.typing)
         : cell(entries, request.typing),
     )}
-    <td role="cell" class="wide actions">${actions(request, row)}</td>
+    ${row.tellsMore ? nothing : html`<td role="cell" class="wide actions">${actions(request, row)}</td>`}
   </tr>`;
 }
+
+/** Whether its first cell is the name of its part. */
+const isNamed = ({ reading, tellsMore }: PlanRow) => reading === undefined && tellsMore === undefined;
 
 /** The name of its part is what a row is called by. */
 function headCell(entry: Entry, typing: TypingController) {

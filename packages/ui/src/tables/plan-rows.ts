@@ -5,8 +5,16 @@ import { groupEntries, kindEntry, nameOfGroup } from "../parts/drinkers-entries.
 import { ownPipeEntries, pipeEntry } from "../parts/pipe-entries.js";
 import { jointNames, type PlanContext, runNames, sourceNames } from "../parts/plan-context.js";
 import { jointEntries, nameEntry } from "../parts/plan-entries.js";
-import { endEntry, fallEntry, lengthEntry, tapEntry } from "../parts/run-entries.js";
-import { sourceLengths, ventEntries } from "../parts/source-entries.js";
+import {
+  endEntry,
+  fallEntry,
+  fittingsEntry,
+  lengthEntry,
+  oneWayEntries,
+  regulatorEntries,
+  tapEntry,
+} from "../parts/run-entries.js";
+import { feedEntries, sourceLengths, ventEntries } from "../parts/source-entries.js";
 import { readingEntries } from "../parts/survey-view.js";
 import { dimensionEntries, vesselChoice } from "../parts/vessel-entries.js";
 
@@ -21,16 +29,19 @@ export interface PlanRow {
   readonly cells: readonly (readonly [Entry, ...Entry[]])[];
   /** Position of a reading in its survey; rows of surveys only. */
   readonly reading?: number;
+  /** Whether the part has its own row elsewhere, and this one only tells more of it. */
+  readonly tellsMore?: true;
 }
 
 /** The sorts of row, in the order of the tables. */
-export const SORTS = ["sources", "points", "runs", "drinkers", "surveys"] as const;
+export const SORTS = ["sources", "points", "runs", "drinkers", "surveys", "fittings"] as const;
 export type RowSort = (typeof SORTS)[number];
 
 /** What a row stands for; its cells are made only when it is shown. */
 export interface RowSeat {
   readonly part: Selected;
   readonly reading?: number;
+  readonly tellsMore?: true;
 }
 
 /** All rows of one table, as seats. */
@@ -50,11 +61,14 @@ export function seatsOf(plan: Plan, sort: RowSort): readonly RowSeat[] {
       return plan.runs.flatMap((run, index) =>
         (run.survey ?? []).map((_, reading): RowSeat => ({ part: { kind: "run", run: index }, reading })),
       );
+    case "fittings":
+      return plan.runs.map((_, run) => ({ part: { kind: "run", run }, tellsMore: true }));
   }
 }
 
 /** The row of a seat. */
-export function rowOf(context: PlanContext, { part, reading }: RowSeat): PlanRow {
+export function rowOf(context: PlanContext, { part, reading, tellsMore }: RowSeat): PlanRow {
+  if (tellsMore && part.kind === "run") return fittingsRow(context, part.run);
   if (reading !== undefined && part.kind === "run") return surveyRow(context, part.run, reading);
   switch (part.kind) {
     case "source":
@@ -80,7 +94,7 @@ function sourceRow(context: PlanContext, source: number): PlanRow {
     typed(nameEntry(part, name, "the source")),
     [...choice(vesselChoice(context, source, name)), ...dimensionEntries(context, source, name)],
     ...[stand, full, lowest, ordinary, outlet, ground].map(typed),
-    ventEntries(context, source),
+    [...ventEntries(context, source), ...feedEntries(context, source)],
   ] as const;
   return { key: keyOfPart(part), part, name: `source ${name}`, cells };
 }
@@ -130,4 +144,15 @@ function surveyRow(context: PlanContext, run: number, reading: number): PlanRow 
     name,
     cells: [alone(along), alone(fall), alone(bleed)],
   };
+}
+
+function fittingsRow(context: PlanContext, run: number): PlanRow {
+  const part = { kind: "run", run } as const;
+  const name = runNames(context.plan)[run]!;
+  const cells = [
+    typed(fittingsEntry(context, run)),
+    oneWayEntries(context, run),
+    regulatorEntries(context, run),
+  ];
+  return { key: `more of ${keyOfPart(part)}`, part, tellsMore: true, name, cells };
 }

@@ -26,6 +26,7 @@ const CAPTIONS: Readonly<Record<RowSort, string>> = {
   runs: "Runs",
   drinkers: "Drinkers",
   surveys: "Surveys",
+  fittings: "Fittings and valves",
 };
 
 const HEADS: Readonly<Record<RowSort, readonly string[]>> = {
@@ -44,6 +45,7 @@ const HEADS: Readonly<Record<RowSort, readonly string[]>> = {
     "Must give",
   ],
   surveys: ["Reading", "Distance", "Drop", "Air can leave"],
+  fittings: ["Run", "Fittings", "One-way valve", "Regulator"],
 };
 
 /**
@@ -146,14 +148,18 @@ export class HeadfallPlanTable extends LitElement {
         <caption>${CAPTIONS[sort]}</caption>
         <thead role="rowgroup"><tr role="row">
           ${HEADS[sort].map((head) => html`<th role="columnheader" scope="col">${head}</th>`)}
-          <th role="columnheader" scope="col"><span class="spoken">What to do with it</span></th>
+          ${sort === "fittings" ? nothing : html`<th role="columnheader" scope="col"><span class="spoken">What to do with it</span></th>`}
         </tr></thead>
         <tbody role="rowgroup">
           ${repeat(
             shown.map((seat) => rowOf(request, seat)),
             ({ key }) => key,
             (row) =>
-              planRowView(request, row, row.reading === undefined && isRowOf(request.selected, row.part)),
+              planRowView(
+                request,
+                row,
+                row.reading === undefined && !row.tellsMore && isRowOf(request.selected, row.part),
+              ),
           )}
         </tbody>
       </table>

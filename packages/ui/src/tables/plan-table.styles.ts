@@ -11,9 +11,9 @@ export const planTableStyles = css`
   td select.long { width: 12.5rem; }
   th, td { padding: 0.2rem 0.3rem; text-align: left; }
   td .problem { white-space: normal; max-width: 16rem; }
-  .also { display: flex; align-items: center; gap: 0.4rem; margin-top: 0.2rem; white-space: normal; font-size: 0.8rem; line-height: 1.2; }
-  .also > span { flex: 1; min-width: 4rem; }
-  td .also input[type="text"] { width: 5.5rem; flex: none; }
+  td input.name[type="text"] { min-width: 20rem; }
+  .also { margin-top: 0.2rem; white-space: normal; font-size: 0.8rem; line-height: 1.2; }
+  .also > span { display: block; }
   .actions { white-space: nowrap; }
   .line { display: flex; flex-wrap: wrap; align-items: end; gap: 0 0.6rem; }
   .line > .field { flex: 0 1 13rem; }
@@ -26,7 +26,7 @@ export const planTableStyles = css`
     .cards :is(input, select) { font-size: 1rem; }
     .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards .wide { grid-column: 1 / -1; }
-    :is(td, th) :is(input[type="text"], input.name, select, select.long) { width: 100%; }
+    :is(td, th) :is(input[type="text"], input.name[type="text"], select, select.long) { width: 100%; min-width: 0; }
     .cards td.actions { display: flex; flex-wrap: wrap; gap: 0.4rem; padding: 0.3rem 0; }
     .cards td.actions button { width: auto; flex: 1; }
     .cards td .problem { max-width: none; }
