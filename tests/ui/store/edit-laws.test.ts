@@ -3,6 +3,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { editPlan } from "../../../packages/ui/src/store/edit-plan.js";
 import { movedJoints } from "../../../packages/ui/src/store/edits/keep-heights.js";
+import { withEnds } from "../../../packages/ui/src/store/edits/plan-parts.js";
+import { joinedToSources } from "../../../packages/ui/src/store/edits/reach-parts.js";
 import type { PlanChange } from "../../../packages/ui/src/store/plan-change.js";
 import { applyDiff, diffPlans } from "../../../packages/ui/src/store/plan-diff.js";
 import { heightsOf, toldFall } from "../../../packages/ui/src/store/plan-heights.js";
@@ -62,15 +64,15 @@ function eachOk(
 
 describe.each(EDIT_KINDS)("editPlan(%s)", (kind) => {
   test("gives a plan that can be read and, if the old one could be, solved; the old one it leaves as it was", () => {
-    const ok = eachOk(kind, 250, (start, after) => {
+    const ok = eachOk(kind, 150, (start, after) => {
       expect(checkDocument(after)).toMatchObject({ ok: true });
       if (isSound(start)) expect(isSound(after)).toBe(true);
     });
-    expect(ok).toBeGreaterThan(60);
+    expect(ok).toBeGreaterThan(40);
   });
 
   test("shares every part it leaves alone, and what it did can be told as a change", () => {
-    eachOk(kind, 80, (start, after) => {
+    eachOk(kind, 60, (start, after) => {
       const parts = (plan: Plan) => [...plan.sources, ...(plan.points ?? []), ...plan.runs];
       for (const part of parts(after)) {
         const alike = parts(start).filter((each) => isSameValue(each, part));
@@ -81,6 +83,17 @@ describe.each(EDIT_KINDS)("editPlan(%s)", (kind) => {
   });
 });
 
+/**
+ * Whether water from another source comes to the outlet of a regulator: the solver does not solve all of those, and
+ * says so.
+ */
+function isFedFromBehind(plan: Plan): boolean {
+  return plan.runs.some(({ regulator }, i) => {
+    const without = { ...withEnds(plan), runs: withEnds(plan).runs.filter((_, k) => k !== i) };
+    return regulator !== undefined && joinedToSources(without).has(runEnds(plan)[i]!.to);
+  });
+}
+
 /** Whether a run leaves a source of which no fall is told. */
 function comesDown(plan: Plan): boolean {
   const names = sourceNames(plan);
@@ -90,7 +103,7 @@ function comesDown(plan: Plan): boolean {
 const STILL = EDIT_KINDS.filter((kind) => !/Height|Reading|rename/.test(kind));
 
 test.each(STILL)("editPlan(%s) lets no pipe rise or sink that stays in the plan", (kind) => {
-  eachOk(kind, 150, (start, after, change) => {
+  eachOk(kind, 80, (start, after, change) => {
     const before = heightsOf(start);
     const moved = new Set(movedJoints(before, heightsOf(after)));
     if (change.kind === "mergeJoints") moved.delete(change.joint);
@@ -115,10 +128,11 @@ test("editPlan gives plans whose four moments are solved by both laws, after ten
         const checking = checkPlan(plan, { samples: 0 });
         if (!checking.ok) throw new Error(JSON.stringify(checking.problems));
         const { solutions } = checking.checked;
+        if (isFedFromBehind(plan)) return;
         for (const moment of Object.values(solutions))
           for (const solution of Object.values(moment)) expect(solution.outcome).toBe("solved");
       },
     ),
-    { numRuns: 150 },
+    { numRuns: 80 },
   );
 }, 60_000);

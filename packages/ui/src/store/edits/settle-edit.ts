@@ -1,18 +1,42 @@
-import { buildLine, checkDocument, type Plan, type Problem, writeProblem } from "@headfall/hydraulics";
+import {
+  buildLine,
+  checkDocument,
+  drinkerGroupsOf,
+  LIMITS,
+  type Plan,
+  type PlanRun,
+  type Problem,
+  writeProblem,
+} from "@headfall/hydraulics";
 import type { Edited } from "../plan-change.js";
 import { diffPlans } from "../plan-diff.js";
 
 /** What is known of plans that were looked at before; a plan never changes, so that stays true. */
 const soundness = new WeakMap<Plan, readonly Problem[]>();
+const bareRuns = new WeakMap<PlanRun, PlanRun>();
 
 /** What in a plan contradicts itself: heights, connections, levels. Nothing when it can be solved. */
 export function contradictionsIn(plan: Plan): readonly Problem[] {
   const known = soundness.get(plan);
   if (known !== undefined) return known;
-  const building = buildLine(plan);
+  const building = buildLine(hasTooMany(plan) ? plan : { ...plan, runs: plan.runs.map(bareRun) });
   const problems = building.ok ? [] : building.problems;
   soundness.set(plan, problems);
   return problems;
+}
+
+/** A run without what hangs on it, which contradicts nothing and would take most of the time in every frame of a drag. */
+function bareRun(run: PlanRun): PlanRun {
+  const known = bareRuns.get(run);
+  if (known !== undefined) return known;
+  const { drinkers, fittings, ...bare } = run;
+  bareRuns.set(run, bare);
+  return bare;
+}
+
+function hasTooMany(plan: Plan): boolean {
+  const groups = plan.runs.flatMap((run) => drinkerGroupsOf(run));
+  return groups.reduce((sum, { count = 1 }) => sum + count, 0) > LIMITS.drinkers;
 }
 
 /**
