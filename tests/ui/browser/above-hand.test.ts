@@ -157,6 +157,33 @@ describe("with fingers", () => {
   });
 });
 
+test("a finger held still on a run draws another run from there", async () => {
+  bench.drawing.setPointerCapture = () => undefined;
+  const sheet = bench.drawing.getBoundingClientRect();
+  const finger = (kind: string, { x, y }: { x: number; y: number }) =>
+    bench.drawing.dispatchEvent(
+      new PointerEvent(kind, {
+        pointerId: 7,
+        pointerType: "touch",
+        clientX: sheet.x + x,
+        clientY: sheet.y + y,
+        bubbles: true,
+      }),
+    );
+  finger("pointerdown", bench.at(5, 0));
+  const menu = new MouseEvent("contextmenu", { bubbles: true, cancelable: true });
+  bench.drawing.dispatchEvent(menu);
+  expect(menu.defaultPrevented).toBe(true);
+  await expect
+    .poll(() => bench.above.shadowRoot!.querySelector(".tag-words")?.textContent)
+    .toMatch(/draw a run/);
+  for (let i = 1; i <= 10; i++) finger("pointermove", bench.at(5, -i / 5));
+  finger("pointerup", bench.at(5, -2));
+  expect(bench.edits.map(({ change }) => change)).toMatchObject([
+    { kind: "drawRun", from: { kind: "onRun", run: 0 } },
+  ]);
+});
+
 describe("with the keyboard", () => {
   test("Tab walks through the parts, Enter chooses one, and its focus is seen", async () => {
     bench.drawing.focus();

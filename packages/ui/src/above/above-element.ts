@@ -133,6 +133,7 @@ export class HeadfallAbove extends LitElement {
         move: this.#hand.move,
         up: this.#hand.up,
         cancel: this.#hand.cancel,
+        menu: this.#hand.menu,
         wheel: this.#wheel,
         key: this.#key,
       })}

@@ -11,6 +11,9 @@ export interface HandAsks {
   fulfil(wish: Wish): void;
 }
 
+/** How long a press is held still to mean more [ms]. */
+const HOLD_MS = 550;
+
 let gestures = 0;
 /** A name for the next drag or key press that no other has had on this page. */
 export const nextGesture = (): string => `above ${++gestures}`;
@@ -22,6 +25,7 @@ export class HandController implements ReactiveController {
   readonly #asks: HandAsks;
   /** Where the drawing lies in the window; taken at each press, so that a drag asks for no layout. */
   #corner: Pixel = { x: 0, y: 0 };
+  #hold: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost, asks: HandAsks) {
     this.#host = host;
@@ -59,6 +63,7 @@ export class HandController implements ReactiveController {
     drawing.setPointerCapture(event.pointerId);
     const { pointerId: pointer, pointerType: type, timeStamp: time } = event;
     this.#turn({ kind: "down", pointer, type, at: this.#at(event), time, gesture: nextGesture() });
+    this.#hold = setTimeout(() => this.#turn({ kind: "hold", pointer }), HOLD_MS);
   };
 
   readonly move = (event: PointerEvent): void => {
@@ -67,6 +72,11 @@ export class HandController implements ReactiveController {
 
   readonly up = (event: PointerEvent): void => {
     this.#turn({ kind: "up", pointer: event.pointerId, at: this.#at(event), time: event.timeStamp });
+  };
+
+  /** A finger held still would open the browser's menu, and end what it has begun. */
+  readonly menu = (event: Event): void => {
+    if (!this.isIdle) event.preventDefault();
   };
 
   readonly cancel = (): void => this.#turn({ kind: "giveUp" });
@@ -83,6 +93,7 @@ export class HandController implements ReactiveController {
   }
 
   #turn(event: HandEvent): void {
+    if (event.kind !== "move") clearTimeout(this.#hold);
     const around = this.#asks.surroundings();
     if (around === undefined) {
       this.#state = IDLE;

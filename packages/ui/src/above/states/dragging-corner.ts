@@ -14,6 +14,7 @@ export function draggingCorner(state: DraggingCorner, event: HandEvent, around: 
   if (event.kind === "giveUp") return next(IDLE, { kind: "giveUp", gesture });
   if (event.kind === "down" || event.pointer !== pointer) return stay(state);
   if (event.kind === "move") return move(state, event.at, around);
+  if (event.kind === "hold") return stay(state);
   if (!isStraight(state, around)) return stay(IDLE);
   return next(IDLE, { kind: "edit", change: { kind: "deleteCorner", run, corner }, gesture });
 }

@@ -13,7 +13,8 @@ export function draggingDrinkers(state: DraggingDrinkers, event: HandEvent, arou
   const { pointer, gesture } = state;
   if (event.kind === "giveUp") return next(IDLE, { kind: "giveUp", gesture });
   if (event.kind === "down" || event.pointer !== pointer) return stay(state);
-  return event.kind === "up" ? stay(IDLE) : move(state, event.at, around);
+  if (event.kind === "up") return stay(IDLE);
+  return event.kind === "move" ? move(state, event.at, around) : stay(state);
 }
 
 function move(state: DraggingDrinkers, at: Pixel, around: Surroundings): Turn {

@@ -11,6 +11,7 @@ export function draggingJoint(state: DraggingJoint, event: HandEvent, around: Su
   if (event.kind === "giveUp") return next(IDLE, { kind: "giveUp", gesture });
   if (event.kind === "down" || event.pointer !== pointer) return stay(state);
   if (event.kind === "move") return move(state, event.at, around);
+  if (event.kind === "hold") return stay(state);
   if (onto === undefined) return stay(IDLE);
   return next(IDLE, { kind: "edit", change: { kind: "mergeJoints", joint, into: onto }, gesture });
 }

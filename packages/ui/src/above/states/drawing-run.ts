@@ -1,76 +1,20 @@
-import type { Hit } from "../../kernels/above/hit.js";
-import { type AboveJoint, lengthOf } from "../../kernels/above/lay-above.js";
+import { lengthOf } from "../../kernels/above/lay-above.js";
 import { type Snapped, snap, snapStep } from "../../kernels/above/snap.js";
 import type { Ground } from "../../kernels/above/spot.js";
 import { straightenStroke } from "../../kernels/above/straighten-stroke.js";
 import { type Pixel, toGround, toPixel } from "../../kernels/above/viewport.js";
-import { distanceOf, nearestOnWay } from "../../kernels/above/ways.js";
+import { distanceOf } from "../../kernels/above/ways.js";
 import { showLength } from "../../kernels/shown.js";
 import type { RunEndChoice } from "../../store/plan-change.js";
 import { type HandEvent, type Surroundings, TAP_REACH } from "./hand.js";
 import { type DrawingRun, IDLE, next, stay, type Turn } from "./hand-state.js";
+import { partOfHit } from "./part-of-hit.js";
 import { startPinch } from "./pinching.js";
-import { partOfHit } from "./pressing.js";
 import { SNAP_REACH, wordsOf } from "./snapping.js";
 
 /** Wobble of a hand on a phone [px], and the least way between two places kept of the stroke. */
 const WOBBLE = 11;
 const LEAST_MOVE = 3;
-
-/** A run begins at what was pressed; on empty ground it begins at the nearest loose end, or at the source. */
-export function startRun(
-  pointer: number,
-  start: Pixel,
-  hit: Hit | undefined,
-  around: Surroundings,
-): DrawingRun {
-  const pressed = toGround(around.view, start);
-  const { from, place } = startOf(hit, pressed, around);
-  return { name: "drawing-run", pointer, from, start, hit, stroke: [place, pressed] };
-}
-
-function startOf(
-  hit: Hit | undefined,
-  pressed: Ground,
-  { layout }: Surroundings,
-): { from: RunEndChoice; place: Ground } {
-  switch (hit?.kind) {
-    case "joint":
-      return fromJoint(hit.joint);
-    case "run":
-      return { from: { kind: "onRun", run: hit.run, along: hit.along }, place: hit.place };
-    case "corner": {
-      const { run, place } = hit;
-      const { spots, length } = layout.runs[run]!;
-      return { from: { kind: "onRun", run, along: nearestOnWay(spots, place).share * length }, place };
-    }
-    case "drinkers": {
-      const { run, along, at } = hit.drinker;
-      return { from: { kind: "onRun", run, along }, place: at };
-    }
-  }
-  const end = nearestLooseEnd(layout.joints, layout.runs, pressed);
-  return end === undefined ? { from: { kind: "place", place: pressed }, place: pressed } : fromJoint(end);
-}
-
-const fromJoint = ({ name, x, y }: AboveJoint): { from: RunEndChoice; place: Ground } => ({
-  from: { kind: "joint", joint: name },
-  place: { x, y },
-});
-
-/** Sources, and joints where only one run ends. */
-function nearestLooseEnd(
-  joints: readonly AboveJoint[],
-  runs: Surroundings["layout"]["runs"],
-  at: Ground,
-): AboveJoint | undefined {
-  const meeting = (name: string) => runs.filter(({ from, to }) => from === name || to === name).length;
-  const loose = joints.filter(({ source, name }) => source >= 0 || meeting(name) === 1);
-  return loose.reduce<AboveJoint | undefined>(
-    (best, joint) => (best === undefined || distanceOf(joint, at) < distanceOf(best, at) ? joint : best),
-    undefined,
-  );
-}
 
 /** A run under the hand; let go on a joint or a run it ends there, else where it is let go. */
 export function drawingRun(state: DrawingRun, event: HandEvent, around: Surroundings): Turn {
@@ -81,7 +25,8 @@ export function drawingRun(state: DrawingRun, event: HandEvent, around: Surround
     return stay(startPinch(state.pointer, last, event, around));
   }
   if (event.pointer !== state.pointer) return stay(state);
-  return event.kind === "move" ? stay(lengthened(state, event.at, around)) : letGo(state, event.at, around);
+  if (event.kind === "move") return stay(lengthened(state, event.at, around));
+  return event.kind === "up" ? letGo(state, event.at, around) : stay(state);
 }
 
 function lengthened(state: DrawingRun, at: Pixel, around: Surroundings): DrawingRun {

@@ -23,6 +23,8 @@ export type HandEvent =
     }
   | { readonly kind: "move"; readonly pointer: number; readonly at: Pixel }
   | { readonly kind: "up"; readonly pointer: number; readonly at: Pixel; readonly time: number }
+  /** A press has been held still for a while. */
+  | { readonly kind: "hold"; readonly pointer: number }
   /** The system took the pointer away, or Escape was pressed: what was begun is taken back. */
   | { readonly kind: "giveUp" };
 

@@ -1,6 +1,6 @@
 import { hit, reachOf } from "../../kernels/above/hit.js";
 import { toGround } from "../../kernels/above/viewport.js";
-import { startRun } from "./drawing-run.js";
+import { startRun } from "./begin-run.js";
 import type { HandEvent, Surroundings } from "./hand.js";
 import { type Idle, next, type Pressing, stay, type Turn } from "./hand-state.js";
 

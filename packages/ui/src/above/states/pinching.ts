@@ -23,6 +23,7 @@ export function pinching(state: Pinching, event: HandEvent, around: Surroundings
   if (event.kind === "down") return stay(state);
   const [one, other] = state.fingers;
   if (event.pointer !== one.pointer && event.pointer !== other.pointer) return stay(state);
+  if (event.kind === "hold") return stay(state);
   if (event.kind === "up") {
     const left = event.pointer === one.pointer ? other : one;
     return stay({ name: "panning", pointer: left.pointer, from: left.at, view: around.view });

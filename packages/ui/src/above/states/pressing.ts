@@ -1,14 +1,14 @@
 import { fitDrinkers } from "../../kernels/above/fit-drinkers.js";
 import type { Hit } from "../../kernels/above/hit.js";
-import { partOfJoint } from "../../kernels/above/scene.js";
 import { type Pixel, toGround } from "../../kernels/above/viewport.js";
-import type { Selected } from "../../kernels/selected.js";
+import { startTee } from "./begin-run.js";
 import { draggingCorner } from "./dragging-corner.js";
 import { draggingDrinkers } from "./dragging-drinkers.js";
 import { draggingJoint } from "./dragging-joint.js";
 import { type HandEvent, type Surroundings, TAP_REACH, type Wish } from "./hand.js";
-import { IDLE, next, type Pressing, stay, type Turn } from "./hand-state.js";
+import { type HandState, IDLE, next, type Pressing, stay, type Turn } from "./hand-state.js";
 import { panning } from "./panning.js";
+import { partOfHit } from "./part-of-hit.js";
 import { startPinch } from "./pinching.js";
 
 /** Two taps within this time and reach are a double tap [ms, px]. */
@@ -20,24 +20,16 @@ export function pressing(state: Pressing, event: HandEvent, around: Surroundings
   if (event.kind === "giveUp") return stay(IDLE);
   if (event.kind === "down") return stay(startPinch(state.pointer, state.start, event, around));
   if (event.pointer !== state.pointer) return stay(state);
+  if (event.kind === "hold") return stay(held(state, around));
   if (event.kind === "up") return tap(state, event.at, event.time, around);
   if (distance(state.start, event.at) <= TAP_REACH) return stay(state);
   return drag(state, event, around);
 }
 
-/** What a press on a part chooses. */
-export function partOfHit(hit: Hit | undefined): Selected | undefined {
-  switch (hit?.kind) {
-    case "joint":
-      return partOfJoint(hit.joint);
-    case "drinkers":
-      return { kind: "drinkers", run: hit.drinker.run, group: hit.drinker.group, number: hit.drinker.number };
-    case "corner":
-    case "run":
-      return { kind: "run", run: hit.run };
-    case undefined:
-      return undefined;
-  }
+/** Held still on a run, a press becomes the start of another run; elsewhere it goes on waiting. */
+function held(state: Pressing, around: Surroundings): HandState {
+  const { hit, pointer, start } = state;
+  return around.tool === "hand" && hit?.kind === "run" ? startTee(pointer, start, hit, around) : state;
 }
 
 function tap({ hit, lastTap }: Pressing, at: Pixel, time: number, around: Surroundings): Turn {

@@ -21,6 +21,7 @@ export interface DrawingListeners {
   readonly move: (event: PointerEvent) => void;
   readonly up: (event: PointerEvent) => void;
   readonly cancel: (event: PointerEvent) => void;
+  readonly menu: (event: Event) => void;
   readonly wheel: (event: WheelEvent) => void;
   readonly key: (event: KeyboardEvent) => void;
 }
@@ -31,7 +32,7 @@ export function drawingView(drawing: Drawing, listeners: DrawingListeners): Temp
   return svg`<svg part="drawing" class="drawing ${tool} ${isBusy ? "busy" : ""}" tabindex="0" role="group"
       aria-label="The plan from above" aria-describedby="hint keys"
       @pointerdown=${listeners.down} @pointermove=${listeners.move} @pointerup=${listeners.up}
-      @pointercancel=${listeners.cancel} @wheel=${listeners.wheel} @keydown=${listeners.key}>
+      @pointercancel=${listeners.cancel} @contextmenu=${listeners.menu} @wheel=${listeners.wheel} @keydown=${listeners.key}>
     <rect class="back" width=${size.width} height=${size.height}></rect>
     ${gridView(view, size, system)}
     <g transform="translate(${view.left} ${view.top})">

@@ -158,3 +158,44 @@ describe("a run drawn", () => {
     expect(pinch.up(12, 5).up(14, 8, 2).changes).toEqual([]);
   });
 });
+
+describe("a press held still", () => {
+  test("on a run starts another run there, with no other tool taken", () => {
+    const hand = new Hand().down(5, 0).hold();
+    expect(hand.state).toMatchObject({ name: "drawing-run", ghost: { meets: { x: 5, y: 0 } } });
+    hand
+      .stroke([
+        [5, 0],
+        [5, -3],
+      ])
+      .up(5, -3);
+    expect(hand.changes).toEqual([
+      {
+        kind: "drawRun",
+        from: { kind: "onRun", run: 0, along: 5 },
+        to: { kind: "place", place: { x: 5, y: -3 } },
+        corners: [],
+      },
+    ]);
+  });
+
+  test("and let go there chooses the run", () => {
+    const hand = new Hand().down(5, 0).hold().up(5, 0);
+    expect(hand.wishes).toEqual([{ kind: "choose", part: { kind: "run", run: 0 } }]);
+  });
+
+  test.each([
+    ["a joint", 10, 0],
+    ["empty ground", 5, 3],
+    ["a drinker", 12, 0],
+  ])("on %s means no more than a press", (_, x, y) => {
+    expect(new Hand().down(x, y).hold().state.name).toBe("pressing");
+  });
+
+  test("means nothing once the hand moves", () => {
+    const hand = new Hand().down(14, 3).move(15, 4);
+    const before = hand.state;
+    expect(hand.hold().state).toBe(before);
+    expect(new Hand().down(5, 3).move(6, 2).hold().state.name).toBe("panning");
+  });
+});

@@ -62,6 +62,10 @@ export class Hand {
     return this;
   }
 
+  hold(pointer = 1): this {
+    return this.#turn({ kind: "hold", pointer });
+  }
+
   giveUp(): this {
     return this.#turn({ kind: "giveUp" });
   }
