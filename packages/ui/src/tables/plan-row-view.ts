@@ -21,9 +21,7 @@ export function planRowView(request: RowsRequest, row: PlanRow, isCurrent: boole
   >
     ${isNamed(row) ? nothing : html`<th role="rowheader" scope="row" class="wide">${row.name}</th>`}
     ${row.cells.map((entries, place) =>
-      place === 0 && row.reading === undefined
-        ? headCell(entries[0], request.typing)
-        : cell(entries, request.typing),
+      place === 0 && isNamed(row) ? headCell(entries[0], request.typing) : cell(entries, request.typing),
     )}
     ${row.tellsMore ? nothing : html`<td role="cell" class="wide actions">${actions(request, row)}</td>`}
   </tr>`;
