@@ -71,6 +71,16 @@ describe("headfall-above", () => {
     expect(bench.above.shadowRoot!.querySelector(".hint")!.textContent).toMatch(/Press at the source/);
   });
 
+  test("says in one line what a press does, by tool and by what is chosen", async () => {
+    const bench = await new AboveBench().show();
+    const hint = () => bench.above.shadowRoot!.querySelector(".hint")!.textContent;
+    expect(hint()).toBe("Press a part to choose it, drag it to move it.");
+    await bench.redrawn({ selected: { kind: "run", run: 0 } });
+    expect(hint()).toBe("Drag the run to bend it; hold it to branch off.");
+    await bench.redrawn({ tool: "drinkers" });
+    expect(hint()).toBe("Press on a run: drinkers are hung there.");
+  });
+
   test("outlines the chosen part by a line of its own, not by colour alone", async () => {
     const bench = await new AboveBench({ selected: { kind: "run", run: 0 } }).show();
     const drawn = () => bench.above.shadowRoot!.querySelectorAll(".chosen").length;

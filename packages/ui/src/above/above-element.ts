@@ -137,7 +137,7 @@ export class HeadfallAbove extends LitElement {
         wheel: this.#wheel,
         key: this.#key,
       })}
-      <p class="hint ${isEmpty ? "inviting" : ""}" id="hint" part="hint">${hintFor(this.tool, isEmpty)}</p>
+      <p class="hint ${isEmpty ? "inviting" : ""}" id="hint" part="hint">${hintFor(this.tool, isEmpty, this.selected)}</p>
       <p class="spoken" id="keys">${KEYS_SPOKEN}</p>
       ${zoomButtons({ zoom: (factor) => this.#zoom(factor), fit: () => this.fit() })}
     `;

@@ -1,4 +1,5 @@
 import { html } from "lit";
+import type { Selected } from "../../kernels/selected.js";
 import type { AboveTool } from "../states/hand.js";
 
 const HINTS: Readonly<Record<AboveTool, string>> = {
@@ -7,12 +8,19 @@ const HINTS: Readonly<Record<AboveTool, string>> = {
   drinkers: "Press on a run: drinkers are hung there.",
 };
 
+/** What can be done with a part that is chosen, in the hand tool. */
+const CHOSEN_HINTS: Readonly<Record<Selected["kind"], string>> = {
+  source: "Drag the source to move it.",
+  joint: "Drag it to move it, or onto another to join them.",
+  run: "Drag the run to bend it; hold it to branch off.",
+  drinkers: "Drag the drinkers along their run.",
+};
+
 /** What a press does now, in one line; a plan without pipe invites to draw. */
-export function hintFor(tool: AboveTool, isEmpty: boolean): string {
-  if (!isEmpty) return HINTS[tool];
-  return tool === "run"
-    ? "Press at the source, draw to where the birds drink, let go."
-    : "No pipe yet. Draw it: from the source to where the birds drink.";
+export function hintFor(tool: AboveTool, isEmpty: boolean, selected: Selected | undefined): string {
+  if (isEmpty && tool === "run") return "Press at the source, draw to where the birds drink, let go.";
+  if (isEmpty) return "No pipe yet. Draw it: from the source to where the birds drink.";
+  return tool === "hand" && selected !== undefined ? CHOSEN_HINTS[selected.kind] : HINTS[tool];
 }
 
 export interface ZoomWishes {
