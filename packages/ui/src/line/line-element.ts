@@ -4,7 +4,6 @@ import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
 import { WidthController } from "../controllers/width-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
-import { pathTo, pathToDrinker } from "../kernels/profile-path.js";
 import type { Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
@@ -19,7 +18,7 @@ import type { Board, BoardActs, BoardView, Tool } from "./board.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
 import { momentOf, type Shown } from "./moments-view.js";
-import { chosenPoint, drinkerOf } from "./part-on-line.js";
+import { drinkerOf, pathFor } from "./part-on-line.js";
 import { problemsView } from "./problems-view.js";
 import type * as Rest from "./rest.js";
 import { stageView } from "./stage-view.js";
@@ -199,8 +198,6 @@ export class HeadfallLine extends LitElement {
     const named = this.drinker === "" ? -1 : checked.line.drinkers.id.indexOf(this.drinker);
     const lookedAt = named >= 0 ? named : worst;
     const { line } = checked;
-    const chosen = chosenPoint(line, this.selected);
-    const path = chosen === undefined && lookedAt >= 0 ? pathToDrinker(line, lookedAt) : undefined;
     return {
       store,
       plan: store.plan,
@@ -214,7 +211,7 @@ export class HeadfallLine extends LitElement {
       part: this.selected,
       refusal: this.refusal,
       lookedAt,
-      path: path ?? pathTo(line, chosen ?? line.sources[0]!.point),
+      path: pathFor(line, this.selected, lookedAt),
       showsAll: this.showsAll,
       tablesOf: this.#tables(),
       how: this.how,

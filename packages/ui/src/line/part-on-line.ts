@@ -1,17 +1,38 @@
 import type { Line } from "@headfall/hydraulics";
+import { type ProfilePath, pathTo, pathToDrinker } from "../kernels/profile-path.js";
 import type { Selected } from "../kernels/selected.js";
 
 /**
- * The point of the line a part of the plan ends at: the way there is what the drawing from the side shows. The line may
- * be older than the choice; undefined when the part is not on it.
+ * The way through the line that the drawing from the side shows: through the chosen part and on to drinkers, those of
+ * the one looked at where they lie that way.
+ *
+ * @param lookedAt  the drinker looked at, by index into the line's drinkers; -1 when there is none
  */
-export function chosenPoint(line: Line, part: Selected | undefined): number | undefined {
+export function pathFor(line: Line, part: Selected | undefined, lookedAt: number): ProfilePath | undefined {
+  const usual = lookedAt < 0 ? undefined : pathToDrinker(line, lookedAt);
+  const chosen = chosenPoint(line, part);
+  if (chosen === undefined || usual?.points.includes(chosen))
+    return usual ?? pathTo(line, line.sources[0]!.point);
+  return pathBeyond(line, chosen) ?? pathTo(line, chosen) ?? usual;
+}
+
+/** Groups whose ways are tried, one after the other; of a larger yard the first ones. */
+const MOST_TRIED = 50;
+
+/** The way to the first drinkers that lie beyond a point. */
+function pathBeyond(line: Line, point: number): ProfilePath | undefined {
+  for (const { first, count } of line.drinkers.groups.slice(0, MOST_TRIED)) {
+    const path = pathToDrinker(line, first + count - 1);
+    if (path?.points.includes(point)) return path;
+  }
+  return undefined;
+}
+
+/** The point of the line a part ends at; the line may be older than the choice: undefined when it is not on it. */
+function chosenPoint(line: Line, part: Selected | undefined): number | undefined {
   switch (part?.kind) {
-    case "source": {
-      // The way from a source is worth more than the source alone: where it has drinkers, theirs is shown.
-      const point = line.sources[part.source]?.point;
-      return part.source > 0 ? point : undefined;
-    }
+    case "source":
+      return line.sources[part.source]?.point;
     case "joint": {
       const point = line.points.id.indexOf(part.joint);
       return point < 0 ? undefined : point;
