@@ -271,3 +271,12 @@ test("when a name is markup, it is shown as text", async () => {
     .toBeVisible();
   expect(host.view.shadowRoot!.querySelector("img")).toBeNull();
 });
+
+test("when an edit made elsewhere is refused, the panel says why at its head, and no field is blamed", async () => {
+  const host = await shown(FEED);
+  host.view.refusal = "A run cannot end where it begins.";
+  await expect.element(alert()).toHaveTextContent("A run cannot end where it begins.");
+  expect(host.view.shadowRoot!.querySelector("[aria-invalid]")).toBeNull();
+  host.view.refusal = "";
+  await expect.element(alert()).not.toBeInTheDocument();
+});

@@ -126,10 +126,7 @@ export class HeadfallPlanTable extends LitElement {
       ...{ plan, checked, system, selected, typing: this.#typing },
       choose: (part) => this.#choose(part),
     };
-    return html`
-      ${this.#typing.strayRefusal === "" ? nothing : html`<p class="problem" role="alert">${this.#typing.strayRefusal}</p>`}
-      ${SORTS.map((sort) => this.#tableOf(request, sort))}
-    `;
+    return html`${SORTS.map((sort) => this.#tableOf(request, sort))}`;
   }
 
   #tableOf(request: RowsRequest, sort: RowSort) {
