@@ -1,14 +1,15 @@
 import { describe, expect, test } from "vitest";
-import { hit, reachOf } from "../../../../packages/ui/src/kernels/above/hit.js";
+import { type HitRequest, hitsBeneath, reachOf } from "../../../../packages/ui/src/kernels/above/hit.js";
 import { layAbove } from "../../../../packages/ui/src/kernels/above/lay-above.js";
 import { placeDrinkers } from "../../../../packages/ui/src/kernels/above/place-drinkers.js";
 import { PLACED } from "../../fixtures/placed-plan.js";
 
 const layout = layAbove(PLACED);
 const drinkers = placeDrinkers(PLACED, layout, undefined);
+const hit = (request: HitRequest) => hitsBeneath(request)[0];
 const at = (x: number, y: number, reach = 0.5) => hit({ at: { x, y }, layout, drinkers, reach });
 
-describe("hit", () => {
+describe("hitsBeneath", () => {
   test("finds a joint before the runs that meet there, and before a drinker as near", () => {
     expect(at(10.3, 0.2)).toMatchObject({ kind: "joint", joint: { name: "tee" } });
     expect(at(10.6, 0, 1)).toMatchObject({ kind: "joint", joint: { name: "tee" } });
@@ -37,6 +38,11 @@ describe("hit", () => {
     expect(hit(wide)).toBeUndefined();
     expect(hit({ ...wide, vesselReach: [1] })).toMatchObject({ kind: "joint", joint: { source: 0 } });
   });
+});
+
+test("hitsBeneath lists all that lies under a press, uppermost first", () => {
+  const beneath = hitsBeneath({ at: { x: 10.6, y: 0 }, layout, drinkers, reach: 1 });
+  expect(beneath.map(({ kind }) => kind)).toEqual(["joint", "drinkers", "run"]);
 });
 
 test("reachOf gives a finger more than a mouse", () => {

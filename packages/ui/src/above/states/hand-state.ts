@@ -17,7 +17,9 @@ export interface Pressing {
   readonly type: string;
   readonly start: Pixel;
   readonly gesture: string;
+  /** What a drag takes hold of, and what a tap chooses. */
   readonly hit: Hit | undefined;
+  readonly tapped: Hit | undefined;
   readonly lastTap?: Idle["lastTap"];
 }
 

@@ -32,7 +32,7 @@ function held(state: Pressing, around: Surroundings): HandState {
   return around.tool === "hand" && hit?.kind === "run" ? startTee(pointer, start, hit, around) : state;
 }
 
-function tap({ hit, lastTap }: Pressing, at: Pixel, time: number, around: Surroundings): Turn {
+function tap({ tapped: hit, lastTap }: Pressing, at: Pixel, time: number, around: Surroundings): Turn {
   if (around.tool === "drinkers" && hit?.kind === "run") return next(IDLE, addDrinkers(hit, around));
   const choice: Wish = { kind: "choose", part: partOfHit(hit) };
   if (hit !== undefined) return next(IDLE, choice);

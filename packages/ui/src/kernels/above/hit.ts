@@ -30,9 +30,14 @@ export interface HitRequest {
 /** How near a press must come [px]: a finger covers what it aims at, a mouse does not. */
 export const reachOf = (pointer: string): number => (pointer === "touch" ? 22 : 10);
 
-/** What lies under a press: joints before corners before drinkers before runs, the nearest of its sort. */
-export function hit(request: HitRequest): Hit | undefined {
-  return hitJoint(request) ?? hitCorner(request) ?? hitDrinker(request) ?? hitRun(request);
+/**
+ * What lies under a press: the nearest joint, corner, drinker and run, in this order. A drinker at the end of a run
+ * lies under its joint.
+ */
+export function hitsBeneath(request: HitRequest): readonly Hit[] {
+  return [hitJoint(request), hitCorner(request), hitDrinker(request), hitRun(request)].filter(
+    (found) => found !== undefined,
+  );
 }
 
 /** The nearest of those within reach. */

@@ -1,4 +1,6 @@
 import { describe, expect, test } from "vitest";
+import type { Selected } from "../../../../../packages/ui/src/kernels/selected.js";
+import { PLACED, planOf } from "../../../fixtures/placed-plan.js";
 import { around, Hand } from "./hand.js";
 
 describe("a tap", () => {
@@ -11,6 +13,31 @@ describe("a tap", () => {
     ["empty ground", 5, 3, undefined],
   ])("on %s chooses it", (_, x, y, part) => {
     expect(new Hand().tap(x, y).wishes).toEqual([{ kind: "choose", part }]);
+  });
+
+  test("on what is chosen already chooses what lies beneath, and in the end the uppermost again", () => {
+    const trough = planOf({
+      ...PLACED,
+      runs: PLACED.runs.map((run) =>
+        run.id === "yard line" ? { ...run, drinkers: { kind: "trough-float" } } : run,
+      ),
+    });
+    const chosen = [
+      { kind: "joint", joint: "yard" },
+      { kind: "drinkers", run: 2, group: 0, number: 0 },
+    ] as const;
+    const run = { kind: "run", run: 2 } as const;
+    const tapped = (selected: Selected | undefined) => new Hand(around({ selected }, trough)).tap(10, 5).last;
+    expect(tapped(undefined)).toEqual({ kind: "choose", part: chosen[0] });
+    expect(tapped(chosen[0])).toEqual({ kind: "choose", part: chosen[1] });
+    expect(tapped(chosen[1])).toEqual({ kind: "choose", part: run });
+    expect(tapped(run)).toEqual({ kind: "choose", part: chosen[0] });
+    // And what is chosen is what is dragged.
+    const drag = new Hand(around({ selected: chosen[1] }, trough)).down(10, 5).move(10, 3.5);
+    expect(drag.changes).toMatchObject([{ kind: "moveDrinkers", run: 2 }]);
+    expect(new Hand(around({}, trough)).down(10, 5).move(10, 6.5).changes).toMatchObject([
+      { kind: "moveJoint" },
+    ]);
   });
 
   test("may wander by a few pixels", () => {
