@@ -18,6 +18,12 @@ export function roundLength(length: number, system: UnitSystem): string {
   return typed.replace(/^-0 /, "0 ");
 }
 
+/** A height or fall as a hand gives it; to the millimetre, as a level is read. */
+export function roundHeight(height: number, system: UnitSystem): string {
+  const isLong = system === "metric" && Math.abs(height) >= 0.9995;
+  return isLong ? `${trimmed(height, 3)} m` : roundLength(height, system);
+}
+
 /**
  * A length that must come out of the text as it went in, because others depend on it: written shortly where that is
  * true to it, in the units of the system first, else with as many decimals as it takes.

@@ -105,6 +105,26 @@ describe("editPlan(mergeJoints)", () => {
     expect(tied.runs[2]).toMatchObject({ to: "header" });
   });
 
+  test("leaves surveyed pipe where it is, though it is then counted from another start", () => {
+    const survey = [
+      { along: "1 m", fall: "-20 cm" },
+      { along: "4 m", fall: "10 cm" },
+    ];
+    const runs = plan.runs.map((run, i) => (i === 2 ? { ...run, survey } : run));
+    const { plan: after } = made(
+      { ...plan, runs },
+      { kind: "mergeJoints", joint: "coop end", into: "header" },
+    );
+    // The pipe lay on the ground at the coop's end; falls are now counted from the ground under the tank.
+    expect(after.runs[2]).toMatchObject({ from: "header", survey: [{ fall: "-20 cm" }, { fall: "10 cm" }] });
+    const high = { ...plan, runs, points: [{ id: "coop end", above: "30 cm" }] };
+    const sunk = made(high, { kind: "mergeJoints", joint: "coop end", into: "feed end" }).plan;
+    expect(sunk.runs.find(({ id }) => id === "behind")).toMatchObject({
+      from: "feed end",
+      survey: [{ fall: "-50 cm" }, { fall: "-20 cm" }],
+    });
+  });
+
   test("of two sources is refused", () => {
     expect(refused(plan, { kind: "mergeJoints", joint: "header", into: "barrel" })).toMatch(/Two sources/);
   });

@@ -2,7 +2,7 @@ import { type Plan, type PlanRun, runNames } from "@headfall/hydraulics";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading } from "../plan-heights.js";
-import { metresOf, roundLength } from "../typed-length.js";
+import { metresOf, roundHeight } from "../typed-length.js";
 import { typedWithin } from "./edit-drinkers.js";
 import { tidyRun } from "./part-keys.js";
 import { GONE, refuse, withRun } from "./plan-parts.js";
@@ -21,7 +21,7 @@ export function moveReading(
 ): Edited {
   const survey = plan.runs[index]?.survey ?? [];
   if (survey[reading] === undefined) return refuse(GONE);
-  const typed = roundLength(fall, system);
+  const typed = roundHeight(fall, system);
   const moved = survey.map((each, i) => (i === reading ? { ...each, fall: typed } : each));
   return withSurvey(plan, index, moved, `falls ${typed} at ${survey[reading].along}`);
 }
@@ -43,7 +43,7 @@ export function addReading(
   const here = survey.findIndex((each) => Math.abs(metresOf(each.along) - at) < SAME_READING);
   if (here >= 0) return moveReading(plan, index, here, fall, system);
   const before = survey.filter((each) => metresOf(each.along) < at);
-  const added = { along: typed, fall: roundLength(fall, system) };
+  const added = { along: typed, fall: roundHeight(fall, system) };
   const longer = [...before, added, ...survey.slice(before.length)];
   return withSurvey(plan, index, longer, `falls ${added.fall} at ${typed}`);
 }

@@ -60,7 +60,8 @@ export function joinRuns(plan: Plan, joint: string, system: UnitSystem): Edited 
   const run = keptIndex > goneIndex ? keptIndex - 1 : keptIndex;
   const whole = withRowsJoined(joined, run, groupsOf(first).length, system);
   const names = runNames(plan);
-  const words = `${names[keptIndex]} and ${names[goneIndex]} made one`;
+  const moved = second.fittings === undefined ? "" : "; its fittings now count at its start";
+  const words = `${names[keptIndex]} and ${names[goneIndex]} made one${moved}`;
   return { ok: true, plan: whole, words, selected: { kind: "run", run } };
 }
 

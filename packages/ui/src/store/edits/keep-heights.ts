@@ -47,3 +47,19 @@ export function tellHeight(plan: Plan, joint: string, height: number, system: Un
   const ground = metresOf(plan.points?.find(({ id }) => id === joint)?.ground);
   return withPoint(plan, joint, { above: exactLength(height - ground, system) });
 }
+
+/**
+ * The plan with the heights of some joints told that only follow from their runs. A run of which no fall is told would
+ * lie level, or be left open in a ring: with the heights at both its ends told, it slopes.
+ */
+export function holdJoints(
+  plan: Plan,
+  names: Iterable<string>,
+  { joints }: PlanHeights,
+  system: UnitSystem,
+): Plan {
+  return [...new Set(names)].reduce((each, name) => {
+    const known = joints.get(name);
+    return known?.by.kind === "run" ? tellHeight(each, name, known.height, system) : each;
+  }, plan);
+}

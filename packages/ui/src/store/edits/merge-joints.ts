@@ -2,11 +2,21 @@ import { type Plan, type PlanRun, runEnds, sourceNames } from "@headfall/hydraul
 import { layAbove } from "../../kernels/above/lay-above.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited } from "../plan-change.js";
-import { endReading, heightsOf } from "../plan-heights.js";
-import { keepHeights, movedJoints } from "./keep-heights.js";
+import { AT_END, endReading, heightsOf } from "../plan-heights.js";
+import { exactLength, metresOf } from "../typed-length.js";
+import { holdJoints, keepHeights, movedJoints } from "./keep-heights.js";
 import { tidyRun, tidySource } from "./part-keys.js";
 import { pinPlaces, placeJoint, saysPlaces } from "./pin-places.js";
-import { GONE, jointNames, meetingRuns, refuse, withEnds, withoutPoints, withoutRuns } from "./plan-parts.js";
+import {
+  GONE,
+  jointNames,
+  meetingRuns,
+  refuse,
+  withEnds,
+  withoutPoints,
+  withoutRuns,
+  withRun,
+} from "./plan-parts.js";
 import { measureRuns } from "./run-length.js";
 import { contradictionsIn } from "./settle-edit.js";
 
@@ -22,22 +32,19 @@ export function mergeJoints(plan: Plan, joint: string, into: string, system: Uni
   if (sources.has(joint) && sources.has(into)) return refuse("Two sources cannot stand in one place.");
   // A source keeps its name and its height, whichever of the two is in the hand.
   const [gone, kept] = sources.has(joint) ? [into, joint] : [joint, into];
-  const drawn = measured(plan, joint, into, system);
   const touched = meetingRuns(plan).get(gone) ?? [];
+  const drawn = withCourses(measured(plan, joint, into, system), touched, [gone, kept], system);
   const merged = renamedEnds(drawn, gone, kept);
   const before = heightsOf(plan);
   const joints = new Map(before.joints);
   joints.delete(gone);
-  const isKept =
-    movedJoints({ ...before, joints }, heightsOf(merged.plan)).length === 0 &&
-    contradictionsIn(merged.plan).length === 0;
-  const settled = isKept
-    ? merged.plan
-    : keepHeights(
-        { ...before, joints },
-        renamedEnds(withoutFalls(drawn, touched, gone), gone, kept).plan,
-        system,
-      );
+  const still = { ...before, joints };
+  const isKept = (each: Plan) =>
+    movedJoints(still, heightsOf(each)).length === 0 && contradictionsIn(each).length === 0;
+  const untold = () => keepHeights(still, renamedEnds(withoutFalls(drawn, touched), gone, kept).plan, system);
+  const far = touched.flatMap((index) => Object.values(runEnds(plan)[index]!));
+  const tries = [() => merged.plan, untold, () => holdJoints(untold(), far, still, system)];
+  const settled = tries.map((each) => each()).find(isKept) ?? untold();
   const taken = merged.taken === 0 ? "" : "; the run between them is gone";
   const source = sourceNames(settled).indexOf(kept);
   const selected =
@@ -53,6 +60,34 @@ function measured(plan: Plan, joint: string, into: string, system: UnitSystem): 
   if (from === undefined || to === undefined) return withEnds(plan);
   const moved = placeJoint(pinPlaces(plan, system, layout), from, to, system);
   return withEnds(measureRuns(moved, meetingRuns(plan).get(joint) ?? [], layout, system).plan);
+}
+
+/**
+ * The plan with what runs tell of their course counted from the joint they are to start at, so that their pipe stays
+ * where it is.
+ */
+function withCourses(
+  plan: Plan,
+  runs: readonly number[],
+  [gone, kept]: readonly [string, string],
+  system: UnitSystem,
+): Plan {
+  const { joints } = heightsOf(plan);
+  const source = sourceNames(plan).indexOf(kept);
+  const height = joints.get(kept)?.height;
+  const reference = source < 0 ? height : metresOf(plan.sources[source]!.ground);
+  const was = joints.get(gone)?.height;
+  if (reference === undefined || was === undefined) return plan;
+  const counted = (typed: string) => exactLength(metresOf(typed) + reference - was, system);
+  return runs.reduce((each, index) => {
+    const run = each.runs[index]!;
+    if (run.from !== gone || Math.abs(reference - was) < 1e-6) return each;
+    const fall = run.fall === undefined ? undefined : counted(run.fall);
+    const survey = run.survey?.flatMap((reading) =>
+      metresOf(reading.along) < AT_END ? [] : [{ ...reading, fall: counted(reading.fall) }],
+    );
+    return withRun(each, index, tidyRun({ ...run, fall, survey: survey?.length === 0 ? undefined : survey }));
+  }, plan);
 }
 
 /** The plan with one joint called by the name of another; runs between the two are taken out. */
@@ -76,17 +111,17 @@ function renamedEnds(
 }
 
 /** The plan without what some runs tell of the height of their ends. */
-function withoutFalls(plan: Plan, runs: readonly number[], gone: string): Plan {
+function withoutFalls(plan: Plan, runs: readonly number[]): Plan {
   const touched = new Set(runs);
   return {
     ...plan,
-    runs: plan.runs.map((run, i) => (touched.has(i) ? withoutFall(run, run.from === gone) : run)),
+    runs: plan.runs.map((run, i) => (touched.has(i) ? withoutFall(run) : run)),
   };
 }
 
-/** A survey counted from a start that has moved tells nothing any more; one that only ended there loses its end. */
-function withoutFall(run: PlanRun, hasMovedStart: boolean): PlanRun {
+/** What is surveyed on the way stays told. */
+function withoutFall(run: PlanRun): PlanRun {
   const end = endReading(run);
-  const survey = hasMovedStart ? undefined : run.survey?.filter((_, i) => i !== end);
+  const survey = run.survey?.filter((_, i) => i !== end);
   return tidyRun({ ...run, fall: undefined, survey: survey?.length === 0 ? undefined : survey });
 }

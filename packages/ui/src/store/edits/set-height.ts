@@ -10,8 +10,8 @@ import {
   type PlanHeights,
   toldFall,
 } from "../plan-heights.js";
-import { exactLength, metresOf, roundLength } from "../typed-length.js";
-import { keepHeights, tellHeight } from "./keep-heights.js";
+import { exactLength, metresOf, roundHeight } from "../typed-length.js";
+import { holdJoints, keepHeights, tellHeight } from "./keep-heights.js";
 import { tidyRun, tidySource } from "./part-keys.js";
 import { meetingRuns, refuse, withPoint, withRun, withSource } from "./plan-parts.js";
 import { contradictionsIn } from "./settle-edit.js";
@@ -52,12 +52,12 @@ function byItsKey(
       return withStand(plan, by.source, height, system);
     case "point": {
       const ground = metresOf(plan.points?.[by.point]?.ground);
-      return withPoint(plan, joint, { above: roundLength(height - ground, system) });
+      return withPoint(plan, joint, { above: roundHeight(height - ground, system) });
     }
     case "run": {
       const { to } = runEnds(plan)[by.run]!;
       const fall = by.isStart ? height - heights.joints.get(to)!.height : heights.reference[by.run]! - height;
-      return withRun(plan, by.run, withFall(plan.runs[by.run]!, roundLength(fall, system)));
+      return withRun(plan, by.run, withFall(plan.runs[by.run]!, roundHeight(fall, system)));
     }
   }
 }
@@ -66,7 +66,7 @@ function byItsKey(
 function withStand(plan: Plan, index: number, height: number, system: UnitSystem): Plan {
   const source = plan.sources[index]!;
   const stand = Math.max(0, height - metresOf(source.ground) - outletInVessel(source));
-  return withSource(plan, index, tidySource({ ...source, stand: roundLength(stand, system) }));
+  return withSource(plan, index, tidySource({ ...source, stand: roundHeight(stand, system) }));
 }
 
 /** The run with another fall, told where it told it before: by its own key, by the last reading, or by both. */
@@ -79,28 +79,24 @@ function withFall(run: PlanRun, fall: string): PlanRun {
 /** The joint at a height of its own, its runs falling more or less for it, and every other joint where it was. */
 function onItsOwn(plan: Plan, joint: string, heights: PlanHeights, height: number, system: UnitSystem): Plan {
   const rise = height - heights.joints.get(joint)!.height;
-  const ends = runEnds(plan);
+  const runs = runEnds(plan);
   const tilted = (meetingRuns(plan).get(joint) ?? []).reduce((each, index) => {
-    const { from, to } = ends[index]!;
+    const { from, to } = runs[index]!;
     if (from === to) return each;
     return withRun(each, index, tilt(each.runs[index]!, from === joint, rise, system));
   }, plan);
-  // A run of which no fall is told would lie level: with the heights at both its ends told, it slopes.
-  const level = (meetingRuns(plan).get(joint) ?? []).filter(
-    (index) => toldFall(plan.runs[index]!) === undefined,
-  );
-  const held = level.flatMap((index) => [ends[index]!.from, ends[index]!.to]);
-  const told = [...new Set(held)].reduce(
-    (each, name) => {
-      const known = heights.joints.get(name);
-      const isFollowing = name !== joint && known?.by.kind === "run";
-      return isFollowing ? tellHeight(each, name, known.height, system) : each;
-    },
-    tellHeight(tilted, joint, height, system),
-  );
+  const told = tellHeight(tilted, joint, height, system);
   const joints = new Map(heights.joints);
   joints.set(joint, { height, by: joints.get(joint)!.by });
-  return keepHeights({ ...heights, joints }, told, system);
+  const level = (meetingRuns(plan).get(joint) ?? []).filter((i) => toldFall(plan.runs[i]!) === undefined);
+  const ends = level.flatMap((index) => [runs[index]!.from, runs[index]!.to]);
+  const held = holdJoints(
+    told,
+    ends.filter((name) => name !== joint),
+    heights,
+    system,
+  );
+  return keepHeights({ ...heights, joints }, held, system);
 }
 
 /** A run one end of which has risen: falls from its start grow by it, the fall to its end becomes less. */
