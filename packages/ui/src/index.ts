@@ -1,22 +1,37 @@
 /**
  * The elements of Headfall, as classes. Importing this registers nothing; `@headfall/ui/define` does.
  */
-// The whole: a plan from the side, its verdicts, and what can be changed.
 
-export { QuantityChangedEvent } from "./fields/quantity-changed-event.js";
 // Its parts, for pages of one's own.
+export { HeadfallAbove } from "./above/above-element.js";
+// Events, typed by name on every element.
+export { QuantityChangedEvent } from "./fields/quantity-changed-event.js";
 export { HeadfallQuantity } from "./fields/quantity-field.js";
-// The way through the line that a profile draws.
-export { type ProfilePath, pathToDrinker } from "./kernels/profile-path.js";
+// What they show: the chosen part, the way through the line, a number and how it was got.
+export { howGotOf } from "./kernels/how-got/how-got-of.js";
+export type { HowSubject } from "./kernels/how-got/subject.js";
+export { type ProfilePath, pathTo, pathToDrinker } from "./kernels/profile-path.js";
+export type { Selected } from "./kernels/selected.js";
 export type { UnitSystem } from "./kernels/typed-quantity.js";
+// The whole: a plan to be sketched, its verdicts, and how each number was got.
 export { LineCheckedEvent } from "./line/line-checked-event.js";
 export { HeadfallLine } from "./line/line-element.js";
-// Events, typed by name on every element.
+export { HeadfallPart } from "./parts/part-element.js";
 export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
+export { HeadfallProfileHands } from "./profile/hands/hands-element.js";
 export { HeadfallProfile } from "./profile/profile-element.js";
-// The plan as an immutable value, and its named edits.
+export { HeadfallSave } from "./sheet/save-element.js";
+export type { SavedDrawing } from "./sheet/saved-drawing.js";
+export { HeadfallSheet } from "./sheet/sheet-element.js";
+// The plan as an immutable value, its edits as data, and the difference of two plans.
+export { editPlan } from "./store/edit-plan.js";
 export { EditWantedEvent, GestureGivenUpEvent } from "./store/edit-wanted-event.js";
 export { PartChosenEvent } from "./store/part-chosen-event.js";
 export type { Edited, LevelName, PlanChange, RunEndChoice } from "./store/plan-change.js";
 export { PlanChangedEvent } from "./store/plan-changed-event.js";
+export { applyDiff, diffPlans, type PlanDiff, reverseDiff } from "./store/plan-diff.js";
+export type { PlanStep } from "./store/plan-history.js";
 export { type PlanCause, type PlanListener, PlanStore } from "./store/plan-store.js";
+export { HeadfallPlanTable } from "./tables/plan-table-element.js";
+export { HeadfallHow } from "./verdicts/how-element.js";
+export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";

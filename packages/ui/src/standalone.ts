@@ -4,17 +4,7 @@
  */
 import "./define.js";
 
+// Both have the word; it means the same.
+export type { UnitSystem } from "@headfall/hydraulics";
 export * from "@headfall/hydraulics";
-export {
-  DrinkerChosenEvent,
-  EditWantedEvent,
-  GestureGivenUpEvent,
-  HeadfallLine,
-  HeadfallProfile,
-  HeadfallQuantity,
-  LineCheckedEvent,
-  PartChosenEvent,
-  PlanChangedEvent,
-  PlanStore,
-  QuantityChangedEvent,
-} from "./index.js";
+export * from "./index.js";

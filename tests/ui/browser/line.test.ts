@@ -140,8 +140,9 @@ test("when an edit cannot be made, the plan stays, and the line says why", async
     new EditWantedEvent({ kind: "set", path: ["sources", 0, "stand"], value: "3 bananas", what: "stand" }),
   );
   expect(line.plan).toBe(plan);
-  const part = line.shadowRoot!.querySelector("headfall-part")!;
-  await expect.poll(() => part.shadowRoot!.textContent).toContain("3 bananas");
+  const told = () => line.shadowRoot!.querySelector(".stage [role=alert]")?.textContent;
+  await expect.poll(told).toContain("3 bananas");
+  expect(line.shadowRoot!.querySelector("headfall-part")!.shadowRoot!.textContent).not.toContain("bananas");
 });
 
 test("when a row's button is pressed, that drinker is looked at and its heading has the focus", async () => {

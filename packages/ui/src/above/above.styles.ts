@@ -1,7 +1,7 @@
 import { css } from "lit";
 
 export const aboveStyles = css`
-  :host { display: block; position: relative; height: clamp(300px, 56vh, 560px); overflow: hidden; background: var(--_sheet); }
+  :host { display: block; position: relative; height: clamp(280px, 38vh, 420px); overflow: hidden; background: var(--_sheet); }
   .drawing { display: block; width: 100%; height: 100%; touch-action: none; user-select: none; -webkit-user-select: none; cursor: grab; }
   .drawing.run, .drawing.drinkers { cursor: crosshair; }
   .drawing.busy { cursor: grabbing; }

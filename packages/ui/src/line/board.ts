@@ -13,6 +13,16 @@ export type BoardView = "above" | "side" | "table";
 /** What the hand does on the drawing from above. */
 export type Tool = "hand" | "run" | "drinkers";
 
+/** Why the last edit could not be made, and which view it came from: there it is told. */
+export interface Refusal {
+  readonly by: string;
+  readonly because: string;
+}
+
+/** What is told to a view of its own refused edit. */
+export const refusalFor = ({ refusal }: Board, view: string): string =>
+  refusal?.by === view ? refusal.because : "";
+
 /** What every view around the drawing is made from. */
 export interface Board {
   readonly store: PlanStore;
@@ -26,8 +36,7 @@ export interface Board {
   readonly isWide: boolean;
   readonly tool: Tool;
   readonly part: Selected | undefined;
-  /** Why the last edit could not be made; "" when it was. */
-  readonly refusal: string;
+  readonly refusal: Refusal | undefined;
   /** The drinker looked at, by index into `checked.line.drinkers`; -1 when there is none. */
   readonly lookedAt: number;
   readonly path: ProfilePath | undefined;

@@ -1,20 +1,23 @@
 import { html, nothing } from "lit";
 import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
 import type { SavedDrawing } from "../sheet/saved-drawing.js";
-import type { Board, Tool } from "./board.js";
+import { type Board, refusalFor, type Tool } from "./board.js";
 
 /** The drawings: both where there is room, else the one turned to. */
 export function drawingsView(board: Board) {
   const { isWide, view } = board;
-  return html`${isWide || view === "above" ? aboveView(board) : nothing}
+  const refused = refusalFor(board, "drawing");
+  return html`${refused === "" ? nothing : html`<p class="problem" role="alert">${refused}</p>`}
+  ${isWide || view === "above" ? aboveView(board) : nothing}
   ${isWide || view === "side" ? fromTheSideView(board) : nothing}
   ${!isWide && view === "table" ? planTable(board) : nothing}`;
 }
 
 /** The plan as tables, every figure in them to be typed anew. */
-export function planTable({ plan, checked, part, system, refusal }: Board) {
+export function planTable(board: Board) {
+  const { plan, checked, part, system } = board;
   return html`<headfall-plan-table
-    .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .refusal=${refusal}
+    .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .refusal=${refusalFor(board, "headfall-plan-table")}
   ></headfall-plan-table>`;
 }
 

@@ -14,7 +14,7 @@ import type { PlanStore } from "../store/plan-store.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
 import { answerView, countsView } from "./answer-view.js";
-import type { Board, BoardActs, BoardView, Tool } from "./board.js";
+import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
 import { momentOf, type Shown } from "./moments-view.js";
@@ -73,7 +73,7 @@ export class HeadfallLine extends LitElement {
   /** The part of the plan that is chosen. */
   declare selected: Selected | undefined;
   declare private tool: Tool;
-  declare private refusal: string;
+  declare private refusal: Refusal | undefined;
   declare private how: HowSubject | undefined;
   declare private rest: typeof Rest | undefined;
   declare private showsAll: boolean;
@@ -96,11 +96,11 @@ export class HeadfallLine extends LitElement {
     this.view = "side";
     this.selected = undefined;
     this.tool = "hand";
-    this.refusal = "";
+    this.refusal = undefined;
     this.how = undefined;
     this.rest = undefined;
     this.showsAll = false;
-    this.addEventListener("edit-wanted", ({ change, gesture }) => this.#edit(change, gesture));
+    this.addEventListener("edit-wanted", (event) => this.#edit(event.change, event.gesture, viewOf(event)));
     this.addEventListener("gesture-given-up", ({ gesture }) => this.#store?.giveUp(gesture));
     this.addEventListener("part-chosen", ({ part }) => this.#choose(part));
     this.addEventListener("how-wanted", ({ subject }) => {
@@ -266,11 +266,11 @@ export class HeadfallLine extends LitElement {
     </p>`;
   }
 
-  #edit(change: PlanChange, gesture?: string): void {
+  #edit(change: PlanChange, gesture?: string, by = "drawing"): void {
     const edited = this.#store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
     if (gesture !== undefined) this.#noteDrag();
-    this.refusal = edited.ok ? "" : edited.because;
+    this.refusal = edited.ok ? undefined : { by, because: edited.because };
     if (!edited.ok) this.#announce.say(`Not done: ${edited.because}`);
     else if (edited.selected !== undefined) this.#choose(edited.selected);
     if (change.kind === "drawRun" || change.kind === "addDrinkers") this.tool = "hand";
@@ -278,7 +278,7 @@ export class HeadfallLine extends LitElement {
 
   #choose(part: Selected | undefined): void {
     this.selected = part;
-    this.refusal = "";
+    this.refusal = undefined;
     const { checked } = this.#check;
     const drinker = checked === undefined ? undefined : drinkerOf(checked.line, part);
     if (drinker === undefined) return;
@@ -301,7 +301,7 @@ export class HeadfallLine extends LitElement {
   }
 
   #announceStep(what: string, words: string | undefined): void {
-    this.refusal = "";
+    this.refusal = undefined;
     if (words !== undefined) this.#announce.say(`${what}: ${words}.`);
   }
 
@@ -324,7 +324,7 @@ export class HeadfallLine extends LitElement {
     if (isBare) this.view = "above";
     this.tool = isBare ? "run" : "hand";
     this.drinker = "";
-    this.refusal = "";
+    this.refusal = undefined;
     this.how = undefined;
     this.showsAll = false;
   }
@@ -345,6 +345,12 @@ export class HeadfallLine extends LitElement {
     });
     return this.#loading;
   }
+}
+
+/** The view an edit came from: the panel, the tables, or a drawing. */
+function viewOf(event: Event): string {
+  const names = event.composedPath().map((target) => (target instanceof Element ? target.localName : ""));
+  return ["headfall-part", "headfall-plan-table"].find((name) => names.includes(name)) ?? "drawing";
 }
 
 /** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y, but not where text is being typed: there they mean the text. */

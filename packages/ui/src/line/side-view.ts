@@ -1,15 +1,15 @@
 import { html } from "lit";
-import type { Board } from "./board.js";
+import { type Board, refusalFor } from "./board.js";
 import { drinkerChoice } from "./drinker-view.js";
 import { partFigures } from "./figures-view.js";
 import { momentsView } from "./moments-view.js";
 
 /** Beside the drawings: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
 export function sideView(board: Board) {
-  const { plan, checked, part, system, moment, shown, refusal, lookedAt, acts } = board;
+  const { plan, checked, part, system, moment, shown, lookedAt, acts } = board;
   return html`<section class="side controls" aria-label="What to change">
     <headfall-part
-      .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusal}
+      .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusalFor(board, "headfall-part")}
     ></headfall-part>
     ${partFigures(board)} ${momentsView(shown, acts.show)}
     ${drinkerChoice(checked, checked.line.drinkers.id[lookedAt] ?? "", (drinker) =>

@@ -22,7 +22,7 @@ export const controls = css`
   details[open] > summary::before { content: "\\2212"; }
   summary::-webkit-details-marker { display: none; }
   :focus-visible { outline: 3px solid var(--_focus); outline-offset: 2px; border-radius: 4px; }
-  [aria-invalid="true"] { border: 2px solid var(--_dry); }
+  [aria-invalid="true"], input[type="text"][aria-invalid="true"] { border: 2px solid var(--_dry); }
   .problem { color: var(--_dry); margin: 0.25rem 0 0; }
   .quiet { color: var(--_quiet); }
   .spoken {
