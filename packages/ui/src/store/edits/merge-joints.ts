@@ -42,9 +42,9 @@ export function mergeJoints(plan: Plan, joint: string, into: string, system: Uni
   const isKept = (each: Plan) =>
     movedJoints(still, heightsOf(each)).length === 0 && contradictionsIn(each).length === 0;
   const untold = () => keepHeights(still, renamedEnds(withoutFalls(drawn, touched), gone, kept).plan, system);
-  const far = touched.flatMap((index) => Object.values(runEnds(plan)[index]!));
-  const tries = [() => merged.plan, untold, () => holdJoints(untold(), far, still, system)];
-  const settled = tries.map((each) => each()).find(isKept) ?? untold();
+  const ends = touched.flatMap((index) => [runEnds(plan)[index]!.from, runEnds(plan)[index]!.to]);
+  const held = () => holdJoints(untold(), [kept, ...ends], still, system);
+  const settled = [() => merged.plan, untold].find((each) => isKept(each()))?.() ?? held();
   const taken = merged.taken === 0 ? "" : "; the run between them is gone";
   const source = sourceNames(settled).indexOf(kept);
   const selected =

@@ -33,7 +33,10 @@ export function withEnds(plan: Plan): Plan {
   };
 }
 
-/** The plan without some of its runs. Runs after them keep the names they had by their number. */
+/**
+ * The plan without some of its runs. Runs after them keep the names they had by their number, and joints that only the
+ * lost runs named but others start at are listed.
+ */
 export function withoutRuns(plan: Plan, gone: ReadonlySet<number>): Plan {
   if (gone.size === 0) return plan;
   const first = Math.min(...gone);
@@ -41,7 +44,15 @@ export function withoutRuns(plan: Plan, gone: ReadonlySet<number>): Plan {
   const named = withEnds(plan).runs.map((run, index) =>
     run.id === undefined && index > first ? tidyRun({ ...run, id: names[index]! }) : run,
   );
-  return { ...plan, runs: named.filter((_, index) => !gone.has(index)) };
+  return withStartsListed({ ...plan, runs: named.filter((_, index) => !gone.has(index)) });
+}
+
+/** Where a run may start: a source, a listed point or the end of a run. */
+function withStartsListed(plan: Plan): Plan {
+  const points = (plan.points ?? []).map(({ id }) => id);
+  const known = new Set([...sourceNames(plan), ...points, ...runEnds(plan).map(({ to }) => to)]);
+  const lost = plan.runs.flatMap(({ from }) => (from === undefined || known.has(from) ? [] : [from]));
+  return [...new Set(lost)].reduce((each, name) => withPoint(each, name, {}), plan);
 }
 
 /** The plan without one of its sources. Sources after it keep the names they had by their number. */
