@@ -50,8 +50,9 @@ export class HeadfallQuantity extends LitElement {
   declare standIn: string;
   /** The value in SI. */
   declare value: number;
-  /** Ends of the slider, in SI. Typing may go beyond them. */
+  /** Lower end of the slider, in SI. Typing may go beyond it. */
   declare min: number;
+  /** Upper end of the slider, in SI. Typing may go beyond it. */
   declare max: number;
   declare private problem: string;
   declare private draft: string | undefined;

@@ -37,13 +37,14 @@ const DRAG_REST_MS = 200;
  * @fires drinker-chosen  when the user chose a drinker on the drawing
  * @csspart counts    how many drinkers do well, drip, starve, are dry
  * @csspart sentence  the worst drinker's sentence
+ * @csspart steps     undo and redo
+ * @csspart views     turns from one view to another, where there is room for one
+ * @csspart above side  the boxes of the two drawings
+ * @csspart tools     what the hand does on the drawing from above
  * @csspart moments   the choice of moment
  * @csspart drinker   the drinker looked at
- * @csspart cautions filling sources defaults  the lists further down
- * @cssprop --headfall-paper --headfall-sheet --headfall-ink --headfall-quiet --headfall-rule --headfall-edge
- * @cssprop --headfall-accent --headfall-on-accent --headfall-focus
- * @cssprop --headfall-good --headfall-drips --headfall-starves --headfall-dry  verdicts
- * @cssprop --headfall-water --headfall-earth --headfall-pipe --headfall-font   the drawing, and the letters
+ * @csspart cautions filling defaults  the lists further down
+ * @csspart typed-plan drinkers runs sources  the tables further down
  */
 export class HeadfallLine extends LitElement {
   static override properties = {

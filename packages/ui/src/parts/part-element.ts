@@ -36,6 +36,7 @@ export class HeadfallPart extends LitElement {
   };
   static override styles = [tokens, controls, fieldStyles, partStyles];
 
+  /** The plan the part belongs to. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
   declare checked: Checked | undefined;

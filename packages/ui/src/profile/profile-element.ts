@@ -43,8 +43,9 @@ export class HeadfallProfile extends LitElement {
   declare drinker: number;
   /** Units on the axes. */
   declare system: UnitSystem;
-  /** Stretch of the path that is drawn, and heights to keep on the drawing [m]; undefined: as it fits. */
+  /** Stretch of the path that is drawn, from and to [m]; undefined: all of it. */
   declare window: ProfileRequest["window"];
+  /** Lowest and highest metre to keep on the drawing [m], so that its scale does not jump; undefined: as it fits. */
   declare heldHeights: ProfileRequest["heldHeights"];
   declare private width: number;
   #request: ProfileRequest | undefined;
@@ -61,10 +62,11 @@ export class HeadfallProfile extends LitElement {
     this.width = 0;
   }
 
-  /** The drawing in pixels, and what it was made from; for what lies over it. */
+  /** Where everything is on the drawing, in pixels; for what lies over it. */
   get layout(): ProfileLayout | undefined {
     return this.#layout;
   }
+  /** What the drawing was made from. */
   get request(): ProfileRequest | undefined {
     return this.#request;
   }

@@ -33,9 +33,11 @@ export class HeadfallSave extends LitElement {
   };
   static override styles = [tokens, controls, saveStyles];
 
+  /** The plan that is saved and printed. */
   declare plan: Plan | undefined;
   /** What the check came to; the tables come from it. */
   declare checked: Checked | undefined;
+  /** Units written into the tables and on paper. */
   declare system: UnitSystem;
   /** Gives the drawings that are on the screen when it is asked. */
   declare drawings: () => readonly SavedDrawing[];

@@ -35,6 +35,7 @@ export class HeadfallSheet extends LitElement {
   declare plan: Plan | undefined;
   /** What the check came to: heights, verdicts and cautions come from it. */
   declare checked: Checked | undefined;
+  /** Units written, and those of the scales and of the usual paper. */
   declare system: UnitSystem;
   /** The date as it is to be printed; empty leaves a line to write it on. */
   declare date: string;

@@ -29,7 +29,9 @@ export type PlanChange =
       readonly entries: readonly { readonly path: readonly (string | number)[]; readonly value: unknown }[];
       readonly what: string;
     }
+  /** Puts a vessel, written as in the plan file, at a place on the ground. */
   | { readonly kind: "addSource"; readonly vessel: Plan["sources"][number]["vessel"]; readonly place: Ground }
+  /** Lays a run, by way of its corners; a tee or a joint is put where an end needs one. */
   | {
       readonly kind: "drawRun";
       readonly from: RunEndChoice;
@@ -39,11 +41,15 @@ export type PlanChange =
       readonly length?: number;
       readonly pipe?: string;
     }
+  /** Hangs a group of drinkers on a run. */
   | { readonly kind: "addDrinkers"; readonly run: number; readonly drinkers: PlanDrinkerGroup }
   /** Moves a source or joint; runs that are drawn to scale are measured anew, others keep their length. */
   | { readonly kind: "moveJoint"; readonly joint: string; readonly place: Ground }
+  /** Moves a corner of a run as it is drawn from above, counted from 0. */
   | { readonly kind: "moveCorner"; readonly run: number; readonly corner: number; readonly place: Ground }
+  /** Bends a run: puts a corner in before another, or behind the last. */
   | { readonly kind: "addCorner"; readonly run: number; readonly before: number; readonly place: Ground }
+  /** Takes a bend out. */
   | { readonly kind: "deleteCorner"; readonly run: number; readonly corner: number }
   /** Puts the first drinker of a group at a distance from the start of its run [m]. */
   | { readonly kind: "moveDrinkers"; readonly run: number; readonly group: number; readonly first: number }
@@ -51,7 +57,9 @@ export type PlanChange =
   | { readonly kind: "setHeight"; readonly joint: string; readonly height: number }
   /** One surveyed place of a run: how much lower it is than where falls are counted from [m]. */
   | { readonly kind: "moveReading"; readonly run: number; readonly reading: number; readonly fall: number }
+  /** Surveys another place, so far from the start of the run [m]. */
   | { readonly kind: "addReading"; readonly run: number; readonly along: number; readonly fall: number }
+  /** Takes a surveyed place out. */
   | { readonly kind: "deleteReading"; readonly run: number; readonly reading: number }
   /**
    * Cuts a run in two at a distance from its start [m]; no head and no flow changes by it. Only at the ordinary hour,
@@ -62,6 +70,7 @@ export type PlanChange =
   | { readonly kind: "joinRuns"; readonly joint: string }
   /** Lays one joint upon another, so that their runs meet there. */
   | { readonly kind: "mergeJoints"; readonly joint: string; readonly into: string }
+  /** Puts the same part once more beside it. */
   | { readonly kind: "duplicate"; readonly part: Selected }
   /** Takes a part out, with all that then hangs on nothing. */
   | { readonly kind: "delete"; readonly part: Selected }

@@ -3,6 +3,26 @@ import { css } from "lit";
 /**
  * The palette, in one place. Light is made for bright sun: words and verdict marks keep at least 7:1 against the
  * paper. A page may set any of the `--headfall-...` properties; the `--_` ones are private.
+ *
+ * @cssprop --headfall-paper  behind everything
+ * @cssprop --headfall-sheet  fields, buttons, tables and drawings
+ * @cssprop --headfall-ink  letters
+ * @cssprop --headfall-quiet  letters that matter less
+ * @cssprop --headfall-rule  rules between things
+ * @cssprop --headfall-edge  borders of what can be pressed or typed into
+ * @cssprop --headfall-accent  what can be pressed, what is chosen
+ * @cssprop --headfall-on-accent  letters on it
+ * @cssprop --headfall-focus  the outline of where the keyboard is
+ * @cssprop --headfall-water  water in a vessel
+ * @cssprop --headfall-water-edge  its surface, and the grade line
+ * @cssprop --headfall-earth  the ground
+ * @cssprop --headfall-earth-edge  its edge
+ * @cssprop --headfall-pipe  pipe
+ * @cssprop --headfall-good  verdict good
+ * @cssprop --headfall-drips  verdict drips
+ * @cssprop --headfall-starves  verdict starves
+ * @cssprop --headfall-dry  verdict dry, and what is wrong
+ * @cssprop --headfall-font  the letters
  */
 const palette = css`
   --_paper: var(--headfall-paper, light-dark(#fbf9f3, #101a17));

@@ -67,6 +67,7 @@ export class HeadfallPlanTable extends LitElement {
   };
   static override styles = [tokens, controls, tableStyles, fieldStyles, planTableStyles];
 
+  /** The plan shown. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan: levels that are taken for granted come from it. */
   declare checked: Checked | undefined;

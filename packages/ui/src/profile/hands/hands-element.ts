@@ -59,6 +59,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   /** One moment, as the drawing shows it, or the band between both extremes. */
   declare shows: "moment" | "band";
 
+  /** @internal For the states of the hand, as all of `HandsHost` is. */
   placed: readonly PlacedHandle[] = [];
   readonly #holding = new Holding(this);
   readonly #pointers = new PointerStates(this, this.#holding);
@@ -76,12 +77,13 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     this.shows = "moment";
   }
 
-  /** The drawing as it is now. */
+  /** @internal */
   get drawn(): DrawnLine | undefined {
     const { layout, request, system } = this.#profile ?? {};
     return layout && request && system ? { layout, request, system } : undefined;
   }
 
+  /** @internal */
   get pathLength(): number {
     return this.drawn?.request.path.along.at(-1) ?? 0;
   }
@@ -150,23 +152,27 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     if (next !== undefined) this.#focus(next.handle.key);
   }
 
+  /** @internal */
   want(change: PlanChange, gesture?: string): void {
     this.dispatchEvent(new EditWantedEvent(change, gesture));
   }
 
+  /** @internal */
   giveUp(gesture: string): void {
     this.dispatchEvent(new GestureGivenUpEvent(gesture));
   }
 
+  /** @internal */
   holdScale(isHeld: boolean): void {
     if (this.#profile !== null) this.#profile.heldHeights = isHeld ? this.drawn?.layout.heights : undefined;
   }
 
-  /** Shows a stretch of the path, or all of it. */
+  /** @internal Shows a stretch of the path, or all of it. */
   look(window: AlongWindow): void {
     if (this.#profile !== null) this.#profile.window = window;
   }
 
+  /** @internal */
   tapped(spot: Spot, isTwice: boolean): void {
     const { drawn } = this;
     if (drawn === undefined) return;

@@ -15,7 +15,7 @@ export interface Tools {
 export function toolsView({ isWhole, canAdd, isBand, closer, wider, showWhole, addHeight }: Tools) {
   return html`
     ${isBand ? html`<p class="band-key">Upright: the heads each drinker sees, from lowest and busiest to full and idle. Bar across: what it needs. Arrowhead: what it holds.</p>` : nothing}
-    <div class="tools" role="group" aria-label="The drawing from the side">
+    <div class="tools" part="tools" role="group" aria-label="The drawing from the side">
       <button type="button" aria-label="Closer" @click=${closer}>+</button>
       <button type="button" aria-label="Wider" ?disabled=${isWhole} @click=${wider}>&minus;</button>
       <button type="button" ?disabled=${isWhole} @click=${showWhole}>Whole line</button>
