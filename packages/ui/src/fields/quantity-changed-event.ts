@@ -5,7 +5,7 @@ export class QuantityChangedEvent extends Event {
   constructor(
     readonly typed: string,
     readonly value: number,
-    /** The same text during one slide of the slider; undefined after typing. */
+    /** the same text during one slide of the slider; undefined after typing */
     readonly gesture?: string,
   ) {
     super(QuantityChangedEvent.eventName, { bubbles: true, composed: true });

@@ -8,7 +8,7 @@ export class PlanChangedEvent extends Event {
   constructor(
     readonly plan: Plan,
     readonly before: Plan,
-    /** By an edit, by undo or redo, by another plan being opened, or by an edit made elsewhere. */
+    /** an edit, undo or redo, another plan opened, or an edit made elsewhere */
     readonly cause: PlanCause,
   ) {
     super(PlanChangedEvent.eventName, { bubbles: true, composed: true });

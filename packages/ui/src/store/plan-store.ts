@@ -25,14 +25,16 @@ export class PlanStore {
     this.#plan = plan;
   }
 
+  /** The plan as it is now. */
   get plan(): Plan {
     return this.#plan;
   }
 
-  /** The step that `undo` would take back, and the one that `redo` would bring again. */
+  /** The step that `undo` would take back. */
   get canUndo(): PlanStep | undefined {
     return this.#history.done.at(-1);
   }
+  /** The step that `redo` would bring again. */
   get canRedo(): PlanStep | undefined {
     return this.#history.undone.at(-1);
   }
@@ -70,6 +72,7 @@ export class PlanStore {
     return step;
   }
 
+  /** Brings the last step taken back again; tells which, or undefined when there is none. */
   redo(): PlanStep | undefined {
     const step = this.canRedo;
     if (step === undefined) return undefined;
