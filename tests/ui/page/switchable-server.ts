@@ -15,10 +15,13 @@ const TYPES: Readonly<Record<string, string>> = {
 export class SwitchableServer {
   readonly #server: Server;
   #folder: string;
+  /** What was asked for, as it came over the wire: address, headers, and all. */
+  readonly asked: string[] = [];
 
   private constructor(folder: string) {
     this.#folder = folder;
     this.#server = createServer((request, response) => {
+      this.asked.push(`${request.method} ${request.url} ${JSON.stringify(request.headers)}`);
       const path = new URL(request.url ?? "/", "http://host").pathname.replace(/\/$/, "/index.html");
       try {
         const body = readFileSync(join(this.#folder, path.replaceAll("..", "")));

@@ -3,7 +3,7 @@ import { LINK_MARK } from "../storage/link-mark.js";
 import { PlanLibrary } from "../storage/plan-library.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
 import { recoverLeftover } from "../storage/recover-leftover.js";
-import { type Begun, beginWithLast } from "./begin.js";
+import { type Begun, beginWithLast } from "./begin-with-last.js";
 import { takeLink } from "./linked-plan.js";
 import { lastPlans } from "./preferences.js";
 

@@ -1,6 +1,6 @@
 import { type Plan, writeProblem } from "@headfall/hydraulics";
 import { type LinkReading, readLink } from "../storage/share-link.js";
-import type { Notice } from "./shell.js";
+import type { Notice } from "./notice.js";
 
 /** A plan that came by a link, or what was wrong with it. */
 export interface LinkedPlan {

@@ -1,11 +1,11 @@
 import { Workbox } from "workbox-window";
-import type { PlanDesk } from "./plan-desk.js";
+import type { Desk } from "./desk.js";
 
 /**
  * Lets the page work without a network from the next visit on. When a newer page has been fetched, it says so and
  * waits to be wanted; before it takes over, everything is saved.
  */
-export async function workOffline(desk: PlanDesk): Promise<void> {
+export async function workOffline(desk: Desk): Promise<void> {
   if (!("serviceWorker" in navigator)) return;
   const workbox = new Workbox("./sw.js");
   let isWanted = false;
@@ -38,7 +38,7 @@ function askToKeep(): void {
 }
 
 /** Another tab has brought the newer page; this one still runs the older, whose parts are no longer kept here. */
-function sayRenewed(desk: PlanDesk): void {
+function sayRenewed(desk: Desk): void {
   const renew = async () => {
     await desk.flush();
     location.reload();

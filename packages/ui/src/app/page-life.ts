@@ -1,9 +1,9 @@
 import { LINK_MARK } from "../storage/link-mark.js";
+import type { Desk } from "./desk.js";
 import { takeLink } from "./linked-plan.js";
-import type { PlanDesk } from "./plan-desk.js";
 
 /** Saves before the page goes out of sight or is left; brings in what came while it was away, or by a link. */
-export function watchPage(desk: PlanDesk): void {
+export function watchPage(desk: Desk): void {
   document.addEventListener("visibilitychange", () => {
     void (document.visibilityState === "hidden" ? desk.flush() : desk.lookElsewhere());
   });
@@ -17,7 +17,7 @@ export function watchPage(desk: PlanDesk): void {
   });
 }
 
-async function openLinked(desk: PlanDesk): Promise<void> {
+async function openLinked(desk: Desk): Promise<void> {
   const { plan, news } = await takeLink();
   if (plan !== undefined) await desk.openNew(plan);
   desk.tell(news);

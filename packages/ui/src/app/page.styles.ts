@@ -33,6 +33,7 @@ export const pageStyles = css`
   [role="alert"] .notice { border: 2px solid var(--_dry); }
   [role="alert"] .notice h2 { color: var(--_dry); }
   .acts { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.4rem 0; }
+  main:focus, .card h2:focus { outline: none; }
   .dropping { outline: 4px dashed var(--_accent); outline-offset: -8px; }
   @media (max-width: 560px) {
     .top { display: grid; grid-template-columns: minmax(0, 1fr) auto; }

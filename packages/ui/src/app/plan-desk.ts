@@ -10,44 +10,44 @@ import { writeLeftover } from "../storage/recover-leftover.js";
 import type { KeptPlan } from "../storage/stored-plan.js";
 import { Tabs } from "../storage/tabs.js";
 import type { PlanStore } from "../store/plan-store.js";
-import type { Begun } from "./begin.js";
+import type { Begun } from "./begin-with-last.js";
+import type { Desk, Page } from "./desk.js";
 import { DeskNotices } from "./desk-notices.js";
 import { EXAMPLES } from "./examples.js";
+import type { Notice } from "./notice.js";
 import { watchPage } from "./page-life.js";
 import { ParkedPlans } from "./parked-plans.js";
 import { rememberPlan } from "./preferences.js";
-import type { Notice, Shell } from "./shell.js";
 
-/** Where the plan in hand meets the plans that are kept: opens, saves, and tells the shell how it stands. */
-export class PlanDesk {
-  readonly library: PlanLibrary;
+/** Where the plan in hand meets the plans that are kept: opens, saves, and tells the page how it stands. */
+export class PlanDesk implements Desk {
+  readonly #library: PlanLibrary;
   readonly parked: ParkedPlans;
-  readonly #shell: Shell;
+  readonly #page: Page;
   readonly #store: PlanStore;
   readonly #shelf: PlanShelf;
   readonly #autosave: Autosave;
   readonly #tabs: Tabs;
   readonly #notices: DeskNotices;
-  readonly #page = newId();
-  /** Told when the list of plans has changed, while it is open. */
+  readonly #pageId = newId();
   onListChanged: () => void = () => undefined;
 
-  constructor(shell: Shell, store: PlanStore, shelf: PlanShelf, begun: Begun) {
-    this.#shell = shell;
+  constructor(page: Page, store: PlanStore, shelf: PlanShelf, begun: Begun) {
+    this.#page = page;
     this.#store = store;
     this.#shelf = shelf;
-    this.library = new PlanLibrary(shelf);
-    this.parked = new ParkedPlans(this.library);
-    this.#notices = new DeskNotices(shell, () => this.savePlan());
+    this.#library = new PlanLibrary(shelf);
+    this.parked = new ParkedPlans(this.#library);
+    this.#notices = new DeskNotices(page, () => this.savePlan());
     this.#tabs = new Tabs((id) => this.#savedElsewhere(id));
-    this.#autosave = new Autosave(store, this.library, draftOf(begun, store.plan), {
+    this.#autosave = new Autosave(store, this.#library, draftOf(begun, store.plan), {
       onState: (state) => this.#notices.showState(state),
       onSaved: (id) => this.#saved(id),
       onParted: (before, name) => this.#notices.tellParted(before, name),
       onDeleted: (id) => this.#notices.tellDeleted(() => this.bringBack(id)),
     });
     if (begun.kept !== undefined) rememberPlan(begun.kept.id);
-    if (begun.news !== undefined) shell.tell(begun.news);
+    if (begun.news !== undefined) page.tell(begun.news);
     this.#notices.showState(
       begun.trouble === undefined ? this.#autosave.state : { kind: "unsaved", trouble: begun.trouble.kind },
     );
@@ -62,32 +62,28 @@ export class PlanDesk {
   get openId(): string {
     return this.#autosave.draft.id;
   }
-  /** Whether leaving the page would lose something that could not be saved. */
   get isUnsavable(): boolean {
     return (
       this.parked.all.length > 0 || (this.#autosave.hasChanges && this.#autosave.state.kind === "unsaved")
     );
   }
   get units(): UnitSystem {
-    return this.#shell.line.units;
+    return this.#page.line.units;
   }
 
-  /** Opens a plan from the list. */
   async open(id: string): Promise<void> {
     if (id === this.openId) return;
     const parked = this.parked.take(id);
     if (parked !== undefined) return this.#turnTo(parked.draft, parked.plan);
-    const kept = await this.library.read(id);
+    const kept = await this.#library.read(id);
     if (kept?.kind !== "openable") return;
     await this.#turnTo({ id, revision: kept.revision, base: kept.plan }, kept.plan);
   }
 
-  /** Opens a plan as a new one in the list. */
   openNew(plan: Plan): Promise<void> {
     return this.#turnTo({ id: newId(), revision: 0, base: undefined }, plan);
   }
 
-  /** Adds plans to the list without opening them. */
   async addAll(plans: readonly Plan[]): Promise<void> {
     for (const plan of plans) {
       const draft = { id: newId(), revision: 0, base: undefined };
@@ -99,14 +95,13 @@ export class PlanDesk {
 
   async copy(id: string): Promise<void> {
     await this.#autosave.flush();
-    const copy = await this.library.copy(id);
+    const copy = await this.#library.copy(id);
     if (copy !== undefined) this.#tabs.tell(copy.id);
   }
 
-  /** Gives a plan another name: the one in hand by an edit that can be undone, any other where it lies. */
   async rename(id: string, name: string): Promise<Renaming> {
     if (id !== this.openId) {
-      const renaming = await this.library.rename(id, name);
+      const renaming = await this.#library.rename(id, name);
       this.#tabs.tell(id);
       return renaming;
     }
@@ -117,10 +112,9 @@ export class PlanDesk {
     return { ok: true };
   }
 
-  /** Lays a plan among the deleted; when it is the one in hand, the one changed last before it is opened instead. */
   async delete(id: string): Promise<void> {
     await this.#autosave.flush();
-    await this.library.delete(id);
+    await this.#library.delete(id);
     this.#tabs.tell(id);
     if (id !== this.openId) return;
     const next = await findLastPlan(this.#shelf, []);
@@ -129,15 +123,18 @@ export class PlanDesk {
   }
 
   async bringBack(id: string): Promise<void> {
-    await this.library.bringBack(id);
+    await this.#library.bringBack(id);
     this.#tabs.tell(id);
     await this.#autosave.lookElsewhere();
   }
 
-  /** All plans, those that could not be saved included; what was changed last comes first. */
+  emptyDeleted(): Promise<number> {
+    return this.#library.emptyDeleted();
+  }
+
   async list(): Promise<readonly KeptPlan[]> {
     await this.#autosave.flush();
-    return this.library.list();
+    return this.#library.list();
   }
 
   async showPlans(): Promise<void> {
@@ -153,28 +150,30 @@ export class PlanDesk {
   }
 
   async openFiles(files: readonly File[]): Promise<void> {
-    await (await import("./open-files.js")).openFiles(this, this.#shell, files);
+    await (await import("./open-files.js")).openFiles(this, this.#page, files);
   }
 
-  /** Asks what holds the water, and begins a plan with it. */
   async beginOwn(): Promise<void> {
     const { vesselChoice, beginWith } = await import("./vessel-choice.js");
-    this.#shell.card = vesselChoice((vessel) => this.openNew(beginWith(vessel, this.units)));
-    this.#shell.show();
+    this.#page.card = vesselChoice(async (vessel) => {
+      await this.openNew(beginWith(vessel, this.units));
+      this.#page.focus("main");
+    });
+    this.#page.show();
+    this.#page.focus(".card h2");
   }
 
   keepExample(): void {
     this.#closeCard();
+    this.#page.focus("main");
   }
 
-  /** What is not saved yet is saved at once. */
   flush(): Promise<void> {
     return this.#autosave.flush();
   }
 
-  /** The page may not come back: what there is no time to save is left where the next page finds it. */
   leave(): void {
-    if (this.#autosave.hasChanges) leaveText(this.#page, writeLeftover(this.#autosave.draft, this.plan));
+    if (this.#autosave.hasChanges) leaveText(this.#pageId, writeLeftover(this.#autosave.draft, this.plan));
     void this.#autosave.flush();
   }
 
@@ -182,9 +181,8 @@ export class PlanDesk {
     return this.#autosave.lookElsewhere();
   }
 
-  /** Says something on the page. */
   tell(notice: Notice): void {
-    this.#shell.tell(notice);
+    this.#page.tell(notice);
   }
 
   async #turnTo(draft: Draft, plan: Plan): Promise<void> {
@@ -198,13 +196,13 @@ export class PlanDesk {
   }
 
   #closeCard(): void {
-    this.#shell.card = undefined;
-    this.#shell.show();
+    this.#page.card = undefined;
+    this.#page.show();
   }
 
   #saved(id: string): void {
     rememberPlan(id);
-    forgetLeftover(this.#page);
+    forgetLeftover(this.#pageId);
     this.#tabs.tell(id);
     this.#closeCard();
     this.onListChanged();

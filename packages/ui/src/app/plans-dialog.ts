@@ -2,20 +2,20 @@ import { html, nothing } from "lit";
 import { troubleOf } from "../storage/storage-trouble.js";
 import type { KeptPlan } from "../storage/stored-plan.js";
 import { writeTrouble } from "../storage/trouble-words.js";
+import type { Desk } from "./desk.js";
 import { EXAMPLES } from "./examples.js";
 import { PageDialog } from "./page-dialog.js";
-import type { PlanDesk } from "./plan-desk.js";
 import { deletedView, type PlanActs, planRow, renameRow, shutRow } from "./plan-rows.js";
 import { savePlans, saveRecord } from "./save-plans.js";
 import { beginWith, vesselChoice } from "./vessel-choice.js";
 
 /** Shows the list of plans: to open, rename, copy, delete and bring back, and to begin or fetch another. */
-export function showPlans(desk: PlanDesk): void {
+export function showPlans(desk: Desk): void {
   void new PlansDialog(desk).show();
 }
 
 class PlansDialog {
-  readonly #desk: PlanDesk;
+  readonly #desk: Desk;
   readonly #dialog = new PageDialog("Plans", () => this.#view());
   #plans: readonly KeptPlan[] = [];
   #trouble = "";
@@ -26,7 +26,7 @@ class PlansDialog {
   #isBeginning = false;
   #isEmptying = false;
 
-  constructor(desk: PlanDesk) {
+  constructor(desk: Desk) {
     this.#desk = desk;
   }
 
@@ -168,7 +168,7 @@ class PlansDialog {
       }),
     empty: () => {
       this.#isEmptying = false;
-      return this.#act(() => this.#desk.library.emptyDeleted(), "The deleted plans are gone.");
+      return this.#act(() => this.#desk.emptyDeleted(), "The deleted plans are gone.");
     },
   };
 

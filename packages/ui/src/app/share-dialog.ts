@@ -1,20 +1,20 @@
 import { html, nothing } from "lit";
 import { LONG_LINK, LONGEST_LINK, writeLink } from "../storage/share-link.js";
+import type { Desk } from "./desk.js";
 import { PageDialog } from "./page-dialog.js";
-import type { PlanDesk } from "./plan-desk.js";
 
 /** Shows the plan as a link to copy or to hand on; where it is too long for that, as a file. */
-export function sharePlan(desk: PlanDesk): void {
+export function sharePlan(desk: Desk): void {
   void new ShareDialog(desk).show();
 }
 
 class ShareDialog {
-  readonly #desk: PlanDesk;
+  readonly #desk: Desk;
   readonly #dialog = new PageDialog("Share this plan", () => this.#view());
   #link: string | undefined;
   #said = "";
 
-  constructor(desk: PlanDesk) {
+  constructor(desk: Desk) {
     this.#desk = desk;
   }
 

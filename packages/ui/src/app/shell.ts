@@ -3,27 +3,16 @@ import { html, nothing, render, type TemplateResult } from "lit";
 import type { HeadfallLine } from "../line/line-element.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
 import { StorageTrouble } from "../storage/storage-trouble.js";
-import type { Begun } from "./begin.js";
-import type { PlanDesk } from "./plan-desk.js";
+import type { Begun } from "./begin-with-last.js";
+import type { Desk, Page } from "./desk.js";
+import type { Notice } from "./notice.js";
 import { type Light, type Preferences, readPreferences, rememberPreferences } from "./preferences.js";
-
-/** Something the page has to say, until it is closed or no longer true. */
-export interface Notice {
-  readonly key: string;
-  readonly words: string;
-  readonly body?: TemplateResult;
-  /** Told at once, as something that went wrong under the user's hand. */
-  readonly isUrgent?: boolean;
-  readonly acts: readonly { readonly words: string; readonly act: () => unknown }[];
-  /** What the button says that closes it; "Close" when left out. */
-  readonly closeWords?: string;
-}
 
 /**
  * The page around one line: its name, what is remembered, what there is to say. All else comes with the desk, which is
  * fetched once the first verdict stands.
  */
-export class Shell {
+export class Shell implements Page {
   /** How well the plan is kept, in a word or two. */
   keptWords = "";
   /** What stands above the line on a first visit. */
@@ -35,7 +24,7 @@ export class Shell {
   #plan: Plan;
   #preferences = readPreferences();
   #notices: readonly Notice[] = [];
-  #desk: Promise<PlanDesk> | undefined;
+  #desk: Promise<Desk> | undefined;
 
   constructor(root: HTMLElement, shelf: PlanShelf, begun: Begun, example: Plan) {
     this.#root = root;
@@ -59,7 +48,7 @@ export class Shell {
   }
 
   /** Has something done by the desk, as soon as it is there. */
-  async withDesk(act: (desk: PlanDesk) => unknown): Promise<void> {
+  async withDesk(act: (desk: Desk) => unknown): Promise<void> {
     try {
       this.#desk ??= this.#setUpDesk();
       const desk = await this.#desk;
@@ -98,7 +87,7 @@ export class Shell {
         <div role="status">${this.#notices.map((notice) => (notice.isUrgent ? nothing : this.#notice(notice)))}</div>
         <div role="alert">${urgent.map((notice) => this.#notice(notice))}</div>
         ${this.card ?? nothing}
-        <main>
+        <main tabindex="-1">
           <headfall-line .units=${this.#preferences.units} @plan-changed=${this.#planChanged}></headfall-line>
         </main>
         ${note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${note}</p></footer>`}
@@ -107,12 +96,17 @@ export class Shell {
     );
   }
 
+  /** Puts the keyboard on a part of the page, where what it was on is gone. */
+  focus(selector: string): void {
+    this.#root.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
+  }
+
   readonly #planChanged = ({ plan }: { plan: Plan }): void => {
     this.#plan = plan;
     this.show();
   };
 
-  async #setUpDesk(): Promise<PlanDesk> {
+  async #setUpDesk(): Promise<Desk> {
     const { line } = this;
     try {
       const [{ PlanDesk }] = await Promise.all([import("./plan-desk.js"), line.whole]);

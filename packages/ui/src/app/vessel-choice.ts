@@ -17,7 +17,7 @@ const SHORT_LIST = [
 export function vesselChoice(onChoose: (vessel: string) => unknown) {
   const vessels = SHORT_LIST.flatMap((id) => allVessels.find((vessel) => vessel.id === id) ?? []);
   return html`<section class="card" aria-labelledby="vessel">
-    <h2 id="vessel">What holds the water?</h2>
+    <h2 id="vessel" tabindex="-1">What holds the water?</h2>
     <div class="acts">
       ${vessels.map(({ id, name }) => html`<button @click=${() => onChoose(id)}>${name}</button>`)}
     </div>
