@@ -67,6 +67,8 @@ export default defineConfig({
           globalSetup: [here("browser/require-browser.ts"), here("ui/page/built-page.ts")],
           testTimeout: 60_000,
           hookTimeout: 60_000,
+          // On a machine that has other work, the page takes its time too.
+          expect: { poll: { timeout: 10_000 } },
           maxWorkers: 1,
           sequence: { groupOrder: 2 },
         },

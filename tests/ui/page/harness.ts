@@ -1,4 +1,4 @@
-import { type BrowserContextOptions, chromium, type Page, type Request } from "playwright";
+import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from "playwright";
 import { inject } from "vitest";
 import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
 
@@ -20,26 +20,39 @@ export async function visitPage(
   visit: (visited: VisitedPage) => Promise<void>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
-  const { path = "", ...contextOptions } = options;
-  if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
   const executablePath = await findBrowser();
   if (executablePath === undefined) throw new Error(NO_BROWSER);
   const browser = await chromium.launch({ executablePath, args: BROWSER_SWITCHES });
   try {
-    const context = await browser.newContext({ baseURL: inject("pageAddress"), ...contextOptions });
+    await visitIn(browser, visit, options);
+  } finally {
+    await browser.close();
+  }
+}
+
+/** The same in a browser that runs already, of whatever engine, with nothing kept from other visits. */
+export async function visitIn(
+  browser: Browser,
+  visit: (visited: VisitedPage) => Promise<void>,
+  options: BrowserContextOptions & { path?: string } = {},
+): Promise<void> {
+  const { path = "", ...contextOptions } = options;
+  if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
+  const context = await browser.newContext({ baseURL: inject("pageAddress"), ...contextOptions });
+  try {
     const page = await context.newPage();
     const faults = watchForFaults(page);
     await page.goto(`./${path}`, { waitUntil: "load" });
     await visit({ page, faults });
     if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
   } finally {
-    await browser.close();
+    await context.close();
   }
 }
 
-function watchForFaults(page: Page): string[] {
+/** Notes from now on what goes wrong in a page that is served from `home`. */
+export function watchForFaults(page: Page, home = inject("pageAddress")): string[] {
   const faults: string[] = [];
-  const home = inject("pageAddress");
   page.on("pageerror", (error) => faults.push(`error thrown: ${error.message}`));
   page.on("console", (message) => {
     if (message.type() === "error") faults.push(`error logged: ${message.text()}`);
