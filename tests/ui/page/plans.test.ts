@@ -265,6 +265,34 @@ test("hostile names are text in the list, in what it says, and in the names of f
   });
 });
 
+test("on a phone the head is one row; what is not in it comes by More, and the keyboard goes back there", async () => {
+  await visitPlans(
+    async (plans) => {
+      await plans.raiseStand("72 cm");
+      await plans.saved();
+      const { page } = plans;
+      const more = page.locator("header").getByRole("button", { name: "More" });
+      expect((await page.locator("header.top").boundingBox())!.height).toBeLessThan(72);
+      expect(await page.getByRole("combobox", { name: "Light" }).isVisible()).toBe(false);
+      await more.focus();
+      await page.keyboard.press("Enter");
+      await page.getByRole("combobox", { name: "Light" }).selectOption("dark");
+      expect(await page.locator("html").getAttribute("data-light")).toBe("dark");
+      await page.keyboard.press("Escape");
+      expect(await page.getByRole("combobox", { name: "Light" }).isVisible()).toBe(false);
+      await more.press("Enter");
+      await plans.button("Share").press("Enter");
+      await plans.closeDialog();
+      expect(await more.evaluate((button) => button === document.activeElement)).toBe(true);
+      await more.click();
+      const file = await plans.fileFrom(() => plans.button("Save the plan").click());
+      expect(JSON.parse(file.text).sources[0].stand).toBe("72 cm");
+      expect(await plans.button("Save the plan").isVisible()).toBe(false);
+    },
+    { viewport: PHONE },
+  );
+});
+
 test("the list is worked from the keyboard alone, and gives the keyboard back where it was", async () => {
   await visitPlans(async (plans) => {
     await begin(plans);
@@ -321,6 +349,10 @@ describe.each([
         await plans.press("New plan");
         await sound();
         await plans.closeDialog();
+        if (viewport === PHONE) {
+          await plans.page.locator("header").getByRole("button", { name: "More" }).click();
+          await sound();
+        }
         await plans.button("Share").click();
         await plans.dialog.getByLabel("Link").waitFor();
         await sound();

@@ -19,7 +19,11 @@ export const pageStyles = css`
   }
   h1 button::after { content: "\\25be"; margin-left: 0.5rem; }
   .kept { color: var(--_quiet); font-size: 0.9rem; }
-  .tools { display: flex; flex-wrap: wrap; gap: 0.5rem; margin-left: auto; }
+  .more { display: none; }
+  .tools {
+    display: flex; flex-wrap: wrap; gap: 0.5rem; margin: 0 0 0 auto; position: static; inset: auto;
+    width: auto; padding: 0; border: 0; background: none; color: inherit; overflow: visible;
+  }
   .tools label.button { display: inline-flex; align-items: center; position: relative; }
   .tools label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
   .tools input[type="file"] { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; }
@@ -35,18 +39,25 @@ export const pageStyles = css`
   .acts { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.4rem 0; }
   main:focus, .card h2:focus { outline: none; }
   .dropping { outline: 4px dashed var(--_accent); outline-offset: -8px; }
-  @media (max-width: 560px) {
-    .top { display: grid; grid-template-columns: minmax(0, 1fr) auto; }
-    h1 { flex-wrap: nowrap; font-size: 1.2rem; }
-    .kept { min-width: 2.6rem; max-width: 4.5rem; font-size: 0.85rem; line-height: 1.15; }
-    .tools { grid-column: 1 / -1; }
-    .tools { margin-left: 0; width: 100%; display: grid; grid-template-columns: repeat(6, minmax(0, 1fr)); gap: 0.4rem; }
-    .tools > * { grid-column: span 2; justify-content: center; padding: 0 0.2rem; font-size: 0.95rem; }
-    .tools > select { grid-column: span 3; }
+  @media (max-width: 720px) { .tools > * { padding: 0 0.5rem; } }
+  @media (max-width: 639px) {
+    .top { flex-wrap: nowrap; gap: 0.5rem; }
+    h1 { flex: 1; min-width: 0; flex-wrap: nowrap; gap: 0.5rem; font-size: 1.15rem; }
+    h1 button { flex: 1; position: relative; padding: 0 1.6rem 0 0.6rem; font-size: 0.95rem; text-align: left; }
+    h1 button::after { position: absolute; right: 0.6rem; }
+    .kept { max-width: 4.5rem; font-size: 0.8rem; line-height: 1.15; }
+    .more { display: block; }
+    .tools { margin: 0; }
+    .tools > * { justify-content: center; text-align: center; }
+    .tools:not(:popover-open) { display: none; }
+    .tools:popover-open {
+      position: absolute; inset: 4rem 0.75rem auto auto; width: 14rem; padding: 0.6rem; flex-direction: column;
+      background: var(--_paper); border: 1px solid var(--_edge); border-radius: 8px; box-shadow: 0 4px 16px rgb(0 0 0 / 0.3);
+    }
   }
   @media (prefers-reduced-motion: no-preference) {
     .notice { animation: appear 150ms ease-out; }
     @keyframes appear { from { opacity: 0; } }
   }
-  @media print { .tools, .notice, .card, .kept { display: none; } .page { padding: 0; } }
+  @media print { .tools, .more, .notice, .card, .kept { display: none; } .page { padding: 0; } }
 `;

@@ -82,6 +82,7 @@ export class Shell implements Page {
             <button aria-haspopup="dialog" @click=${() => this.withDesk((desk) => desk.showPlans())}><span class="spoken">Plans, now open: </span>${name ?? "A line without a name"}</button>
           </h1>
           <span class="kept">${this.keptWords}</span>
+          <button class="more" popovertarget="tools">More</button>
           ${this.#tools()}
         </header>
         <div role="status">${this.#notices.map((notice) => (notice.isUrgent ? nothing : this.#notice(notice)))}</div>
@@ -119,10 +120,11 @@ export class Shell implements Page {
 
   #tools() {
     const { units, light } = this.#preferences;
-    return html`<div class="tools" role="group" aria-label="Plan and page">
+    // In the row where there is room for it; on a phone it comes when "More" is pressed.
+    return html`<div class="tools" id="tools" popover role="group" aria-label="Plan and page">
       <label class="button" title="Files can also be dropped anywhere on the page">Open a plan<input type="file" multiple accept=".json,application/json" @change=${this.#filesChosen} /></label>
-      <button @click=${() => this.withDesk((desk) => desk.savePlan())}>Save the plan</button>
-      <button aria-haspopup="dialog" @click=${() => this.withDesk((desk) => desk.share())}>Share</button>
+      <button @click=${() => this.#useTool((desk) => desk.savePlan())}>Save the plan</button>
+      <button aria-haspopup="dialog" @click=${() => this.#useTool((desk) => desk.share())}>Share</button>
       <select aria-label="Units" .value=${units} @change=${(event: Event) => this.#prefer({ units: chosenIn(event) === "us" ? "us" : "metric" })}>
         <option value="metric">Metric units</option>
         <option value="us">US units</option>
@@ -156,12 +158,18 @@ export class Shell implements Page {
     </section>`;
   }
 
+  /** With "More" closed again, the keyboard is back on it when all is done. */
+  #useTool(act: (desk: Desk) => unknown): void {
+    this.#root.querySelector<HTMLElement>("#tools")?.hidePopover?.();
+    void this.withDesk(act);
+  }
+
   readonly #filesChosen = (event: Event): void => {
     const input = event.target as HTMLInputElement;
     const files = [...(input.files ?? [])];
     // So that the same file, once mended, can be chosen again.
     input.value = "";
-    if (files.length > 0) void this.withDesk((desk) => desk.openFiles(files));
+    if (files.length > 0) this.#useTool((desk) => desk.openFiles(files));
   };
 
   #prefer(chosen: Partial<Preferences>): void {
