@@ -54,4 +54,50 @@ describe.each(FRICTION_LAWS)("solveLine (%s)", (friction) => {
     expect(after.head[1]).toBeCloseTo(fresh.head[1]!, 9);
     expect(after.drinkerFlow[0]).toBeCloseTo(fresh.drinkerFlow[0]!, 12);
   });
+
+  it.each([
+    ["a dead end lies before it", []],
+    ["a lower source lies before it", [0]],
+  ])("lets nothing back through a regulator that is fed from behind, where %s", (_words, before) => {
+    // 0 - regulator - 1 - pipe - 2, the water at 2: its outlet stands far above its setting, and it cannot hold that.
+    const line = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 0, bore: 0.02, kind: SEGMENT_KIND.regulator, setting: 0.1, kInfinity: 10 },
+        { from: 2, to: 1, length: 5, bore: 0.02 },
+      ],
+      drinkers: [{ point: 1, coefficient: 1e-5 }],
+      sources: [...before, 2],
+    });
+    const heads = before.length === 0 ? [2] : [1, 2];
+    const solution = solveLine(prepareLine(line, friction), makeMoment(line, heads));
+    expect(solution.outcome).toBe("solved");
+    expect(solution.flow[0]).toBe(0);
+    expect(solution.head[1]).toBeGreaterThan(1.5);
+    // All that the drinker passes comes from the source behind.
+    expect(solution.flow[1]).toBeCloseTo(solution.drinkerFlow[0]!, 12);
+  });
+
+  it("opens a regulator again that was shut, once its outlet stands low enough to be fed", () => {
+    // Idle, the source behind stands higher and shuts it; empty, that source is the lower one and the regulator feeds.
+    const line = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 0, bore: 0.02, kind: SEGMENT_KIND.regulator, setting: 0.1, kInfinity: 10 },
+        { from: 2, to: 1, length: 5, bore: 0.02 },
+      ],
+      drinkers: [{ point: 1, coefficient: 1e-5 }],
+      sources: [0, 2],
+    });
+    const prepared = prepareLine(line, friction);
+    expect(solveLine(prepared, makeMoment(line, [1, 2])).flow[0]).toBe(0);
+    const low = solveLine(prepared, makeMoment(line, [1, 0.05]));
+    expect(low.outcome).toBe("solved");
+    expect(low.head[1]).toBeCloseTo(0.1, 9);
+    expect(low.flow[0]).toBeGreaterThan(0);
+    expect(low.flow[0]).toBeCloseTo(
+      solveLine(prepareLine(line, friction), makeMoment(line, [1, 0.05])).flow[0]!,
+      12,
+    );
+  });
 });

@@ -67,7 +67,11 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
   if (segments.kind[s] === SEGMENT_KIND.regulator) {
     const setting = points.height[to] + segments.setting[s];
     const holds = Math.abs(state.head[to] - setting) <= ENERGY_BAR && drop >= loss - ENERGY_BAR && flow >= 0;
-    return holds ? 0 : Math.abs(drop - loss);
+    if (holds) return 0;
+    if (flow < -STILL_FLOW) return Number.POSITIVE_INFINITY;
+    // Shut, it bears any head back, and any that stands above its setting.
+    const isShut = flow === 0 && state.head[to] >= Math.min(setting, state.head[from]) - ENERGY_BAR;
+    return isShut ? 0 : Math.abs(drop - loss);
   }
   if (segments.kind[s] === SEGMENT_KIND.oneWay) {
     if (flow < -STILL_FLOW) return Number.POSITIVE_INFINITY;
@@ -78,9 +82,9 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
   return Math.abs(drop - loss);
 }
 
-/** Where no source reaches an end, nothing flows; and only a one-way valve can keep a reached end from the other. */
+/** Where no source reaches an end, nothing flows; and only a device can keep a reached end from the other. */
 function unreachedResidual(state: State, kind: number, from: number, to: number, flow: number): number {
-  const isBehindValve = kind === SEGMENT_KIND.oneWay && state.reached[from] === 0;
+  const isBehindValve = kind !== SEGMENT_KIND.pipe && state.reached[from] === 0;
   const isConsistent = state.reached[from] === state.reached[to] || isBehindValve;
   return isConsistent && flow === 0 ? 0 : Number.POSITIVE_INFINITY;
 }

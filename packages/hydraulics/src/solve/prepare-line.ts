@@ -6,13 +6,22 @@ import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
 import { withFeeds } from "./with-feeds.js";
 import { createWorkspace, type Workspace } from "./workspace.js";
 
+/** What a device does besides passing water: hold the head at its outlet (regulators only), or let nothing through. */
+export type DeviceSetting = "holds" | "shut";
+
+/** A device that is set, by its segment. */
+export interface SetDevice {
+  readonly segment: number;
+  readonly setting: DeviceSetting;
+}
+
 /**
- * A line with some of its devices set: the outlet of a regulator that holds is a root of its own, and a one-way valve
- * found shut is cut.
+ * A line with some of its devices set: the outlet of a regulator that holds is a root of its own, and a device found
+ * shut is cut.
  */
 export interface Zoning {
-  /** Segments of the regulators that hold their outlet head, and of the one-way valves that are shut, ascending. */
-  readonly set: readonly number[];
+  /** Devices that do not simply pass water, by segment, ascending. */
+  readonly set: readonly SetDevice[];
   readonly network: Network;
   readonly work: Workspace;
 }
@@ -77,7 +86,7 @@ export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
 }
 
 /** Makes the zoning with these devices set the current one, building it if it is new. */
-export function useZoning(prepared: PreparedLine, set: readonly number[]): Zoning {
+export function useZoning(prepared: PreparedLine, set: readonly SetDevice[]): Zoning {
   const key = keyOf(set);
   const known = prepared.zonings.get(key);
   const zoning = known ?? buildZoning(prepared.whole, prepared.friction, prepared.adjacency, set);
@@ -86,18 +95,19 @@ export function useZoning(prepared: PreparedLine, set: readonly number[]): Zonin
   return zoning;
 }
 
-const keyOf = (set: readonly number[]) => set.join(" ");
+const keyOf = (set: readonly SetDevice[]) =>
+  set.map(({ segment, setting }) => `${setting} ${segment}`).join(" ");
 
 function buildZoning(
   line: Line,
   friction: FrictionLaw,
   adjacency: Adjacency,
-  set: readonly number[],
+  set: readonly SetDevice[],
 ): Zoning {
   const { segments } = line;
   const cut = segments.shut.slice();
-  for (const s of set) cut[s] = 1;
-  const outlets = set.filter((s) => segments.kind[s] === SEGMENT_KIND.regulator).map((s) => segments.to[s]);
+  for (const { segment } of set) cut[segment] = 1;
+  const outlets = set.filter(({ setting }) => setting === "holds").map(({ segment }) => segments.to[segment]);
   const roots = [...line.sources.map((source) => source.point), ...outlets];
   const network = buildNetwork(line, buildTopology(line, adjacency, roots, cut), friction);
   return { set, network, work: createWorkspace(network) };

@@ -4,7 +4,13 @@ import { checkSolution, STILL_FLOW } from "./check-solution.js";
 import { sumFlows } from "./direction.js";
 import { buildLossTable, type LossTable, lossByTable } from "./loss-table.js";
 import type { Demand } from "./network.js";
-import { type PreparedLine, useZoning, type Zoning } from "./prepare-line.js";
+import {
+  type DeviceSetting,
+  type PreparedLine,
+  type SetDevice,
+  useZoning,
+  type Zoning,
+} from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
 import { fedSources } from "./with-feeds.js";
@@ -17,8 +23,8 @@ const SWITCH_HEAD = 1e-8;
  * be reached, or fails its check, is the outcome "stalled" with the best state seen.
  *
  * Regulators and one-way valves are found by trial: all start open; a regulator whose outlet would stand above its
- * setting begins to hold, a valve that water would run back through shuts. With all other states kept, each such
- * change is one way only, so a few rounds settle it.
+ * setting begins to hold, a valve or regulator that water would run back through shuts. With all other states kept,
+ * each such change is one way only, so a few rounds settle it.
  */
 export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
   const state = reachState(prepared, moment);
@@ -58,7 +64,7 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
         break;
       }
       // Devices that keep changing together are taken one at a time.
-      const set = round < mostRounds / 2 ? wanted : changeFirst(zoning.set, wanted);
+      const set = round < mostRounds / 2 ? wanted : changeFirst(prepared.devices, zoning.set, wanted);
       zoning = useZoning(prepared, set);
       demand = demandOf(prepared, zoning, moment, drawOf(prepared, zoning, through));
     } else demand = demandOf(prepared, zoning, moment, draw);
@@ -77,7 +83,7 @@ function demandOf(
   const { topology } = zoning.network;
   const rootHead = new Float64Array(topology.rootCount);
   const working = workingOutlets(line, topology.drinker, moment);
-  const holding = holdingRegulators(prepared, zoning);
+  const holding = holdingRegulators(zoning);
   for (let r = 0; r < topology.rootCount; r += 1) {
     const point = topology.point[r];
     const source = line.sources.findIndex((one) => one.point === point);
@@ -103,8 +109,8 @@ function workingOutlets(line: Line, drinker: Int32Array, moment: Moment): Int32A
   return working;
 }
 
-function holdingRegulators(prepared: PreparedLine, zoning: Zoning): number[] {
-  return zoning.set.filter((s) => prepared.line.segments.kind[s] === SEGMENT_KIND.regulator);
+function holdingRegulators({ set }: Zoning): number[] {
+  return set.filter(({ setting }) => setting === "holds").map(({ segment }) => segment);
 }
 
 /** Flow of every device by its segment: through a holding regulator, what its zone takes. */
@@ -116,7 +122,7 @@ function flowsThroughDevices(prepared: PreparedLine, zoning: Zoning): Map<number
     const s = topology.segment[e];
     if (segments.kind[s] !== SEGMENT_KIND.pipe) through.set(s, topology.sign[e] * zoning.work.flow[e]);
   }
-  for (const s of holdingRegulators(prepared, zoning)) {
+  for (const s of holdingRegulators(zoning)) {
     through.set(s, zoning.work.flow[topology.point.indexOf(segments.to[s])]);
   }
   return through;
@@ -127,28 +133,64 @@ function devicesToSet(
   prepared: PreparedLine,
   zoning: Zoning,
   through: ReadonlyMap<number, number>,
-): number[] {
-  const { segments, points } = prepared.line;
-  const { head, reached } = stateByPoint(prepared, zoning);
-  return prepared.devices.filter((s) => {
-    const [from, to] = [segments.from[s], segments.to[s]];
-    const isSet = zoning.set.includes(s);
-    if (segments.kind[s] === SEGMENT_KIND.oneWay) {
-      if (!isSet) return (through.get(s) ?? 0) < -STILL_FLOW;
-      // Shut, it opens where water would push it open, and where nothing else feeds what lies behind it.
-      const isPushed = reached[to] === 0 || head[from] - head[to] > segments.setting[s] + SWITCH_HEAD;
-      return !(reached[from] === 1 && isPushed);
-    }
-    // Holding goes on while its own loss leaves more than its setting; passing ends once its outlet stands above it.
-    const setting = points.height[to] + segments.setting[s];
-    if (reached[from] === 0) return false;
-    if (!isSet) return head[to] > setting + SWITCH_HEAD;
-    return (
-      head[from] - lossByTable(prepared.line, lossesOf(prepared), s, through.get(s) ?? 0) >
-      setting - SWITCH_HEAD
-    );
+): SetDevice[] {
+  const { kind } = prepared.line.segments;
+  const seen: Seen = { prepared, through, ...stateByPoint(prepared, zoning) };
+  return prepared.devices.flatMap((segment) => {
+    const now = settingOf(zoning.set, segment);
+    const wanted =
+      kind[segment] === SEGMENT_KIND.oneWay
+        ? valveSetting(seen, segment, now)
+        : regulatorSetting(seen, segment, now);
+    return wanted === undefined ? [] : [{ segment, setting: wanted }];
   });
 }
+
+/** What a device is judged by: flow through each, head and reach of each point. */
+interface Seen {
+  readonly prepared: PreparedLine;
+  readonly through: ReadonlyMap<number, number>;
+  readonly head: Float64Array;
+  readonly reached: Uint8Array;
+}
+
+/** A valve shuts where water would run back; shut, it opens where water would push it open, or nothing else feeds what lies behind it. */
+function valveSetting(
+  { prepared, through, head, reached }: Seen,
+  s: number,
+  now: DeviceSetting | undefined,
+): DeviceSetting | undefined {
+  const { from, to, setting } = prepared.line.segments;
+  if (now === undefined) return (through.get(s) ?? 0) < -STILL_FLOW ? "shut" : undefined;
+  const isPushed = reached[to[s]] === 0 || head[from[s]] - head[to[s]] > setting[s] + SWITCH_HEAD;
+  return reached[from[s]] === 1 && isPushed ? undefined : "shut";
+}
+
+/**
+ * A regulator holds where its outlet would stand above its setting, as long as its own loss leaves more than that; it
+ * shuts where water would run back through it, and opens again once its outlet stands low enough to be fed.
+ */
+function regulatorSetting(
+  { prepared, through, head, reached }: Seen,
+  s: number,
+  now: DeviceSetting | undefined,
+): DeviceSetting | undefined {
+  const { line } = prepared;
+  const [from, to] = [line.segments.from[s], line.segments.to[s]];
+  const flow = through.get(s) ?? 0;
+  const held = line.points.height[to] + line.segments.setting[s];
+  if (now === "shut") {
+    const isLow = reached[to] === 0 || (head[to] < held - SWITCH_HEAD && head[from] > head[to] + SWITCH_HEAD);
+    return reached[from] === 1 && isLow ? undefined : "shut";
+  }
+  if (reached[from] === 0 || flow < -STILL_FLOW) return "shut";
+  if (now === undefined) return head[to] > held + SWITCH_HEAD ? "holds" : undefined;
+  const left = head[from] - lossByTable(line, lossesOf(prepared), s, flow);
+  return left > held - SWITCH_HEAD ? "holds" : undefined;
+}
+
+const settingOf = (set: readonly SetDevice[], segment: number): DeviceSetting | undefined =>
+  set.find((device) => device.segment === segment)?.setting;
 
 /** Heads by point; points that no open pipe joins to a source carry their own height. */
 function stateByPoint(prepared: PreparedLine, zoning: Zoning): { head: Float64Array; reached: Uint8Array } {
@@ -168,7 +210,7 @@ function drawOf(
   zoning: Zoning,
   through: ReadonlyMap<number, number>,
 ): Float64Array | undefined {
-  const holding = holdingRegulators(prepared, zoning);
+  const holding = holdingRegulators(zoning);
   if (holding.length === 0) return undefined;
   const { point, nodeCount } = zoning.network.topology;
   const draw = new Float64Array(nodeCount);
@@ -180,18 +222,21 @@ function drawOf(
 }
 
 /** `from` with only the first device changed in which it differs from `to`. */
-function changeFirst(from: readonly number[], to: readonly number[]): number[] {
-  const changed = [...from, ...to]
-    .filter((s) => from.includes(s) !== to.includes(s))
-    .sort((a, b) => a - b)[0];
-  if (changed === undefined) return [...from];
-  return from.includes(changed)
-    ? from.filter((s) => s !== changed)
-    : [...from, changed].sort((a, b) => a - b);
+function changeFirst(
+  devices: readonly number[],
+  from: readonly SetDevice[],
+  to: readonly SetDevice[],
+): SetDevice[] {
+  const changed = devices.find((segment) => settingOf(from, segment) !== settingOf(to, segment));
+  return devices.flatMap((segment) => {
+    const setting = settingOf(segment === changed ? to : from, segment);
+    return setting === undefined ? [] : [{ segment, setting }];
+  });
 }
 
-const sameSet = (a: readonly number[], b: readonly number[]) =>
-  a.length === b.length && a.every((s, i) => s === b[i]);
+const sameSet = (a: readonly SetDevice[], b: readonly SetDevice[]) =>
+  a.length === b.length &&
+  a.every(({ segment, setting }, i) => segment === b[i].segment && setting === b[i].setting);
 
 /** Draws agree nearly enough for heads not to change; what is still apart is carried by `carryDraws`. */
 function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoning: Zoning): boolean {
@@ -210,7 +255,7 @@ function sameDraw(a: Float64Array | undefined, b: Float64Array | undefined, zoni
  */
 function carryDraws(prepared: PreparedLine, zoning: Zoning, demand: Demand): void {
   const { network, work } = zoning;
-  const holding = holdingRegulators(prepared, zoning).length;
+  const holding = holdingRegulators(zoning).length;
   for (let round = 0; round < holding; round += 1) {
     const draw = drawOf(prepared, zoning, flowsThroughDevices(prepared, zoning));
     work.trialDrinkerFlow.set(work.drinkerFlow);
@@ -245,8 +290,7 @@ function writeState(
     else feedFlow[fed[outlet - line.drinkers.count]] = work.drinkerFlow[d];
   }
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
-  for (const s of holdingRegulators(prepared, zoning))
-    flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
+  for (const s of holdingRegulators(zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
   return {
     outcome: solved ? "solved" : "stalled",
     friction,
