@@ -100,4 +100,23 @@ describe.each(FRICTION_LAWS)("solveLine (%s)", (friction) => {
       12,
     );
   });
+
+  it("shuts a regulator whose outlet is a source that stands above its setting, and feeds that source while it is low", () => {
+    const line = makeLine({
+      heights: [0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 5, bore: 0.02, kind: SEGMENT_KIND.regulator, setting: 0.1, kInfinity: 10 },
+      ],
+      drinkers: [],
+      sources: [0, 1],
+    });
+    const prepared = prepareLine(line, friction);
+    expect(solveLine(prepared, makeMoment(line, [1, 0.5]))).toMatchObject({
+      outcome: "solved",
+      flow: new Float64Array([0]),
+    });
+    const low = solveLine(prepared, makeMoment(line, [1, 0.05]));
+    expect(low.outcome).toBe("solved");
+    expect(low.flow[0]).toBeGreaterThan(0);
+  });
 });

@@ -184,7 +184,11 @@ function regulatorSetting(
     return reached[from] === 1 && isLow ? undefined : "shut";
   }
   if (reached[from] === 0 || flow < -STILL_FLOW) return "shut";
-  if (now === undefined) return head[to] > held + SWITCH_HEAD ? "holds" : undefined;
+  if (now === undefined) {
+    if (head[to] <= held + SWITCH_HEAD) return undefined;
+    // The head at a source is the source's own: nothing holds it.
+    return line.sources.some(({ point }) => point === to) ? "shut" : "holds";
+  }
   const left = head[from] - lossByTable(line, lossesOf(prepared), s, flow);
   return left > held - SWITCH_HEAD ? "holds" : undefined;
 }
