@@ -42,7 +42,7 @@ function withSections(markdown) {
 }
 
 function elementText({ purpose, name, isFirst, properties, results, methods, events, parts }) {
-  const loaded = isFirst ? "" : " Loaded after the first verdict.";
+  const loaded = isFirst ? "" : " Registered by `define-rest`.";
   return [
     `${purpose} Class \`${name}\`.${loaded}`,
     propertiesTable(properties, results),

@@ -90,3 +90,22 @@ test("a page of one's own can be told of every step, undo it, and give the eleme
     expect(await mark.evaluate((element) => getComputedStyle(element).color)).toBe("rgb(0, 66, 79)");
   });
 });
+
+test("a page of one's own can use the views by themselves, with a store between them", async () => {
+  await visitExample("views-page.html", async (page) => {
+    const said = page.locator("#said");
+    await expect.poll(() => said.textContent()).toBe("Drag anything.");
+    const stand = page.getByRole("slider", { name: "stand of tote" });
+    await stand.focus();
+    await page.keyboard.press("PageUp");
+    await expect.poll(() => stand.getAttribute("aria-valuetext")).toBe("50 cm");
+    expect(await said.textContent()).toBe("stand of tote");
+    await page.keyboard.press("Escape");
+    await expect.poll(() => stand.getAttribute("aria-valuetext")).toBe("40 cm");
+    await page.getByRole("button", { name: /^source tote/ }).focus();
+    await page.keyboard.press("Enter");
+    await page.getByRole("heading", { name: "Source: tote" }).waitFor();
+    await page.keyboard.press("r");
+    await page.getByRole("heading", { name: "Run: run 2" }).waitFor();
+  });
+});
