@@ -68,6 +68,11 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   readonly #onDrawn = () => this.#drawnAnew();
   #profile: HeadfallProfile | null = null;
   #labels: readonly RunLabel[] = [];
+  /**
+   * Where the drawing lay in the window at the last press. A longer sentence above moves it down in the midst of a
+   * drag: what is held would follow, the sentence become shorter, and so to and fro.
+   */
+  #corner: Spot = { x: 0, y: 0 };
   #pathKey = "";
 
   constructor() {
@@ -222,9 +227,14 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     this.#pathKey = key;
   }
 
-  #spotOf(event: MouseEvent): Spot {
-    const box = (event.currentTarget as Element).getBoundingClientRect();
-    return { x: event.clientX - box.left, y: event.clientY - box.top };
+  /** Looks where the drawing lies in the window. */
+  #findCorner(event: Event): void {
+    const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
+    this.#corner = { x: left, y: top };
+  }
+
+  #spotOf({ clientX, clientY }: MouseEvent): Spot {
+    return { x: clientX - this.#corner.x, y: clientY - this.#corner.y };
   }
 
   /** Only a finger on a handle keeps the page from scrolling; parts of an SVG cannot say so by style. */
@@ -242,6 +252,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   #pointerDown(event: PointerEvent): void {
     if (event.button !== 0) return;
+    this.#findCorner(event);
     const key = this.#pointers.down(event.pointerId, this.#spotOf(event), event.pointerType === "touch");
     if (key !== undefined) {
       // Else the press would move the focus away again, and begin to choose words.
@@ -265,6 +276,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   }
 
   #wheelTurned(event: WheelEvent): void {
+    this.#findCorner(event);
     if (this.#looking.wheel(event, this.#spotOf(event).x)) event.preventDefault();
   }
 
