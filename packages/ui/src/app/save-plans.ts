@@ -1,7 +1,7 @@
 import { writeBundle } from "../storage/plan-bundle.js";
 import { writeRaw } from "../storage/raw-text.js";
 import type { KeptPlan, ShutPlan } from "../storage/stored-plan.js";
-import { fileNameOf, savePlanFile, saveText } from "./save-file.js";
+import { planFileName, savePlanFile, saveText } from "./save-file.js";
 
 /** One plan as a file of its own, several as one file. Those that cannot be opened here go along as they are. */
 export function savePlans(plans: readonly KeptPlan[]): void {
@@ -12,7 +12,7 @@ export function savePlans(plans: readonly KeptPlan[]): void {
 
 /** A plan that cannot be opened here, as it stands in the browser's storage. */
 export function saveRecord(plan: ShutPlan): void {
-  saveText(fileNameOf(plan.name), writeRaw(documentOf(plan)));
+  saveText(planFileName(plan.name), writeRaw(documentOf(plan)));
 }
 
 function documentOf(kept: KeptPlan): unknown {

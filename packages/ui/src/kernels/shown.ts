@@ -1,9 +1,9 @@
 import { writeFlow, writeHead, writeQuantity, writeVolume } from "@headfall/hydraulics";
 import { trimmed, type UnitSystem } from "./typed-quantity.js";
+import { FOOT } from "./us-units.js";
 
 /** What stands where a line that could not be solved has no figure. */
 const NO_FIGURE = "no figure";
-const FOOT = 0.3048;
 
 const orNone = (value: number, write: (value: number) => string): string =>
   Number.isFinite(value) ? write(value) : NO_FIGURE;

@@ -1,16 +1,7 @@
 import type { AboveLayout } from "./above/lay-above.js";
 import type { Ground } from "./above/spot.js";
+import { TURNS } from "./above/turns.js";
 
-/** Turns tried one after the other where another run already goes that way [radians]. */
-const TURNS = [
-  0,
-  Math.PI / 2,
-  -Math.PI / 2,
-  Math.PI / 4,
-  -Math.PI / 4,
-  (3 * Math.PI) / 4,
-  -(3 * Math.PI) / 4,
-];
 /** Two ways closer than this would be drawn upon each other [radians]. */
 const CLOSE = Math.PI / 8;
 

@@ -1,8 +1,7 @@
+import { FOOT, INCH } from "./us-units.js";
+
 /** The two ways of writing measures. */
 export type UnitSystem = "metric" | "us";
-
-const INCH = 0.0254;
-const FOOT = 12 * INCH;
 
 /** A length as a person would type it, in the units of the system: "62 cm", "1.2 m", "9.5 in", "2 ft 6 in". */
 export function typedLength(length: number, system: UnitSystem): string {
@@ -38,7 +37,7 @@ export function axisUnit(system: UnitSystem): { readonly length: number; readonl
   return system === "us" ? { length: FOOT, sign: "ft" } : { length: 1, sign: "m" };
 }
 
-/** A distance along a run: metres with at most two decimals, or feet and inches. */
+/** A distance along a run: metres even when short, since a field for distances takes a bare number for metres. */
 export function typedDistance(length: number, system: UnitSystem): string {
   return system === "us" ? typedFeetAndInches(length) : `${trimmed(length, 2)} m`;
 }

@@ -1,8 +1,9 @@
 import type { Plan } from "@headfall/hydraulics";
+import { saveFile } from "../storage/save-file.js";
 import { pictureOf } from "./picture.js";
 import { pngOf } from "./png.js";
-import { savedName, saveFile } from "./save-file.js";
 import type { SavedDrawing } from "./saved-drawing.js";
+import { savedName } from "./saved-name.js";
 
 export interface PictureChoices {
   readonly paper: boolean;

@@ -7,7 +7,8 @@ import {
   writeSourcesCsv,
 } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { savedName, saveFile } from "./save-file.js";
+import { saveFile } from "../storage/save-file.js";
+import { savedName } from "./saved-name.js";
 
 /** Begins with the mark by which spreadsheets know UTF-8. */
 const MARK = { mark: true } as const;

@@ -1,7 +1,7 @@
 import { readQuantity } from "@headfall/hydraulics";
 import { trimmed, typedLength, type UnitSystem } from "../kernels/typed-quantity.js";
+import { INCH } from "../kernels/us-units.js";
 
-const INCH = 0.0254;
 /** Lengths that read as alike as this are one length [m]. */
 const SAME = 5e-8;
 

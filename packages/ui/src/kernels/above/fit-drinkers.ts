@@ -1,13 +1,14 @@
 import type { PlanDrinkerGroup } from "@headfall/hydraulics";
 import { typedLength, type UnitSystem } from "../typed-quantity.js";
+import { FOOT, INCH } from "../us-units.js";
 
 const MOST = 10;
 const EVERY: Readonly<Record<UnitSystem, { readonly typed: string; readonly length: number }>> = {
   metric: { typed: "30 cm", length: 0.3 },
-  us: { typed: "12 in", length: 0.3048 },
+  us: { typed: "12 in", length: FOOT },
 };
 /** Firsts are whole multiples of this [m]: what a tape shows at a glance. */
-const WHOLE: Readonly<Record<UnitSystem, number>> = { metric: 0.05, us: 0.0254 };
+const WHOLE: Readonly<Record<UnitSystem, number>> = { metric: 0.05, us: INCH };
 
 /**
  * Nipples around a press on a run: as many as fit, up to ten, at the usual spacing, the middle one under the finger

@@ -1,4 +1,5 @@
 import type { Ground } from "./spot.js";
+import { TURNS } from "./turns.js";
 
 export interface UnplacedRequest {
   readonly sources: readonly string[];
@@ -8,16 +9,6 @@ export interface UnplacedRequest {
   readonly placed: ReadonlyMap<string, Ground>;
 }
 
-/** Directions for the runs that leave a joint, by how far they turn from the way there [radians]; straight on first. */
-const TURNS = [
-  0,
-  Math.PI / 2,
-  -Math.PI / 2,
-  Math.PI / 4,
-  -Math.PI / 4,
-  (3 * Math.PI) / 4,
-  -(3 * Math.PI) / 4,
-];
 /** Room between sources that nothing joins [m]. */
 const APART = 3;
 

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../typed-quantity.js";
 import { trimmed } from "../typed-quantity.js";
+import { FOOT, INCH } from "../us-units.js";
 
 export interface ScaleBar {
   /** On the ground [m]. */
@@ -9,8 +10,6 @@ export interface ScaleBar {
   readonly words: string;
 }
 
-const FOOT = 0.3048;
-const INCH = FOOT / 12;
 /** Lengths people pace and measure by; in feet, halves and quarters of a yardstick come as inches. */
 const INCHES = [1, 3, 6];
 

@@ -1,4 +1,5 @@
 import type { UnitSystem } from "../typed-quantity.js";
+import { FOOT } from "../us-units.js";
 import type { AboveLayout } from "./lay-above.js";
 import type { Ground } from "./spot.js";
 import { distanceOf, nearestOnWay } from "./ways.js";
@@ -40,7 +41,6 @@ const EIGHTH = 45;
 const NEAR_DEGREES = 7;
 /** A step is never drawn smaller than this [px]: finer ones cannot be aimed at. */
 const LEAST_STEP = 4;
-const FOOT = 0.3048;
 const STEPS: Readonly<Record<UnitSystem, readonly number[]>> = {
   metric: [0.1, 0.5, 1, 5, 10, 50],
   us: [FOOT / 2, FOOT, 5 * FOOT, 10 * FOOT, 50 * FOOT, 100 * FOOT],

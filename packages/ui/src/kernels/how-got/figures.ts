@@ -1,12 +1,9 @@
 import { type MomentName, writeMargin, writeMass, writeQuantity, writeVelocity } from "@headfall/hydraulics";
 import { trimmed, type UnitSystem } from "../typed-quantity.js";
+import { FOOT, INCH, POUND, US_GALLON } from "../us-units.js";
 
 /** What stands where a line that could not be solved has no figure. */
 const NO_FIGURE = "no figure";
-const FOOT = 0.3048;
-const INCH = FOOT / 12;
-const POUND = 0.45359237;
-const US_GALLON = 231 * INCH ** 3;
 
 /** The moments, as they stand behind a comma. */
 export const AT_MOMENT: Readonly<Record<MomentName, string>> = {

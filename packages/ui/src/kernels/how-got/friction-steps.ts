@@ -7,6 +7,7 @@ import {
   type MomentName,
   regimeAt,
 } from "@headfall/hydraulics";
+import { FOOT, INCH, US_GALLON } from "../us-units.js";
 import { constant, power, product, quotient, type Term, term } from "./expression.js";
 import { bare } from "./figures.js";
 import { type Step, stepOf } from "./how-got.js";
@@ -28,9 +29,9 @@ export function frictionSteps(
 
 const IN_METRES = { length: 1, flow: 1e-3 / 60, bore: 1e-3, units: ["m", "L/min", "mm"] } as const;
 const IN_FEET = {
-  length: 0.3048,
-  flow: (231 * 0.0254 ** 3) / 60,
-  bore: 0.0254,
+  length: FOOT,
+  flow: US_GALLON / 60,
+  bore: INCH,
   units: ["ft", "gal/min", "in"],
 } as const;
 /** Hazen-Williams holds in certain units only: its constant is that of the units a keeper reads. */

@@ -1,8 +1,8 @@
 import type { UnitSystem } from "../typed-quantity.js";
+import { FOOT } from "../us-units.js";
 import { onPaper, type SheetScale } from "./scales.js";
 import { line, rectangle, type Shape } from "./shapes.js";
 
-const FOOT = 0.3048;
 const decades = (from: number, count: number) =>
   Array.from({ length: count }, (_, i) => [1, 2, 5].map((step) => step * 10 ** (from + i))).flat();
 

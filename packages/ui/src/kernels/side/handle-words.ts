@@ -1,7 +1,6 @@
 import { typedLength, type UnitSystem } from "../typed-quantity.js";
+import { INCH } from "../us-units.js";
 import { figureOf, type SideHandle } from "./side-handle.js";
-
-const INCH = 0.0254;
 
 /** Where a handle stands, as it is said: "10 cm above the ground", "level with the pipe", "45 cm". */
 export function heightText(handle: SideHandle, height: number, system: UnitSystem): string {

@@ -48,15 +48,13 @@ export function readingPlaceAt(
 export function middleOfLongest({ line }: Checked, path: ProfilePath, run: number): number | undefined {
   const stretch = stretchesOf(line, path).find((candidate) => candidate.run === run);
   if (stretch === undefined) return undefined;
-  const knots = path.points
-    .map((point, i) => ({ along: path.along[i]!, i, isKnot: line.points.measured[point] === 1 }))
-    .filter(
-      ({ i, isKnot }) =>
-        i >= stretch.first && i <= stretch.last && (isKnot || i === stretch.first || i === stretch.last),
-    );
+  const { first, last } = stretch;
+  const knots: number[] = [];
+  for (let i = first; i <= last; i++)
+    if (i === first || i === last || line.points.measured[path.points[i]!] === 1) knots.push(path.along[i]!);
   let best: { middle: number; length: number } | undefined;
   for (let k = 1; k < knots.length; k++) {
-    const [a, b] = [knots[k - 1]!.along, knots[k]!.along];
+    const [a, b] = [knots[k - 1]!, knots[k]!];
     if (best === undefined || b - a > best.length) best = { middle: (a + b) / 2, length: b - a };
   }
   return best?.middle;
