@@ -60,9 +60,9 @@ function fromTheSideView({ plan, checked, path, part, shown, moment, lookedAt, s
 
 /** The drawings on the screen now, for pictures of them; found where the views above have put them. */
 export function drawingsShown(this: HTMLElement): readonly SavedDrawing[] {
-  const root = this.getRootNode() as ShadowRoot;
+  const stage = (this.getRootNode() as ShadowRoot).querySelector(".stage");
   return DRAWINGS.flatMap(({ element, name }) => {
-    const svg = root.querySelector(element)?.shadowRoot?.querySelector<SVGSVGElement>("svg[part~=drawing]");
+    const svg = stage?.querySelector(element)?.shadowRoot?.querySelector<SVGSVGElement>("svg[part~=drawing]");
     return svg == null ? [] : [{ name, svg }];
   });
 }

@@ -180,13 +180,15 @@ export class HeadfallLine extends LitElement {
     const board = this.#board(checked, worst);
     const { rest } = this;
     return html`
-      ${answerView(checked, worst, this.#check.sampling, this.units)} ${this.#progress()}
       <div class="board">
         <div class="stage">
           <div class="bar">${countsView(checked)} ${board && rest?.undoView(board)}</div>
           ${board && rest?.viewsView(board)} ${board === undefined ? stageView(checked, worst, this.units) : rest?.drawingsView(board)}
         </div>
-        ${board && rest?.sideView(board)}
+        <section class="side controls" aria-label="What to change">
+          ${answerView(checked, worst, this.#check.sampling, this.units)} ${this.#progress()}
+          ${board && rest?.sideView(board)}
+        </section>
       </div>
       ${board && rest?.deepView(board)}
     `;
@@ -314,8 +316,9 @@ export class HeadfallLine extends LitElement {
   }
 
   #takePlan(plan: Plan | undefined): void {
+    // The check is followed by an update: one drawing for each step of a drag, of the plan and its verdicts together.
     if (plan !== undefined) this.#check.check(plan);
-    this.requestUpdate();
+    else this.requestUpdate();
   }
 
   /** What was chosen in another plan means nothing in this one: its first source is, since all begins there. */

@@ -46,14 +46,16 @@ export const lineStyles = css`
   .deep { content-visibility: auto; contain-intrinsic-size: auto 60rem; }
   .faults { border: 2px solid var(--_dry); border-radius: 8px; padding: 0.5rem 0.75rem; background: var(--_sheet); }
 
-  /* The drawing stays in view while the hand is on a control, where the screen is tall enough for both. */
+  /* A drawing stays in view while the hand is on a control, where the screen is tall enough for both; tables are long. */
   @media (max-width: 899px) and (min-height: 620px) {
-    .stage { position: sticky; top: 0; z-index: 1; }
-    /* What the keyboard comes to is scrolled clear of it. */
-    .controls { --_clear: 26rem; }
-    .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
+    :host(:not([view="table"])) {
+      .stage { position: sticky; top: 0; z-index: 1; }
+      /* What the keyboard comes to is scrolled clear of it. */
+      .controls { --_clear: 26rem; }
+      .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
+    }
   }
-  @media (min-width: 560px) { .sentence { min-height: 3em; } }
+  @media (min-width: 560px) and (max-width: 899px) { .sentence { min-height: 3em; } }
   @media (min-width: 900px) {
     .board { display: grid; grid-template-columns: minmax(0, 1fr) 21rem; grid-template-rows: auto 1fr; gap: 1rem 1.25rem; align-items: start; }
     .side { grid-column: 2; grid-row: 1 / span 2; position: sticky; top: 0.5rem; }

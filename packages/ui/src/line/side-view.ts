@@ -4,16 +4,14 @@ import { drinkerChoice } from "./drinker-view.js";
 import { partFigures } from "./figures-view.js";
 import { momentsView } from "./moments-view.js";
 
-/** Beside the drawings: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
+/** Beside the drawings, under the sentence: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
 export function sideView(board: Board) {
   const { plan, checked, part, system, moment, shown, lookedAt, acts } = board;
-  return html`<section class="side controls" aria-label="What to change">
-    <headfall-part
+  return html`<headfall-part
       .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusalFor(board, "headfall-part")}
     ></headfall-part>
     ${partFigures(board)} ${momentsView(shown, acts.show)}
     ${drinkerChoice(checked, checked.line.drinkers.id[lookedAt] ?? "", (drinker) =>
       acts.look(checked.line.drinkers.id.indexOf(drinker)),
-    )}
-  </section>`;
+    )}`;
 }
