@@ -17,6 +17,7 @@ import { EXAMPLES } from "./examples.js";
 import type { Notice } from "./notice.js";
 import { watchPage } from "./page-life.js";
 import { ParkedPlans } from "./parked-plans.js";
+import { passKeys } from "./pass-keys.js";
 import { rememberPlan } from "./preferences.js";
 
 /** Where the plan in hand meets the plans that are kept: opens, saves, and tells the page how it stands. */
@@ -53,6 +54,7 @@ export class PlanDesk implements Desk {
     );
     if (begun.arrived !== undefined) void this.#autosave.flush();
     watchPage(this);
+    passKeys(page.line);
     void import("./offline.js").then(({ workOffline }) => workOffline(this));
   }
 
