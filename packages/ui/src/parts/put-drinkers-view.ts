@@ -15,7 +15,7 @@ const USUAL_KIND = "nipple-side-action";
 export const USUAL_SPACING = { metric: 0.3, us: 0.3048 } as const;
 
 /** "Ten, every 30 cm": puts a row of drinkers along a run. */
-export function putDrinkersView(request: PanelRequest, run: number) {
+export function putDrinkersView(request: PanelRequest, run: number, rank: "chief" | "" = "") {
   const { plan, typing } = request;
   const kindKey = `${runNames(plan)[run]} put kind`;
   const kind = typing.draft(kindKey) ?? lastKind(plan);
@@ -35,7 +35,7 @@ export function putDrinkersView(request: PanelRequest, run: number) {
         </select>
       </div>
       <div class="pair">${freshView(count, typing)} ${freshView(every, typing)}</div>
-      <button type="submit">Put them</button>
+      <button type="submit" class=${rank}>Put them</button>
       ${problemView(typing, key)}
     </fieldset>
   </form>`;

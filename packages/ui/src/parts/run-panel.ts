@@ -37,7 +37,10 @@ export function runPanel(request: PanelRequest, run: number) {
     ...oneWayEntries(request, run),
     ...regulatorEntries(request, run),
   ];
+  // A line without drinkers has no verdict: putting them is what comes next.
+  const comesNext = plan.runs.every((each) => drinkerGroupsOf(each).length === 0);
   return html`
+    ${comesNext ? putDrinkersView(request, run, "chief") : nothing}
     ${buttonsView([
       { ...drawAction(request, runEnds(plan)[run]!.to), words: "Draw a run from its end", isChief: false },
       duplicateAction(request, part),
@@ -49,7 +52,7 @@ export function runPanel(request: PanelRequest, run: number) {
     </div>
     ${view({ form: "choice", ...pipeEntry(request, run) })}
     <div class="pair">${ownPipeEntries(request, run).map(view)}</div>
-    ${groupsView(request, run)} ${putDrinkersView(request, run)} ${surveyView(request, run)}
+    ${groupsView(request, run)} ${comesNext ? nothing : putDrinkersView(request, run)} ${surveyView(request, run)}
     ${fittingsView(request, run)}
     <details><summary>More</summary><div>${more.map(view)}${cutView(request, run)}</div></details>
   `;
