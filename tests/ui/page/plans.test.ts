@@ -257,7 +257,7 @@ test("hostile names are text in the list, in what it says, and in the names of f
     await plans.saved();
     await plans.openList();
     expect(await plans.listed()).toEqual([hostile]);
-    const file = await plans.fileFrom(() => plans.press(`File ${hostile}`));
+    const file = await plans.fileFrom(() => plans.press(`Save file ${hostile}`));
     expect(file.name).toMatch(/^[a-z0-9-]+\.json$/);
     await plans.press(`Delete ${hostile}`);
     await plans.dialog.getByRole("status").getByText("was deleted").waitFor();

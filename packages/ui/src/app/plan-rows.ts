@@ -30,7 +30,7 @@ export function planRow(plan: KeptPlan, isOpen: boolean, acts: PlanActs) {
       ${name}<small>${isOpen ? "Open now. " : nothing}Changed ${WHEN.format(plan.changedAt)}</small>
     </button>
     <div class="acts">
-      ${act("Rename", acts.startRenaming)} ${act("Copy", acts.copy)} ${act("File", acts.saveFile)} ${act("Delete", acts.delete)}
+      ${act("Rename", acts.startRenaming)} ${act("Copy", acts.copy)} ${act("Save file", acts.saveFile)} ${act("Delete", acts.delete)}
     </div>
   </li>`;
 }

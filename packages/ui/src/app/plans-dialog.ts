@@ -91,7 +91,7 @@ class PlansDialog {
         this.#update(() => {
           this.#isBeginning = true;
         })}>New plan</button>
-      <label class="button">Import files<input type="file" multiple accept=".json,application/json" @change=${this.#filesChosen} /></label>
+      <label class="button">Open files<input type="file" multiple accept=".json,application/json" @change=${this.#filesChosen} /></label>
       <button ?disabled=${here.length === 0} @click=${() => savePlans(here)}>Save all as one file</button>
     </div>`;
   }

@@ -29,6 +29,8 @@ export const lineStyles = css`
     display: flex; align-items: center; gap: 0.5rem; min-height: 44px; padding: 0 0.6rem;
     border: 1px solid var(--_edge); border-radius: 6px; background: var(--_sheet); cursor: pointer;
   }
+  /* An odd one out at the end has the row to itself. */
+  .choices label:last-child:nth-child(odd) { grid-column: 1 / -1; }
   .choices label:has(:checked) { border: 2px solid var(--_accent); font-weight: 700; padding: 0 calc(0.6rem - 1px); }
   .choices input { accent-color: var(--_accent); width: 1.15rem; height: 1.15rem; margin: 0; flex: none; }
   .field { margin: 0.75rem 0; }

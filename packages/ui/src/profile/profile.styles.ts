@@ -27,7 +27,7 @@ export const profileStyles = css`
   .arrow { stroke: var(--_ink); stroke-width: 1.5; fill: none; }
   .arrow-tip { fill: var(--_ink); }
   .looked-at { fill: none; stroke: var(--_ink); stroke-width: 1.75; }
-  .halo { stroke: var(--_sheet); stroke-width: 3.5; paint-order: stroke; stroke-linejoin: round; }
+  .halo { stroke: var(--_sheet); stroke-width: 5; paint-order: stroke; stroke-linejoin: round; }
   .loss-area { fill: var(--_starves); opacity: 0.16; }
   .loss { fill: none; stroke: var(--_starves); stroke-width: 2; }
   .loss-other { fill: none; stroke: var(--_starves); stroke-width: 1.5; stroke-dasharray: 4 3; }

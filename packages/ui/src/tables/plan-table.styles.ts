@@ -5,15 +5,16 @@ export const planTableStyles = css`
   section { margin: 0 0 1.5rem; }
   caption { color: var(--_ink); font-size: 1.05rem; font-weight: 700; }
   td input[type="text"] { width: 5.4rem; padding: 0 0.4rem; }
-  th input.name { width: 8rem; padding: 0 0.4rem; font-weight: 400; }
+  th input.name { width: 7.5rem; padding: 0 0.4rem; font-weight: 400; }
   th .problem { white-space: normal; max-width: 16rem; font-weight: 400; }
   td select { width: 7.5rem; padding: 0 0.2rem; }
-  td select.long { width: 12.5rem; }
-  th, td { padding: 0.2rem 0.3rem; text-align: left; }
+  td select.long { width: 11rem; }
+  th, td { padding: 0.2rem 0.25rem; text-align: left; }
+  td.actions button { padding: 0 0.4rem; }
   td .problem { white-space: normal; max-width: 16rem; }
   td input.name[type="text"] { min-width: 20rem; }
   .also { margin-top: 0.2rem; white-space: normal; font-size: 0.8rem; line-height: 1.2; }
-  .also > span { display: block; }
+  .also > span { display: block; color: var(--_quiet); }
   .actions { white-space: nowrap; }
   .line { display: flex; flex-wrap: wrap; align-items: end; gap: 0 0.6rem; }
   .line > .field { flex: 0 1 13rem; }

@@ -6,7 +6,7 @@ export const tableStyles = css`
   .scroller { overflow-x: auto; border: 1px solid var(--_rule); border-radius: 6px; background: var(--_sheet); }
   table { border-collapse: collapse; width: 100%; font-variant-numeric: tabular-nums; font-size: 0.9rem; }
   caption { text-align: left; padding: 0.5rem 0.6rem; color: var(--_quiet); font-size: 0.85rem; }
-  th, td { padding: 0.3rem 0.6rem; text-align: right; border-top: 1px solid var(--_rule); vertical-align: middle; white-space: nowrap; }
+  th, td { padding: 0.3rem 0.45rem; text-align: right; border-top: 1px solid var(--_rule); vertical-align: middle; white-space: nowrap; }
   thead th { vertical-align: bottom; border-top: 0; font-weight: 600; white-space: normal; }
   th[scope="row"], td.words, th.words { text-align: left; }
   tr[aria-current="true"] { box-shadow: inset 4px 0 0 var(--_accent); }
