@@ -14,7 +14,7 @@ describe("editPlan(set)", () => {
   test("refuses what is no length, and a fall that contradicts the other heights", () => {
     expect(
       refused(drawn, { kind: "set", path: ["runs", 0, "length"], value: "long", what: "length" }),
-    ).toMatch(/runs\[0\]\.length/);
+    ).toMatch(/^run feed, length: found "long"/);
     const above = made(drawn, {
       kind: "set",
       path: ["points", 1, "above"],

@@ -154,3 +154,13 @@ describe("editPlan(splitRun)", () => {
     expect(refused(drawn, { kind: "splitRun", run: 0, along: 12 })).toBe("A run is cut between its ends.");
   });
 });
+
+test("editPlan tells why an edit is refused of the parts by their names, not by their places in the file", () => {
+  const path = ["runs", 0, "length"];
+  expect(refused(drawn, { kind: "set", path, value: "12 furlongs", what: "length of feed" })).toMatch(
+    /^run feed, length: found "12 furlongs"\. /,
+  );
+  expect(refused(typed, { kind: "set", path: ["runs", 1, "fall"], value: "7 m", what: "fall" })).toMatch(
+    /^run 2, (length|fall): found /,
+  );
+});

@@ -1,4 +1,5 @@
 import { type Plan, vesselById } from "@headfall/hydraulics";
+import { startingWith } from "../name-path.js";
 import { showFlow, showHead, showLength } from "../shown.js";
 import type { UnitSystem } from "../typed-quantity.js";
 import { writeCounts } from "../verdict-marks.js";
@@ -32,10 +33,6 @@ export function fallWords(fall: number, system: UnitSystem): string {
 export function flowWords(flow: number, system: UnitSystem): string {
   return flow === 0 ? "no flow" : `flow ${showFlow(flow, system)}`;
 }
-
-/** A name with the word for what it is, unless the name says that already: "run feed", but "run 4". */
-const startingWith = (word: string, name: string): string =>
-  name.toLowerCase().startsWith(word) ? name : `${word} ${name}`;
 
 export function spokenSource(plan: Plan, joint: AboveJoint): string {
   const source = plan.sources[joint.source];

@@ -8,6 +8,7 @@ import {
   type Problem,
   writeProblem,
 } from "@headfall/hydraulics";
+import { namePath } from "../../kernels/name-path.js";
 import type { Edited } from "../plan-change.js";
 import { diffPlans } from "../plan-diff.js";
 
@@ -47,9 +48,15 @@ export function settleEdit(before: Plan, edited: Edited): Edited {
   if (!edited.ok || edited.plan === before) return edited;
   if (diffPlans(before, edited.plan).length === 0) return { ...edited, plan: before };
   const reading = checkDocument(edited.plan);
-  if (!reading.ok) return { ok: false, because: reading.problems.map(writeProblem).join(" ") };
+  if (!reading.ok) return refusedFor(reading.problems, edited.plan);
   if (contradictionsIn(before).length > 0) return edited;
   const problems = contradictionsIn(edited.plan);
   if (problems.length === 0) return edited;
-  return { ok: false, because: problems.map(writeProblem).join(" ") };
+  return refusedFor(problems, edited.plan);
+}
+
+/** The problems of a plan as a reason, told of its parts by their names. */
+function refusedFor(problems: readonly Problem[], plan: Plan): Edited {
+  const named = problems.map((problem) => writeProblem({ ...problem, path: namePath(problem.path, plan) }));
+  return { ok: false, because: named.join(" ") };
 }
