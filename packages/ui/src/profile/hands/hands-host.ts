@@ -1,5 +1,6 @@
 import type { ProfileLayout } from "../../kernels/profile-layout.js";
 import type { ProfileRequest, Spot } from "../../kernels/profile-request.js";
+import type { Selected } from "../../kernels/selected.js";
 import type { AlongWindow } from "../../kernels/side/along-window.js";
 import type { PlacedHandle } from "../../kernels/side/place-handles.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
@@ -16,6 +17,7 @@ export interface DrawnLine {
 export interface HandsHost {
   readonly drawn: DrawnLine | undefined;
   readonly placed: readonly PlacedHandle[];
+  readonly selected: Selected | undefined;
   /** Length of the whole path [m]. */
   readonly pathLength: number;
   /** Asks for an edit; those with one gesture are one step to undo. */
@@ -24,6 +26,9 @@ export interface HandsHost {
   /** Keeps the scale of heights as it is while a handle is in the hand. */
   holdScale(isHeld: boolean): void;
   look(window: AlongWindow): void;
+  choose(part: Selected | undefined): void;
+  /** Moves the focus to a handle. */
+  focusHandle(key: string): void;
   /** A press without a drag. */
   tapped(spot: Spot, isTwice: boolean): void;
   requestUpdate(): void;
