@@ -26,6 +26,7 @@ export const EDIT_KINDS = [
   "splitRun",
   "joinRuns",
   "mergeJoints",
+  "landJoint",
   "duplicate",
   "delete",
   "rename",
@@ -74,6 +75,8 @@ function editOf(kind: EditKind, plan: Plan, choose: Chooser): PlanChange {
       return { kind, joint: through(plan, choose) };
     case "mergeJoints":
       return { kind, joint: joint(plan, choose), into: joint(plan, choose) };
+    case "landJoint":
+      return { kind, joint: joint(plan, choose), run, along: choose.uniform(0, 1) * length };
     case "duplicate":
       return { kind, part: part(plan, choose) };
     case "delete":

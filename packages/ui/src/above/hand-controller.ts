@@ -18,6 +18,15 @@ let gestures = 0;
 /** A name for the next drag or key press that no other has had on this page. */
 export const nextGesture = (): string => `above ${++gestures}`;
 
+/**
+ * After a touch the browser makes up a press of the mouse, which would take the focus away from what the touch has
+ * opened. Without it, the focus comes here at once: a field that was being typed into is done.
+ */
+function takeFocus(event: PointerEvent, drawing: Element): void {
+  event.preventDefault();
+  (drawing as SVGElement).focus({ preventScroll: true });
+}
+
 /** Follows the pointers over a drawing from state to state. */
 export class HandController implements ReactiveController {
   #state: HandState = IDLE;
@@ -61,6 +70,7 @@ export class HandController implements ReactiveController {
     const { left, top } = drawing.getBoundingClientRect();
     this.#corner = { x: left, y: top };
     drawing.setPointerCapture(event.pointerId);
+    if (event.pointerType === "touch") takeFocus(event, drawing);
     const { pointerId: pointer, pointerType: type, timeStamp: time } = event;
     this.#turn({ kind: "down", pointer, type, at: this.#at(event), time, gesture: nextGesture() });
     this.#hold = setTimeout(() => this.#turn({ kind: "hold", pointer }), HOLD_MS);

@@ -9,6 +9,7 @@ import { addDrinkers, moveDrinkers } from "./edits/edit-drinkers.js";
 import { editKeys } from "./edits/edit-keys.js";
 import { addReading, deleteReading, moveReading } from "./edits/edit-survey.js";
 import { joinRuns } from "./edits/join-runs.js";
+import { landJoint } from "./edits/land-joint.js";
 import { mergeJoints } from "./edits/merge-joints.js";
 import { moveJoint } from "./edits/move-joint.js";
 import { renamePart } from "./edits/rename-part.js";
@@ -61,6 +62,8 @@ function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
       return joinRuns(plan, change.joint, system);
     case "mergeJoints":
       return mergeJoints(plan, change.joint, change.into, system);
+    case "landJoint":
+      return landJoint(plan, change, system);
     case "duplicate":
       return duplicatePart(plan, change.part, system);
     case "delete":

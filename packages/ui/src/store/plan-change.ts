@@ -70,6 +70,8 @@ export type PlanChange =
   | { readonly kind: "joinRuns"; readonly joint: string }
   /** Lays one joint upon another, so that their runs meet there. */
   | { readonly kind: "mergeJoints"; readonly joint: string; readonly into: string }
+  /** Lays a joint upon another run, so far from the start of that [m]: a tee is put there. */
+  | { readonly kind: "landJoint"; readonly joint: string; readonly run: number; readonly along: number }
   /** Puts the same part once more beside it. */
   | { readonly kind: "duplicate"; readonly part: Selected }
   /** Takes a part out, with all that then hangs on nothing. */

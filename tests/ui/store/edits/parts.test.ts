@@ -90,6 +90,51 @@ describe("editPlan(joinRuns)", () => {
   });
 });
 
+describe("editPlan(landJoint)", () => {
+  const land = (name: string, run: number, along: number) =>
+    ({ kind: "landJoint", joint: name, run, along }) as const;
+
+  test("makes a tee where a loose end is laid upon another run, at the height of that run", () => {
+    const loose: Plan = {
+      ...plan,
+      runs: [...plan.runs, { id: "drop", from: "coop end", to: "yard", length: "9 m", fall: "30 cm" }],
+    };
+    const height = (name: string, of = plan) => heightsOf(of).joints.get(name)!.height;
+    const { plan: after, words, selected } = made(loose, land("yard", 0, 4));
+    expect(after.runs.map(({ id, from, to, length }) => [id, from, to, length])).toEqual([
+      ["feed", "barrel", "point 1", "4 m"],
+      ["coop", "feed end", "coop end", "6 m"],
+      ["behind", "coop end", "behind end", "5 m"],
+      ["chicks", "header", "chicks end", "2 m"],
+      ["drop", "coop end", "point 1", "9 m"],
+      ["run 6", "point 1", "feed end", "8 m"],
+    ]);
+    // A third of the way down from the barrel.
+    const there = (2 * height("barrel") + height("feed end")) / 3;
+    expect(height("point 1", after)).toBeCloseTo(there, 6);
+    expect(words).toBe("yard laid upon feed");
+    expect(selected).toEqual({ kind: "joint", joint: "point 1" });
+  });
+
+  test("leaves all drinkers on the two parts of the run, and cuts off no piece of a millimetre", () => {
+    const { plan: after } = made(plan, land("chicks end", 1, 3.1));
+    const hung = (id: string) => {
+      const groups = [after.runs.find((run) => run.id === id)!.drinkers ?? []].flat();
+      return groups.reduce((sum, { count = 1 }) => sum + count, 0);
+    };
+    // Every 30 cm from 30 cm on: ten of the twenty hang before 3.1 m.
+    expect(["coop", "run 5", "chicks"].map(hung)).toEqual([10, 10, 4]);
+    expect(refused(plan, land("chicks end", 1, 0.001))).toBe("A run is cut between its ends.");
+  });
+
+  test("is refused upon the joint's own run, and of what is not there", () => {
+    expect(refused(plan, land("feed end", 0, 4))).toBe("A joint cannot be laid upon its own run.");
+    expect(refused(plan, land("feed end", 1, 4))).toBe("A joint cannot be laid upon its own run.");
+    expect(refused(plan, land("nowhere", 1, 4))).toBe("That part is no longer there.");
+    expect(refused(plan, land("feed end", 9, 4))).toBe("That part is no longer there.");
+  });
+});
+
 describe("editPlan(mergeJoints)", () => {
   test("makes a ring of a free end laid upon a joint, and drops the fall that would contradict", () => {
     const { plan: after, words } = made(plan, { kind: "mergeJoints", joint: "behind end", into: "feed end" });

@@ -6,6 +6,7 @@ import { distanceOf, nearestOnWay } from "../../kernels/above/ways.js";
 import type { RunEndChoice } from "../../store/plan-change.js";
 import type { Surroundings } from "./hand.js";
 import type { DrawingRun } from "./hand-state.js";
+import { isLooseEnd } from "./loose-end.js";
 
 /** A run begins at what was pressed; on empty ground it begins at the nearest loose end, or at the source. */
 export function startRun(
@@ -61,8 +62,7 @@ function nearestLooseEnd(
   runs: Surroundings["layout"]["runs"],
   at: Ground,
 ): AboveJoint | undefined {
-  const meeting = (name: string) => runs.filter(({ from, to }) => from === name || to === name).length;
-  const loose = joints.filter(({ source, name }) => source >= 0 || meeting(name) === 1);
+  const loose = joints.filter((joint) => joint.source >= 0 || isLooseEnd(joint, runs));
   return loose.reduce<AboveJoint | undefined>(
     (best, joint) => (best === undefined || distanceOf(joint, at) < distanceOf(best, at) ? joint : best),
     undefined,

@@ -34,8 +34,8 @@ interface Held {
 export interface DraggingJoint extends Held {
   readonly name: "dragging-joint";
   readonly joint: string;
-  /** The joint it lies upon now, to be merged with when let go. */
-  readonly onto?: string;
+  /** The joint or run it lies upon now, to meet there when let go. */
+  readonly onto?: Exclude<RunEndChoice, { kind: "place" }>;
 }
 
 export interface DraggingCorner extends Held {

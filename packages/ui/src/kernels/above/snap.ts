@@ -32,7 +32,7 @@ export interface SnapRequest {
   readonly anchor?: Ground;
   /** The joint in the hand: neither it nor its runs are snapped to. */
   readonly held?: string;
-  /** Whether runs count; joints are merged more often than tees are meant. */
+  /** Whether runs count: a joint where runs meet already crosses others more often than it is meant to join them. */
   readonly isOnRuns?: boolean;
 }
 

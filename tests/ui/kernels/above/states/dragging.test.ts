@@ -44,6 +44,26 @@ describe("a joint in the hand", () => {
     expect(hand.state.name).toBe("idle");
   });
 
+  test("a loose end laid on the middle of a run and let go makes a tee there", () => {
+    const hand = new Hand().down(14, 3).move(6.1, 0.1);
+    expect(hand.state).toMatchObject({ ghost: { words: expect.stringContaining("onto feed") } });
+    hand.up(6.1, 0.1);
+    const [moved, landed] = hand.changes as unknown as [{ place: { x: number } }, { along: number }];
+    expect(hand.changes).toMatchObject([
+      { kind: "moveJoint", joint: "pen" },
+      { kind: "landJoint", joint: "pen", run: 0 },
+    ]);
+    expect(landed.along).toBeCloseTo(moved.place.x, 9);
+    expect(hand.state.name).toBe("idle");
+  });
+
+  test("a joint where runs meet, or a source, crosses other runs without a tee", () => {
+    const joint = new Hand().down(10, 0).move(14, 1.1).up(14, 1.1);
+    expect(joint.changes.map(({ kind }) => kind)).toEqual(["moveJoint"]);
+    const source = new Hand().down(0, 0).move(10.05, 2.5).up(10.05, 2.5);
+    expect(source.changes.map(({ kind }) => kind)).toEqual(["moveJoint"]);
+  });
+
   test("lifted off again is not merged", () => {
     const hand = new Hand().down(14, 3).move(10.1, 4.9).move(12, 6).up(12, 6);
     expect(hand.changes.map(({ kind }) => kind)).toEqual(["moveJoint", "moveJoint"]);
