@@ -23,7 +23,7 @@ export const dialogStyles = css`
   dialog ul { list-style: none; margin: 0; padding: 0; }
   dialog li { border-top: 1px solid var(--_rule); padding: 0.45rem 0; }
   dialog li .acts { margin: 0.3rem 0 0; }
-  dialog li .acts button { padding: 0 0.6rem; }
+  dialog li .acts button { padding: 0 0.45rem; }
   dialog .plan {
     display: block; width: 100%; text-align: left; padding: 0.35rem 0.6rem; overflow-wrap: anywhere; white-space: normal;
   }
