@@ -47,6 +47,7 @@ export const pageStyles = css`
     h1 button::after { position: absolute; right: 0.6rem; }
     .kept { max-width: 4.5rem; font-size: 0.8rem; line-height: 1.15; }
     .more { display: block; }
+    .card .acts button { flex: 1 1 100%; }
     .tools { margin: 0; }
     .tools > * { justify-content: center; text-align: center; }
     .tools:not(:popover-open) { display: none; }

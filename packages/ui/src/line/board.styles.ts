@@ -7,5 +7,7 @@ export const boardStyles = css`
   .figure-list > div { display: flex; flex-direction: column; border-top: 1px solid var(--_rule); padding-top: 0.2rem; }
   .figure-list dt { color: var(--_quiet); font-size: 0.85rem; }
   .figure-list dd { margin: 0; }
+  /* Chosen, in bold, they are as high as before. */
+  @media (max-width: 480px) { .tools > * { font-size: 0.875rem; line-height: 1.2; } }
   @media print { .save, .undo, .views, .tools { display: none; } }
 `;

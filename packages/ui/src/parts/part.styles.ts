@@ -13,7 +13,7 @@ export const partStyles = css`
   .line > button { margin-bottom: 0.6rem; }
   .line > .problem { flex: 1 0 100%; }
   section > .buttons { margin-top: 0.2rem; }
-  section > .buttons > button { flex: 1 1 6rem; }
+  section > .buttons > button { flex: 1 1 auto; }
   section > .buttons > button.chief { flex-basis: 100%; }
   .small { border-collapse: collapse; width: 100%; }
   .small th { text-align: left; font-weight: 600; font-size: 0.85rem; }
