@@ -12,11 +12,10 @@ import { PartChosenEvent } from "../store/part-chosen-event.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
 import { aboveStyles } from "./above.styles.js";
-import { HandController, nextGesture } from "./hand-controller.js";
+import { type HandAsks, HandController } from "./hand-controller.js";
+import { KeysAndWheel } from "./keys-and-wheel.js";
 import { SceneKeeper } from "./scene-keeper.js";
 import type { AboveTool, Surroundings, Wish } from "./states/hand.js";
-import { wishesOfKey } from "./states/keys.js";
-import { wheelFactor } from "./states/wheel.js";
 import { drawingView } from "./view/drawing-view.js";
 import { sceneView } from "./view/scene-view.js";
 import { hintFor, KEYS_SPOKEN, zoomButtons } from "./view/tools-view.js";
@@ -64,9 +63,17 @@ export class HeadfallAbove extends LitElement {
 
   readonly #views = new ViewKeeper();
   readonly #scenes = new SceneKeeper();
-  readonly #hand = new HandController(this, {
+  readonly #asks: HandAsks = {
     surroundings: () => this.#surroundings(),
     fulfil: (wish) => this.#fulfil(wish),
+  };
+  readonly #hand = new HandController(this, this.#asks);
+  readonly #keys = new KeysAndWheel({
+    ...this.#asks,
+    isIdle: () => this.#hand.isIdle,
+    focused: () => this.#focused,
+    middle: () => this.#views.middle,
+    zoom: (factor, at) => this.#zoom(factor, at),
   });
   #sizes: ResizeObserver | undefined;
 
@@ -114,33 +121,24 @@ export class HeadfallAbove extends LitElement {
 
   override render() {
     const scene = this.#scene();
-    const { view, size } = this.#views;
-    if (scene === undefined || view === undefined) return nothing;
+    if (scene === undefined) return nothing;
     const isEmpty = scene.runs.length === 0;
-    const kept = guard([scene, this.selected, this.outlined], () => this.#sceneView(scene));
-    const drawing = {
-      view,
-      size,
-      system: this.system,
-      tool: this.tool,
-      isBusy: !this.#hand.isIdle,
-      ghost: this.#hand.ghost,
-      scene: kept,
-    };
     return html`
-      ${drawingView(drawing, {
-        down: this.#hand.down,
-        move: this.#hand.move,
-        up: this.#hand.up,
-        cancel: this.#hand.cancel,
-        menu: this.#hand.menu,
-        wheel: this.#wheel,
-        key: this.#key,
-      })}
+      ${this.#drawingView(scene)}
       <p class="hint ${isEmpty ? "inviting" : ""}" id="hint" part="hint">${hintFor(this.tool, isEmpty, this.selected)}</p>
       <p class="spoken" id="keys">${KEYS_SPOKEN}</p>
       ${zoomButtons({ zoom: (factor) => this.#zoom(factor), fit: () => this.fit() })}
     `;
+  }
+
+  #drawingView(scene: Scene) {
+    const { system, tool } = this;
+    const { view, size } = this.#views;
+    const { isIdle, ghost, down, move, up, cancel, menu } = this.#hand;
+    const { key, wheel } = this.#keys;
+    const kept = guard([scene, this.selected, this.outlined], () => this.#sceneView(scene));
+    const drawing = { view: view!, size, system, tool, isBusy: !isIdle, ghost, scene: kept };
+    return drawingView(drawing, { down, move, up, cancel, menu, wheel, key });
   }
 
   /** What was chosen in another view comes into sight. */
@@ -176,16 +174,8 @@ export class HeadfallAbove extends LitElement {
     const { plan, tool, system, selected } = this;
     if (scene === undefined || plan === undefined || view === undefined) return undefined;
     const { layout, drinkers } = scene;
-    return {
-      plan,
-      tool,
-      system,
-      selected,
-      view,
-      layout,
-      drinkers,
-      vesselReach: vesselReachOf(scene, view.scale),
-    };
+    const vesselReach = vesselReachOf(scene, view.scale);
+    return { plan, tool, system, selected, view, layout, drinkers, vesselReach };
   }
 
   #fulfil(wish: Wish): void {
@@ -226,33 +216,6 @@ export class HeadfallAbove extends LitElement {
     const { view } = this.#views;
     if (view !== undefined) this.#fulfil({ kind: "view", view: zoomAbout(view, at, factor) });
   }
-
-  /** With a modifier, or once the drawing has the focus; else the wheel is the page's. */
-  readonly #wheel = (event: WheelEvent): void => {
-    const hasFocus = this.renderRoot.querySelector(".drawing:focus-within") !== null;
-    if (!hasFocus && !event.ctrlKey && !event.metaKey) return;
-    event.preventDefault();
-    const { left, top } = (event.currentTarget as Element).getBoundingClientRect();
-    this.#zoom(wheelFactor(event), { x: event.clientX - left, y: event.clientY - top });
-  };
-
-  readonly #key = (event: KeyboardEvent): void => {
-    if (event.ctrlKey || event.metaKey || event.altKey) return;
-    const part = this.#focused;
-    const isChoice = (event.key === "Enter" || event.key === " ") && part !== undefined;
-    const around = this.#surroundings();
-    if (around === undefined || !this.#hand.isIdle) return;
-    const press = {
-      key: event.key,
-      isShift: event.shiftKey,
-      middle: this.#views.middle,
-      gesture: nextGesture(),
-    };
-    const wishes: readonly Wish[] = isChoice ? [{ kind: "choose", part }] : wishesOfKey(press, around);
-    if (wishes.length === 0) return;
-    event.preventDefault();
-    for (const wish of wishes) this.#fulfil(wish);
-  };
 
   #resize(): void {
     const { clientWidth: width, clientHeight: height } = this;
