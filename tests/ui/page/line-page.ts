@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
-import type { Download, Page } from "playwright";
+import type { Page } from "playwright";
 
 /** The page with a line on it, by what a keeper does and sees. */
 export class LinePage {
@@ -73,10 +73,34 @@ export class LinePage {
 
   /** Saves the plan and gives back the file's name and text. */
   async save(): Promise<{ name: string; text: string }> {
-    const waiting = this.page.waitForEvent("download");
-    await this.page.getByRole("button", { name: "Save the plan" }).click();
-    const download: Download = await waiting;
+    const tools = this.page.locator("#tools");
+    // On a phone they are folded away.
+    if (!(await tools.isVisible())) await this.page.locator("header button.more").click();
+    const [download] = await Promise.all([
+      this.page.waitForEvent("download"),
+      tools.getByRole("button", { name: "Save the plan" }).click(),
+    ]);
     return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+  }
+
+  /** Colours of all four verdicts as this page shows them, against the sheet and against the paper. */
+  verdictColours(): Promise<{ colour: string; paper: string }[]> {
+    return this.page.locator("headfall-line").evaluate((line) => {
+      const box = document.createElement("div");
+      line.shadowRoot!.append(box);
+      const seen = (property: "color" | "backgroundColor", value: string) => {
+        box.style[property] = value;
+        return getComputedStyle(box)[property];
+      };
+      const pairs = ["good", "drips", "starves", "dry"].flatMap((verdict) =>
+        ["paper", "sheet"].map((back) => ({
+          colour: seen("color", `var(--_${verdict})`),
+          paper: seen("backgroundColor", `var(--_${back})`),
+        })),
+      );
+      box.remove();
+      return pairs;
+    });
   }
 
   /** What axe finds wrong with the whole page, one line each. */

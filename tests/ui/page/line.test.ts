@@ -9,7 +9,7 @@ import { LinePage } from "./line-page.js";
 
 const PHONE = { width: 360, height: 740 };
 const DESKTOP = { width: 1280, height: 900 };
-const STAND = "Stand under the barrel";
+const STAND = "Stand";
 
 /** A tee with three drinkers to the left and five to the right; all of it invented. */
 const BRANCHES = {
@@ -62,7 +62,7 @@ test("a change of verdict is told in a polite live region once the hand has rest
     const counted = await line.counts();
     const worst = counted.split(" ").slice(0, 2).join(" ");
     await expect
-      .poll(() => line.page.locator("headfall-line [role=status]").textContent(), { timeout: 5000 })
+      .poll(() => line.page.locator("headfall-line [role=status]").first().textContent(), { timeout: 5000 })
       .toContain(worst);
   });
 });
@@ -156,10 +156,16 @@ test("every number of a drinker tells how it was got, with its figures and its s
       .getByRole("button", { name: /^How .* was got$/ })
       .nth(3)
       .click();
-    const panel = line.page.locator("headfall-line section[part=drinker]");
-    for (const title of ["Head at", "while worked", "Margin of"])
-      await panel.locator("summary").filter({ hasText: title }).click();
-    const words = (await panel.textContent()) ?? "";
+    const figures = line.page.locator("headfall-line section[part=drinker] [data-how]");
+    const panel = line.page.locator("headfall-how [part=panel]");
+    expect(await figures.count()).toBe(7);
+    let words = "";
+    for (const figure of await figures.all()) {
+      const result = ((await figure.textContent()) ?? "").trim();
+      await figure.click();
+      await expect.poll(() => panel.locator(".main-result").textContent()).toBe(result);
+      words += await panel.textContent();
+    }
     expect(words).toContain("head = water surface");
     expect(words).toMatch(/Source: .*hazen-williams/);
   });
@@ -189,16 +195,30 @@ test("of a line with branches, the way to the worst drinker is drawn, and any ot
   });
 });
 
-test("the JavaScript needed before the first verdict is at most 100 kB gzip", () => {
+test("all JavaScript that is fetched before the first verdict is at most 100 kB gzip", async () => {
   const folder = inject("pageFolder");
-  const html = readFileSync(join(folder, "index.html"), "utf8");
-  const scripts = [...html.matchAll(/(?:src|href)="\.\/([^"]+\.js)"/g)].map((match) => match[1]!);
-  expect(scripts.length).toBeGreaterThan(0);
-  const bytes = scripts.reduce(
-    (sum, name) => sum + gzipSync(readFileSync(join(folder, name)), { level: 9 }).length,
-    0,
-  );
-  expect(bytes).toBeLessThanOrEqual(100_000);
+  await visitPage(async ({ page }) => {
+    await page.addInitScript(() => {
+      const marked = window as unknown as { verdictAt: number };
+      addEventListener("line-checked", () => (marked.verdictAt ??= performance.now()));
+    });
+    await page.reload();
+    await new LinePage(page).settled();
+    const fetched = await page.evaluate(() => {
+      const { verdictAt } = window as unknown as { verdictAt: number };
+      return performance
+        .getEntriesByType("resource")
+        .filter(({ startTime, name }) => startTime < verdictAt && new URL(name).pathname.endsWith(".js"))
+        .map(({ name }) => new URL(name).pathname);
+    });
+    const html = readFileSync(join(folder, "index.html"), "utf8");
+    const named = [...html.matchAll(/(?:src|href)="\.(\/[^"]+\.js)"/g)].map((match) => match[1]!);
+    expect(named.length).toBeGreaterThan(0);
+    expect(fetched).toEqual(expect.arrayContaining(named));
+    const sizeOf = (name: string) => gzipSync(readFileSync(join(folder, name)), { level: 9 }).length;
+    const bytes = [...new Set(fetched)].reduce((sum, name) => sum + sizeOf(name), 0);
+    expect(bytes).toBeLessThanOrEqual(100_000);
+  });
 });
 
 describe.each([
@@ -214,7 +234,7 @@ describe.each([
         expect(await line.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
           viewport.width,
         );
-        for (const { colour, paper } of await verdictColours(line)) {
+        for (const { colour, paper } of await line.verdictColours()) {
           expect(contrastOf(colour, paper)).toBeGreaterThanOrEqual(7);
         }
       },
@@ -236,35 +256,24 @@ test("on a phone, the drawing stays in view while the controls pass under it", a
   );
 });
 
-test("every control on a phone is at least 44 px high", async () => {
+test("every control on a phone is at least 44 px high, in every view", async () => {
   await visitLine(
-    async (line) => {
-      const heights = await line.page
-        .locator("button, select, input[type=text], input[type=range], .choices label, summary")
-        .evaluateAll((nodes) => nodes.map((node) => node.getBoundingClientRect().height));
-      expect(heights.length).toBeGreaterThan(20);
-      expect(Math.min(...heights)).toBeGreaterThanOrEqual(44);
+    async ({ page }) => {
+      for (const view of ["Above", "Side", "Table"]) {
+        await page.getByRole("button", { name: view, exact: true }).click();
+        const small = await page
+          .locator("button, select, input[type=text], input[type=range], .choices label, summary, textarea")
+          .evaluateAll((nodes) =>
+            nodes
+              .filter((node) => node.checkVisibility())
+              // Numbers of a table stand in rows; 24 px is what WCAG asks of them.
+              .filter((node) => node.getBoundingClientRect().height < (node.matches("td .number") ? 24 : 44))
+              .map((node) => `${node.localName} ${node.textContent} ${node.getBoundingClientRect().height}`),
+          );
+        expect(small, view).toEqual([]);
+      }
+      expect(await page.locator("button").count()).toBeGreaterThan(20);
     },
     { viewport: PHONE },
   );
 });
-
-/** Colours of all four verdicts as this page shows them, against the sheet and against the paper. */
-async function verdictColours({ page }: LinePage): Promise<{ colour: string; paper: string }[]> {
-  return page.locator("headfall-line").evaluate((line) => {
-    const box = document.createElement("div");
-    line.shadowRoot!.append(box);
-    const seen = (property: "color" | "backgroundColor", value: string) => {
-      box.style[property] = value;
-      return getComputedStyle(box)[property];
-    };
-    const pairs = ["good", "drips", "starves", "dry"].flatMap((verdict) =>
-      ["paper", "sheet"].map((back) => ({
-        colour: seen("color", `var(--_${verdict})`),
-        paper: seen("backgroundColor", `var(--_${back})`),
-      })),
-    );
-    box.remove();
-    return pairs;
-  });
-}

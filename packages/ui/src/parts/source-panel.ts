@@ -45,6 +45,9 @@ export function sourcePanel(request: PanelRequest, source: number) {
   `;
 }
 
+/** A slide that ends at what was slid to does not become longer under the hand. */
+const endOfSlide = (stand: number): number => (stand <= USUAL_STAND ? USUAL_STAND : Math.ceil(stand));
+
 /** Stand, levels and outlet, each by slider and by typing. */
 function slidersView(request: PanelRequest, source: number) {
   const { stand, full, lowest, ordinary, outlet } = sourceLengths(request, source);
@@ -53,7 +56,7 @@ function slidersView(request: PanelRequest, source: number) {
   const standHeight = metresOf(stand.typed) ?? 0;
   const foot = worked?.outlet ?? 0;
   return html`
-    ${slider(request, stand, standHeight, 0, Math.max(USUAL_STAND, Math.ceil(standHeight)))}
+    ${slider(request, stand, standHeight, 0, endOfSlide(standHeight))}
     ${slider(request, full, worked?.levels.full ?? brim, foot, brim)}
     ${slider(request, lowest, worked?.levels.lowest ?? foot, foot, brim)}
     ${slider(request, ordinary, worked?.levels.ordinary ?? brim / 2, foot, brim)}

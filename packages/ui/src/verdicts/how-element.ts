@@ -42,7 +42,7 @@ export class HeadfallHow extends LitElement {
   /** Numbers that led here, from inside the panel. */
   declare private trail: readonly HowSubject[];
 
-  #opener: HTMLElement | undefined;
+  #opener: HTMLElement | SVGElement | undefined;
   #goesInside = false;
   readonly #press = closesOnPress(this, () => this.close());
 

@@ -46,9 +46,9 @@ export function closesOnPress(element: HTMLElement, close: () => void): PressWat
 const isToStay = (node: EventTarget): boolean =>
   node instanceof Element && node.matches("input, select, textarea, label, [data-how]");
 
-/** What has the focus, looked for inside of elements too. */
-export function focusedNow(): HTMLElement | undefined {
+/** What has the focus, looked for inside of elements too: a button, or a part of a drawing. */
+export function focusedNow(): HTMLElement | SVGElement | undefined {
   let focused = document.activeElement;
   while (focused?.shadowRoot?.activeElement) focused = focused.shadowRoot.activeElement;
-  return focused instanceof HTMLElement ? focused : undefined;
+  return focused instanceof HTMLElement || focused instanceof SVGElement ? focused : undefined;
 }
