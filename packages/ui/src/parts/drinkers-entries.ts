@@ -11,7 +11,7 @@ import { type FieldKind, TEXT_KINDS } from "../fields/text-kinds.js";
 import { type Path, type PlanContext, runNames, setAt } from "./plan-context.js";
 
 /** Where a group of drinkers stands in the plan: a run holds one, or a list of them. */
-export function pathOfGroup(plan: Plan, run: number, group: number): Path {
+function pathOfGroup(plan: Plan, run: number, group: number): Path {
   return Array.isArray(plan.runs[run]?.drinkers)
     ? ["runs", run, "drinkers", group]
     : ["runs", run, "drinkers"];

@@ -34,15 +34,6 @@ export function workedOutSource(
   return source?.id === sourceNames(plan)[index] ? source : undefined;
 }
 
-/** The run as it was last worked out; undefined while that was another plan. */
-export function workedOutRun(
-  { plan, checked }: PlanContext,
-  index: number,
-): Line["runs"][number] | undefined {
-  const run = checked?.line.runs[index];
-  return run?.id === runNames(plan)[index] ? run : undefined;
-}
-
 /** Length of a run [m]; 0 when it cannot be read. */
 export function lengthOfRun(plan: Plan, run: number): number {
   const read = readQuantity(plan.runs[run]?.length, "length");

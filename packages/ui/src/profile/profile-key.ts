@@ -21,7 +21,7 @@ const bubbles = html`<svg viewBox="0 0 24 14" height="14" aria-hidden="true">
 </svg>`;
 
 /** The scales in words: "Heights drawn 3.4 times lengths, losses 260 times." */
-export function writeExaggeration({ exaggeration, loss }: ProfileLayout): string {
+function writeExaggeration({ exaggeration, loss }: ProfileLayout): string {
   const heights = `Heights drawn ${roughly(exaggeration)} times lengths`;
   return loss.exaggeration > 0 ? `${heights}, losses ${roughly(loss.exaggeration)} times.` : `${heights}.`;
 }

@@ -18,7 +18,7 @@ export interface PlanHistory {
 export const NO_HISTORY: PlanHistory = { done: [], undone: [] };
 
 /** Steps kept; the oldest are forgotten first. */
-export const MOST_STEPS = 1000;
+const MOST_STEPS = 1000;
 
 /** The history with one more step; edits of one drag are gathered into a single one. */
 export function withStep({ done }: PlanHistory, step: PlanStep): PlanHistory {

@@ -9,7 +9,7 @@ import { verdictWord } from "../verdicts/verdict-mark.js";
 import { type NumberColumn, numberCell, numberTable, rowHead } from "./number-rows.js";
 
 /** Rows shown before the user asks for all of them: a long line stays quick to drag. */
-export const FIRST_ROWS = 120;
+const FIRST_ROWS = 120;
 
 export interface DrinkersTableRequest {
   readonly checked: Checked;

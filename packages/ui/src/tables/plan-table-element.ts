@@ -15,7 +15,7 @@ import { planTableStyles } from "./plan-table.styles.js";
 import { tableStyles } from "./table.styles.js";
 
 /** Rows shown at once; a longer table has pages. */
-export const PAGE_ROWS = 100;
+const PAGE_ROWS = 100;
 
 /** Rest a long plan is waited for before its tables are drawn anew [ms]: a drag elsewhere is not held up by them. */
 const REST_MS = 150;

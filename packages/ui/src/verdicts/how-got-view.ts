@@ -3,14 +3,6 @@ import { html, nothing } from "lit";
 import type { HowGot, Parts, SecondOpinion, Step, Validity } from "../kernels/how-got/how-got.js";
 import { numberButton } from "./number-button.js";
 
-/** A number that unfolds into how it was got. */
-export function howGotView(how: HowGot) {
-  return html`<details>
-    <summary>${how.title}<span class="result">${how.result}</span></summary>
-    ${howBody(how)}
-  </details>`;
-}
-
 /** How a number was got, below its title and result. */
 export function howBody({ steps, parts, valid, secondOpinion, notes, sources }: HowGot) {
   return html`

@@ -27,7 +27,7 @@ export interface CheckAnswer {
 export type WorkerMessage = CheckProgress | CheckAnswer;
 
 /** Samples of a first, coarse answer. */
-export const COARSE_SAMPLES = 16;
+const COARSE_SAMPLES = 16;
 
 /** The numbers of samples a question is answered with, one after the other. */
 export const stepsTo = (samples: number): readonly number[] =>

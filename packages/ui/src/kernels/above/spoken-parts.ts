@@ -53,7 +53,7 @@ export function spokenDrinkers(name: string, kind: string, drinkers: readonly Pl
   return `${name} drinkers, ${many}: ${countsOf(drinkers)}`;
 }
 
-export function countsOf(drinkers: readonly PlacedDrinker[]): string {
+function countsOf(drinkers: readonly PlacedDrinker[]): string {
   const counts = { good: 0, drips: 0, starves: 0, dry: 0 };
   for (const { verdict } of drinkers) {
     if (verdict === undefined) return "not checked yet";

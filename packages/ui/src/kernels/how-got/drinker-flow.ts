@@ -149,7 +149,7 @@ export function validityOfDrinker(
   );
 }
 
-export function scatterOf({ checked, figures }: HowRequest, drinker: number): string {
+function scatterOf({ checked, figures }: HowRequest, drinker: number): string {
   const { drinkers } = checked.line;
   const group = drinkers.groups[drinkers.group[drinker]!]!;
   return `${quoted(group.kindName)}: one such drinker may give ${bare(group.flowLow, 2)} to ${bare(group.flowHigh, 2)} times this. It needs ${figures.flow(drinkers.need[drinker]!)}.`;

@@ -14,7 +14,7 @@ import { bandHeight, drawBand } from "./station-band.js";
 import { stationsOf, stretchesOf } from "./stations.js";
 
 /** Left of the pipe's beginning: heights, then the vessel, which is not to scale across [mm]. */
-export const STRIP_LEFT = 31;
+const STRIP_LEFT = 31;
 const VESSEL = { left: 14, right: 28 };
 const STRIP_RIGHT = 8;
 const TITLE = 11;

@@ -9,7 +9,7 @@ export interface Way {
 }
 
 /** More ways than this are not drawn at once; each can still be chosen by itself. */
-export const MOST_WAYS = 40;
+const MOST_WAYS = 40;
 
 /** The ways drawn from the side, and how many runs with drinkers were left for another print. */
 export interface Ways {

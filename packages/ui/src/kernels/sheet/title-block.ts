@@ -8,8 +8,8 @@ import { type Box, line, rectangle, type Shape } from "./shapes.js";
 
 /** Height of the block at the foot of each page, without cautions [mm]. */
 export const BLOCK_HEIGHT = 36;
-export const CAUTION_SIZE = 2.4;
-export const CAUTION_LEADING = 3.1;
+const CAUTION_SIZE = 2.4;
+const CAUTION_LEADING = 3.1;
 const COLUMN_GAP = 6;
 const INSIDE = 3;
 

@@ -79,7 +79,7 @@ function whyNotJoined(plan: Plan, joint: string): string | undefined {
   return undefined;
 }
 
-export function isSamePipe(one: PlanRun, other: PlanRun): boolean {
+function isSamePipe(one: PlanRun, other: PlanRun): boolean {
   const pipeOf = ({ pipe }: PlanRun) => {
     const found = typeof pipe === "object" ? undefined : findPipe(pipe ?? DEFAULTS.pipe.typed);
     return found?.outcome === "found" ? found.kind.id : pipe;
