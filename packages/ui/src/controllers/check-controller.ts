@@ -62,7 +62,7 @@ export class CheckController implements ReactiveController {
     this.#asker.close();
   }
 
-  /** Takes a new plan; what it comes to is known after the next frame. */
+  /** Takes a new plan; on the next frame its host is updated, and what it comes to is known unless that takes long. */
   check(plan: Plan): void {
     this.#plan = plan;
     this.#turn = 0;
@@ -87,6 +87,7 @@ export class CheckController implements ReactiveController {
     if (plan === undefined) return;
     if (this.quickMs > LONG_MS) {
       this.#ask(plan, 0);
+      this.#host.requestUpdate();
     } else {
       const start = performance.now();
       const outcome = checkPlan(plan, { samples: 0 });

@@ -9,13 +9,13 @@ import { drinkerView } from "./drinker-view.js";
 import { cautionsView, defaultsView, fillingView } from "./findings-view.js";
 
 /**
- * Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. The tables wait while a
- * hand drags, since it looks at the drawing; how a number was got follows at once.
+ * Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. Drinker and tables wait
+ * while a hand drags, since it looks at the drawing; how a number was got follows at once.
  */
 export function deepView(board: Board) {
   const { plan, checked, system, how, acts } = board;
   return html`
-    ${drinkerView(board)} ${cautionsView(checked, system)} ${fillingView(board)}
+    ${guard([board.tablesOf], () => drinkerView(board))} ${cautionsView(checked, system)} ${fillingView(board)}
     ${guard([board.tablesOf], () => tablesView(board))}
     <section aria-labelledby="save" class="save">
       <h2 id="save">Save and print</h2>
