@@ -170,3 +170,19 @@ describe("spotAt", () => {
     );
   });
 });
+
+test("layAbove puts a header tank beside the joint that fills it, and its runs on from there", () => {
+  const { jointByName } = layAbove({
+    headfall: 1,
+    sources: [
+      { id: "tote", vessel: "tote-275gal" },
+      { id: "tank", vessel: "bucket-20l", feed: { from: "pen" } },
+    ],
+    runs: [
+      { from: "tote", to: "pen", length: "10 m" },
+      { from: "tank", to: "end", length: "4 m" },
+    ],
+  });
+  expect(jointByName.get("tank")).toMatchObject({ x: 11.5, y: 0 });
+  expect(jointByName.get("end")).toMatchObject({ x: 15.5, y: 0 });
+});

@@ -1,4 +1,5 @@
-import { type PlanDrinkerGroup, readQuantity } from "@headfall/hydraulics";
+import type { PlanDrinkerGroup } from "@headfall/hydraulics";
+import { readMetres } from "../typed-metres.js";
 
 /**
  * Distances of a group's drinkers from the start of their run [m], by the plan alone, so that a drawing follows the
@@ -6,8 +7,8 @@ import { type PlanDrinkerGroup, readQuantity } from "@headfall/hydraulics";
  */
 export function drinkersAlong(group: PlanDrinkerGroup, runLength: number): readonly number[] {
   const count = group.count ?? 1;
-  const first = metresOf(group.first);
-  const every = metresOf(group.every) ?? evenSpacing(count, first, runLength);
+  const first = readMetres(group.first);
+  const every = readMetres(group.every) ?? evenSpacing(count, first, runLength);
   const start = first ?? every;
   return Array.from({ length: count }, (_, i) => Math.min(runLength, start + i * every));
 }
@@ -15,10 +16,4 @@ export function drinkersAlong(group: PlanDrinkerGroup, runLength: number): reado
 function evenSpacing(count: number, first: number | undefined, runLength: number): number {
   if (first === undefined) return runLength / count;
   return count === 1 ? 0 : Math.max(0, runLength - first) / (count - 1);
-}
-
-function metresOf(typed: string | undefined): number | undefined {
-  if (typed === undefined) return undefined;
-  const read = readQuantity(typed, "length");
-  return read.ok ? read.quantity.si : undefined;
 }

@@ -1,4 +1,5 @@
-import { type Plan, readQuantity, runEnds, runNames, sourceNames } from "@headfall/hydraulics";
+import { type Plan, runEnds, runNames, sourceNames } from "@headfall/hydraulics";
+import { metresOf } from "../typed-metres.js";
 import { layUnplaced } from "./lay-unplaced.js";
 import type { Ground } from "./spot.js";
 
@@ -44,7 +45,7 @@ export function layAbove(plan: Plan): AboveLayout {
   const names = runNames(plan);
   const placed = placesOf(plan);
   const lengths = plan.runs.map(({ length }) => metresOf(length));
-  const at = layUnplaced({ sources: sourceNames(plan), ends, lengths, placed });
+  const at = layUnplaced({ sources: sourceNames(plan), ends, lengths, placed, fedFrom: feedsOf(plan) });
   const joints = jointsOf(plan, ends, at, placed);
   const runs = plan.runs.map((run, index): AboveRun => {
     const { from, to } = ends[index]!;
@@ -84,9 +85,14 @@ type Place = { readonly x: string; readonly y: string };
 /** A typed place in metres. */
 export const groundOf = ({ x, y }: Place): Ground => ({ x: metresOf(x), y: metresOf(y) });
 
-function metresOf(typed: string): number {
-  const read = readQuantity(typed, "length");
-  return read.ok ? read.quantity.si : 0;
+/** Header tanks by name, each with the joint that fills it. */
+function feedsOf(plan: Plan): Map<string, string> {
+  const names = sourceNames(plan);
+  return new Map(
+    plan.sources.flatMap(({ feed }, i): [string, string][] =>
+      feed === undefined ? [] : [[names[i]!, feed.from]],
+    ),
+  );
 }
 
 function placesOf(plan: Plan): Map<string, Ground> {

@@ -7,17 +7,27 @@ export interface UnplacedRequest {
   /** Length of each run [m]. */
   readonly lengths: readonly number[];
   readonly placed: ReadonlyMap<string, Ground>;
+  /** Header tanks, each with the joint that fills it. */
+  readonly fedFrom: ReadonlyMap<string, string>;
 }
 
 /** Room between sources that nothing joins [m]. */
 const APART = 3;
+/** A header tank stands this far on from the joint that fills it [m]. */
+const BESIDE = 1.5;
 
 /**
  * Gives every joint a place: known ones keep theirs, the others are put at the end of their runs, to scale, straight
  * on where they can and turned aside where a joint has several. Where nothing says otherwise a run goes to the right,
- * so that what lies before a known place lies to its left.
+ * so that what lies before a known place lies to its left. A header tank stands beside the joint that fills it.
  */
-export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest): Map<string, Ground> {
+export function layUnplaced({
+  sources,
+  ends,
+  lengths,
+  placed,
+  fedFrom,
+}: UnplacedRequest): Map<string, Ground> {
   const at = new Map(placed);
   const meeting = runsAt(ends);
   const heading = headingsOf(placed, ends);
@@ -45,7 +55,7 @@ export function layUnplaced({ sources, ends, lengths, placed }: UnplacedRequest)
   };
   for (const name of placed.keys()) follow(name);
   for (const name of [...sources, ...ends.map(({ from }) => from)]) {
-    if (!at.has(name)) at.set(name, { x: 0, y: lowest(at) });
+    if (!at.has(name)) at.set(name, besideFeed(at, fedFrom.get(name)) ?? { x: 0, y: lowest(at) });
     follow(name);
   }
   return at;
@@ -76,6 +86,11 @@ function runsAt(ends: UnplacedRequest["ends"]): Map<string, number[]> {
     if (to !== from) add(to, run);
   });
   return meeting;
+}
+
+function besideFeed(at: ReadonlyMap<string, Ground>, feeding: string | undefined): Ground | undefined {
+  const place = feeding === undefined ? undefined : at.get(feeding);
+  return place === undefined ? undefined : { x: place.x + BESIDE, y: place.y };
 }
 
 /** Below all that has a place already; 0 when nothing has. */

@@ -1,4 +1,5 @@
-import { findVessel, type Plan, readQuantity, vesselById } from "@headfall/hydraulics";
+import { findVessel, type Plan, vesselById } from "@headfall/hydraulics";
+import { metresOf } from "../typed-metres.js";
 
 /** A vessel seen from above [m]: round ones by their width, others by length and width. */
 export type VesselOutline =
@@ -64,11 +65,6 @@ function lookUp(typed: string): VesselOutline {
 function kindOf(words: string) {
   const found = findVessel(words);
   return found.outcome === "found" ? found.kind : undefined;
-}
-
-function metresOf(typed: string): number {
-  const read = readQuantity(typed, "length");
-  return read.ok ? read.quantity.si : 0;
 }
 
 /** Half of the larger width across [m]. */
