@@ -50,7 +50,7 @@ export class PlanShelf {
       const ended = transaction.done;
       ended.catch(() => undefined); // told below
       // What was called not saved must not come about later after all.
-      const timer = setTimeout(() => transaction.abort(), PATIENCE_MS);
+      const timer = setTimeout(() => giveUp(transaction), PATIENCE_MS);
       try {
         const turn = decide(await transaction.store.get(id));
         if (turn === "remove") await transaction.store.delete(id);
@@ -103,4 +103,12 @@ function patient<T>(answer: Promise<T>, patience: number): Promise<T> {
     timer = setTimeout(() => reject(new StorageTrouble("silent")), patience);
   });
   return Promise.race([answer, tooLate]).finally(() => clearTimeout(timer));
+}
+
+function giveUp(transaction: { abort(): void }): void {
+  try {
+    transaction.abort();
+  } catch {
+    // It has ended by itself; the page was at work, and is told after this.
+  }
 }
