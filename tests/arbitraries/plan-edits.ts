@@ -5,8 +5,8 @@ import { allDrinkers } from "../../packages/hydraulics/src/tables/drinkers.js";
 import { allVessels } from "../../packages/hydraulics/src/tables/vessels.js";
 import { layAbove } from "../../packages/ui/src/kernels/above/lay-above.js";
 import type { Selected } from "../../packages/ui/src/kernels/selected.js";
+import { metresOf } from "../../packages/ui/src/kernels/typed-metres.js";
 import type { PlanChange, RunEndChoice } from "../../packages/ui/src/store/plan-change.js";
-import { metresOf } from "../../packages/ui/src/store/typed-length.js";
 import { type Chooser, chooserOf } from "./typed.js";
 
 /** Kinds of edits that change what the plan is made of, or where it lies. */

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { exactLength, metresOf, roundLength } from "../../../packages/ui/src/store/typed-length.js";
+import { metresOf } from "../../../packages/ui/src/kernels/typed-metres.js";
+import { exactLength, roundLength } from "../../../packages/ui/src/store/typed-length.js";
 
 const lengths = fc.double({ min: -300, max: 300, noNaN: true });
 const systems = fc.constantFrom("metric", "us" as const);

@@ -5,9 +5,9 @@ import {
   runNames as namesOfRuns,
   sourceNames as namesOfSources,
   type Plan,
-  readQuantity,
 } from "@headfall/hydraulics";
 import { layAbove } from "../kernels/above/lay-above.js";
+import { metresOf } from "../kernels/typed-metres.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import type { PlanChange } from "../store/plan-change.js";
 
@@ -35,16 +35,7 @@ export function workedOutSource(
 }
 
 /** Length of a run [m]; 0 when it cannot be read. */
-export function lengthOfRun(plan: Plan, run: number): number {
-  const read = readQuantity(plan.runs[run]?.length, "length");
-  return read.ok ? read.quantity.si : 0;
-}
-
-/** Metres of what was typed, or undefined. */
-export function metresOf(typed: unknown): number | undefined {
-  const read = readQuantity(typed, "length");
-  return read.ok ? read.quantity.si : undefined;
-}
+export const lengthOfRun = (plan: Plan, run: number): number => metresOf(plan.runs[run]?.length);
 
 /** What is found out of a plan is kept for as long as the plan: a table asks for it once for each of its cells. */
 function onceAPlan<Answer>(find: (plan: Plan) => Answer): (plan: Plan) => Answer {

@@ -9,9 +9,10 @@ import type { QuantityChangedEvent } from "../fields/quantity-changed-event.js";
 import { readPairs } from "../fields/read-pairs.js";
 import { shownStandIn } from "../fields/typing-controller.js";
 import { innerHeight } from "../kernels/profile-layout.js";
+import { metresOf, readMetres } from "../kernels/typed-metres.js";
 import { buttonsView, type PanelRequest } from "./panel-request.js";
 import { actionsOfSource } from "./part-actions.js";
-import { metresOf, setAt, sourceNames, workedOutSource } from "./plan-context.js";
+import { setAt, sourceNames, workedOutSource } from "./plan-context.js";
 import { nameEntry } from "./plan-entries.js";
 import { feedEntries, sourceLengths, ventEntries } from "./source-entries.js";
 import { dimensionEntries, vesselChoice } from "./vessel-entries.js";
@@ -53,7 +54,7 @@ function slidersView(request: PanelRequest, source: number) {
   const { stand, full, lowest, ordinary, outlet } = sourceLengths(request, source);
   const worked = workedOutSource(request, source);
   const brim = worked === undefined ? USUAL_BRIM : innerHeight(worked);
-  const standHeight = metresOf(stand.typed) ?? 0;
+  const standHeight = metresOf(stand.typed);
   const foot = worked?.outlet ?? 0;
   return html`
     ${slider(request, stand, standHeight, 0, endOfSlide(standHeight))}
@@ -73,7 +74,7 @@ function slider(
   max: number,
 ) {
   const isRefused = typing.problem(entry.key) !== undefined;
-  const value = metresOf(entry.typed) ?? worked;
+  const value = readMetres(entry.typed) ?? worked;
   const standIn = shownStandIn(entry, system);
   return html`<div class="field">
     <headfall-quantity

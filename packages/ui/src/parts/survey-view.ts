@@ -5,8 +5,9 @@ import type { Entry } from "../fields/entry.js";
 import { cellView, idOf, problemView } from "../fields/entry-view.js";
 import { type FreshField, freshView, pressForm, readFresh } from "../fields/fresh-field.js";
 import { readPairs } from "../fields/read-pairs.js";
+import { metresOf } from "../kernels/typed-metres.js";
 import type { PanelRequest } from "./panel-request.js";
-import { metresOf, type PlanContext, runNames, setAt } from "./plan-context.js";
+import { type PlanContext, runNames, setAt } from "./plan-context.js";
 import { fallReferenceWords } from "./run-entries.js";
 
 type Reading = NonNullable<PlanRun["survey"]>[number];
@@ -127,7 +128,7 @@ export function addReadings(
   drafts: readonly string[],
 ): void {
   const name = runNames(plan)[run]!;
-  const far = ({ along }: Reading) => metresOf(along) ?? 0;
+  const far = ({ along }: Reading) => metresOf(along);
   const isReplaced = (old: Reading) => added.some((each) => Math.abs(far(each) - far(old)) < 1e-6);
   const kept = (plan.runs[run]!.survey ?? []).filter((old) => !isReplaced(old));
   const survey = [...kept, ...added].sort((one, other) => far(one) - far(other));

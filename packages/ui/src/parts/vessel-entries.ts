@@ -1,8 +1,9 @@
 import { allVessels, findVessel, type PlanSource } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
+import { readMetres } from "../kernels/typed-metres.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { metresOf, type PlanContext, setAt } from "./plan-context.js";
+import { type PlanContext, setAt } from "./plan-context.js";
 
 type PlanVessel = PlanSource["vessel"];
 type OwnShape = Exclude<PlanVessel, string>;
@@ -105,7 +106,7 @@ function sizeOf(vessel: PlanVessel): { across: number; tall: number; volume: num
     (typeof vessel === "string" ? kindOf(vessel)?.shape : vessel) ?? {};
   const metres = (...keys: string[]) => {
     for (const key of keys) {
-      const found = typeof shape[key] === "number" ? shape[key] : metresOf(shape[key]);
+      const found = typeof shape[key] === "number" ? shape[key] : readMetres(shape[key]);
       if (found !== undefined && found > 0) return found;
     }
     return undefined;

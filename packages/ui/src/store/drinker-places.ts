@@ -1,7 +1,8 @@
 import type { PlanDrinkerGroup } from "@headfall/hydraulics";
+import { metresOf } from "../kernels/typed-metres.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { tidyGroup } from "./edits/part-keys.js";
-import { exactLength, metresOf, roundLength } from "./typed-length.js";
+import { exactLength, roundLength } from "./typed-length.js";
 
 /** Where the drinkers of a regular group hang along their run [m]. */
 export interface Row {

@@ -7,7 +7,7 @@ import {
   runEnds,
   sourceNames,
 } from "@headfall/hydraulics";
-import { metresOf } from "./typed-length.js";
+import { metresOf } from "../kernels/typed-metres.js";
 
 /** What gives a joint its height: itself, or the run that leads to it from a joint of known height. */
 export type HeightOrigin =

@@ -1,15 +1,9 @@
-import { readQuantity } from "@headfall/hydraulics";
+import { metresOf } from "../kernels/typed-metres.js";
 import { trimmed, typedLength, type UnitSystem } from "../kernels/typed-quantity.js";
 import { INCH } from "../kernels/us-units.js";
 
 /** Lengths that read as alike as this are one length [m]. */
 const SAME = 5e-8;
-
-/** A typed length in metres; 0 when it cannot be read or is not there. */
-export function metresOf(typed: string | undefined): number {
-  const read = readQuantity(typed, "length");
-  return read.ok ? read.quantity.si : 0;
-}
 
 /** A length as a hand gives it, from a metre on in metres: "62 cm", "12.35 m", "2 ft 6 in". */
 export function roundLength(length: number, system: UnitSystem): string {

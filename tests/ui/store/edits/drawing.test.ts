@@ -1,6 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { describe, expect, test } from "vitest";
-import { metresOf } from "../../../../packages/ui/src/store/typed-length.js";
+import { metresOf } from "../../../../packages/ui/src/kernels/typed-metres.js";
 import { frozen } from "../plan-cases.js";
 import { at, drawn, heightOf, made, refused, typed } from "./alder-bank.js";
 

@@ -8,12 +8,12 @@ import {
 } from "@headfall/hydraulics";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
+import { metresOf } from "../../../../packages/ui/src/kernels/typed-metres.js";
 import { placesOf } from "../../../../packages/ui/src/store/drinker-places.js";
 import { editPlan } from "../../../../packages/ui/src/store/edit-plan.js";
 import { withPoint, withRun } from "../../../../packages/ui/src/store/edits/plan-parts.js";
 import { courseOf } from "../../../../packages/ui/src/store/edits/run-course.js";
 import { turnRun } from "../../../../packages/ui/src/store/edits/turn-run.js";
-import { metresOf } from "../../../../packages/ui/src/store/typed-length.js";
 import { frozen, PLANS, planOf } from "../plan-cases.js";
 
 /** Lengths are written in so many decimals that heads may be off by this [m]. */

@@ -2,12 +2,12 @@ import {
   DEFAULTS,
   type DrinkerVerdict,
   LAW_WORDS,
-  readQuantity,
   SAMPLED_DOUBTS,
   writeCertainty,
   writeReason,
 } from "@headfall/hydraulics";
 import { otherLaw } from "../other-law.js";
+import { readMetres } from "../typed-metres.js";
 import { VERDICT_MARKS } from "../verdict-marks.js";
 import { headNeeded, sourcesOfKind, stepOfHeadNeeded, validityOfDrinker } from "./drinker-flow.js";
 import { difference, quotient, term } from "./expression.js";
@@ -195,6 +195,6 @@ function inputsVaried({ checked, plan, figures }: HowRequest, drinker: number): 
 }
 
 function lengthTyped(typed: string, figures: Figures): string {
-  const read = readQuantity(typed, "length");
-  return read.ok ? figures.length(read.quantity.si) : typed;
+  const metres = readMetres(typed);
+  return metres === undefined ? typed : figures.length(metres);
 }

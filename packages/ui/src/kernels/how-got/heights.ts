@@ -1,6 +1,6 @@
-import type { MomentName, PlanPoint } from "@headfall/hydraulics";
-import { LAW_WORDS, readQuantity, runEnds } from "@headfall/hydraulics";
+import { LAW_WORDS, type MomentName, runEnds } from "@headfall/hydraulics";
 import { otherLaw } from "../other-law.js";
+import { metresOf } from "../typed-metres.js";
 import { difference, product, quotient, sum, term } from "./expression.js";
 import { AT_MOMENT } from "./figures.js";
 import { type HowGot, type Step, soundSteps, stepOf } from "./how-got.js";
@@ -88,7 +88,7 @@ function ofStatedPoint({ checked, plan, figures }: HowRequest, point: number): H
   const { id, height } = checked.line.points;
   const stated = plan?.points?.find((candidate) => candidate.id === id[point]);
   if (stated === undefined || (stated.ground === undefined && stated.above === undefined)) return undefined;
-  const [ground, above] = [metresOf(stated, "ground"), metresOf(stated, "above")];
+  const [ground, above] = [metresOf(stated.ground), metresOf(stated.above)];
   if (Math.abs(ground + above - height[point]!) > SAME_HEIGHT) return undefined;
   const write = figures.alike(ground, above);
   const parts = sum(term("ground", ground, write(ground)), term("above the ground", above, write(above)));
@@ -96,11 +96,6 @@ function ofStatedPoint({ checked, plan, figures }: HowRequest, point: number): H
     steps: [stepOf("height", parts, write)],
     note: "Both as the plan says; what it leaves out counts as nothing.",
   };
-}
-
-function metresOf(point: PlanPoint, key: "ground" | "above"): number {
-  const read = readQuantity(point[key] ?? "0 m", "length");
-  return read.ok ? read.quantity.si : 0;
 }
 
 /** A place between the ends of a run: surveyed, or on the straight between two places whose heights are known. */

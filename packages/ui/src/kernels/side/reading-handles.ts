@@ -1,6 +1,7 @@
 import type { Plan, Run } from "@headfall/hydraulics";
+import { readMetres } from "../typed-metres.js";
 import { fallReferenceOf } from "./fall-reference.js";
-import { type HandlesRequest, metresOf } from "./handles-request.js";
+import type { HandlesRequest } from "./handles-request.js";
 import { type PathStretch, stretchesOf } from "./path-stretches.js";
 import type { SideHandle } from "./side-handle.js";
 
@@ -52,7 +53,8 @@ function readingsByPoint(run: Run, plan: Plan): Map<number, number> {
   const found = new Map<number, number>();
   let k = 1;
   survey.forEach(({ along }, reading) => {
-    const metres = metresOf(along);
+    // One that cannot be read is equal to nothing.
+    const metres = readMetres(along) ?? Number.NaN;
     while (k < run.points.length - 1 && run.along[k]! < metres - SAME_PLACE) k++;
     if (k < run.points.length - 1 && Math.abs(run.along[k]! - metres) < SAME_PLACE)
       found.set(run.points[k]!, reading);

@@ -15,79 +15,82 @@ const LEVEL_AT: Readonly<Record<MomentName, "full" | "lowest" | "ordinary">> = {
 const HIGHEST_STAND = 30;
 const ANYWHERE = [Number.NEGATIVE_INFINITY, Number.POSITIVE_INFINITY] as const;
 
+/** What the handles of one source are found from. */
+interface SourceLimits {
+  readonly source: Source;
+  /** The levels that the plan states. */
+  readonly stated: Stated;
+  readonly reach: HandlesRequest["reach"];
+  /** How low and how high the runs let the outlet go [m]. */
+  readonly outlet: { readonly low: number; readonly high: number };
+}
+
 /** The foot of the vessel, its outlet, and the water's surface at the moment shown. */
 export function sourceHandles(request: HandlesRequest): SideHandle[] {
   const { checked, path, plan, reach } = request;
   const source = checked.line.sources[path.source];
   const typed = source === undefined ? undefined : plan.sources[source.index];
   if (source === undefined || typed === undefined) return [];
-  const { ground, base, id, index } = source;
-  const shared = {
-    part: { kind: "source", source: index } as const,
-    along: undefined,
-    counts: "up" as const,
-    isFirm: true,
-  };
-  const handle = (
-    kind: "stand" | "water" | "outlet",
-    own: Pick<SideHandle, "name" | "height" | "from" | "fromWords" | "low" | "high">,
-    keys: readonly string[],
-    what: string,
-  ): SideHandle => ({
-    ...shared,
-    ...own,
+  const outlet = jointLimits({ ...request, reach: ANYWHERE })(source.point);
+  const limits = { source, stated: typed.level ?? {}, reach, outlet };
+  return [standHandle(limits), outletHandle(limits), waterHandle(limits, LEVEL_AT[request.moment])];
+}
+
+function standHandle({ source, reach, outlet }: SourceLimits): SideHandle {
+  const { base, ground } = source;
+  const high = Math.max(base, outlet.high - source.outlet);
+  return handleOf(source, "stand", "stand", ["stand"], {
+    height: base,
+    from: ground,
+    fromWords: "",
+    low: Math.max(ground, outlet.low - source.outlet),
+    high: Math.min(Math.max(reach[1], base), ground + HIGHEST_STAND, high),
+  });
+}
+
+function outletHandle({ source, stated, outlet }: SourceLimits): SideHandle {
+  const { base } = source;
+  return handleOf(source, "outlet", "outlet", ["outlet"], {
+    height: base + source.outlet,
+    from: base,
+    fromWords: "its bottom",
+    low: Math.max(base, outlet.low),
+    high: Math.min(base + highestOutlet(source, stated), outlet.high),
+  });
+}
+
+function waterHandle({ source, stated }: SourceLimits, level: keyof Stated): SideHandle {
+  const { base, levels } = source;
+  const [low, high] = levelLimits(source, stated, level);
+  return handleOf(source, "water", LEVEL_WORDS[level], ["level", level], {
+    height: base + levels[level],
+    from: base,
+    fromWords: "its bottom",
+    low: base + low,
+    high: base + high,
+  });
+}
+
+/** @param what  is moved, in words: "full water level" */
+function handleOf(
+  { id, index }: Source,
+  kind: "stand" | "water" | "outlet",
+  what: string,
+  keys: readonly string[],
+  heights: Pick<SideHandle, "height" | "from" | "fromWords" | "low" | "high">,
+): SideHandle {
+  const name = `${what} of ${id}`;
+  return {
     key: `${kind} ${index}`,
     kind,
-    target: { kind: "typed", path: ["sources", index, ...keys], what: `${what} of ${id}` },
-  });
-  const level = LEVEL_AT[request.moment];
-  const outletLimits = jointLimits({ ...request, reach: ANYWHERE })(source.point);
-  const levels = levelLimits(source, typed.level ?? {}, level);
-  return [
-    handle(
-      "stand",
-      {
-        name: `stand of ${id}`,
-        height: base,
-        from: ground,
-        fromWords: "",
-        low: Math.max(ground, outletLimits.low - source.outlet),
-        high: Math.min(
-          Math.max(reach[1], base),
-          ground + HIGHEST_STAND,
-          Math.max(base, outletLimits.high - source.outlet),
-        ),
-      },
-      ["stand"],
-      "stand",
-    ),
-    handle(
-      "outlet",
-      {
-        name: `outlet of ${id}`,
-        height: base + source.outlet,
-        from: base,
-        fromWords: "its bottom",
-        low: Math.max(base, outletLimits.low),
-        high: Math.min(base + highestOutlet(source, typed.level ?? {}), outletLimits.high),
-      },
-      ["outlet"],
-      "outlet",
-    ),
-    handle(
-      "water",
-      {
-        name: `${LEVEL_WORDS[level]} of ${id}`,
-        height: base + source.levels[level],
-        from: base,
-        fromWords: "its bottom",
-        low: base + levels[0],
-        high: base + levels[1],
-      },
-      ["level", level],
-      LEVEL_WORDS[level],
-    ),
-  ];
+    name,
+    part: { kind: "source", source: index },
+    along: undefined,
+    counts: "up",
+    isFirm: true,
+    target: { kind: "typed", path: ["sources", index, ...keys], what: name },
+    ...heights,
+  };
 }
 
 const LEVEL_WORDS = {

@@ -1,10 +1,11 @@
 import { type Plan, type PlanRun, runEnds, sourceNames } from "@headfall/hydraulics";
 import { type AboveLayout, groundOf, layAbove, lengthOf } from "../../kernels/above/lay-above.js";
 import type { Ground } from "../../kernels/above/spot.js";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited, PlanChange, RunEndChoice } from "../plan-change.js";
 import { heightsOf, type PlanHeights } from "../plan-heights.js";
-import { exactLength, metresOf, roundLength } from "../typed-length.js";
+import { exactLength, roundLength } from "../typed-length.js";
 import { keepHeights, movedJoints } from "./keep-heights.js";
 import { tidyRun } from "./part-keys.js";
 import { pinPlaces } from "./pin-places.js";

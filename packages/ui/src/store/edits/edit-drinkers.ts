@@ -1,8 +1,9 @@
 import { type Plan, type PlanDrinkerGroup, runNames } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
-import { exactLength, metresOf, roundLength } from "../typed-length.js";
+import { exactLength, roundLength } from "../typed-length.js";
 import { tidyGroup } from "./part-keys.js";
 import { GONE, groupsOf, refuse, withGroups, withRun } from "./plan-parts.js";
 

@@ -1,8 +1,9 @@
 import { type Plan, type PlanRun, runNames } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading } from "../plan-heights.js";
-import { metresOf, roundHeight } from "../typed-length.js";
+import { roundHeight } from "../typed-length.js";
 import { typedWithin } from "./edit-drinkers.js";
 import { tidyRun } from "./part-keys.js";
 import { GONE, refuse, withRun } from "./plan-parts.js";

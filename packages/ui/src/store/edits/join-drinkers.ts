@@ -1,7 +1,7 @@
 import type { Plan, PlanDrinkerGroup } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { placesOf, rowOf, withRow } from "../drinker-places.js";
-import { metresOf } from "../typed-length.js";
 import { tidyGroup } from "./part-keys.js";
 import { groupsOf, withGroups, withRun } from "./plan-parts.js";
 import { atWorkOf } from "./split-drinkers.js";

@@ -8,12 +8,13 @@ import {
   runNames,
   sourceNames,
 } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading, heightsOf, toldFall } from "../plan-heights.js";
 import { isSameValue } from "../plan-values.js";
-import { exactLength, metresOf } from "../typed-length.js";
+import { exactLength } from "../typed-length.js";
 import { withRowsJoined } from "./join-drinkers.js";
 import { keepHeights, movedJoints } from "./keep-heights.js";
 import { tidyRun } from "./part-keys.js";

@@ -1,8 +1,9 @@
 import type { Plan } from "@headfall/hydraulics";
 import { runEnds } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { heightsOf, type JointHeight, type PlanHeights } from "../plan-heights.js";
-import { exactLength, metresOf } from "../typed-length.js";
+import { exactLength } from "../typed-length.js";
 import { withPoint } from "./plan-parts.js";
 
 /** Heights that differ less than this are the same [m]. */

@@ -1,9 +1,10 @@
 import { type Plan, type PlanRun, runEnds, sourceNames } from "@headfall/hydraulics";
 import { layAbove } from "../../kernels/above/lay-above.js";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading, heightsOf } from "../plan-heights.js";
-import { exactLength, metresOf } from "../typed-length.js";
+import { exactLength } from "../typed-length.js";
 import { holdJoints, keepHeights, movedJoints } from "./keep-heights.js";
 import { tidyRun, tidySource } from "./part-keys.js";
 import { pinPlaces, placeJoint, saysPlaces } from "./pin-places.js";

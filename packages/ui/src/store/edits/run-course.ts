@@ -1,6 +1,6 @@
 import { type Plan, runEnds } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import { heightsOf, type PlanHeights, toldFall } from "../plan-heights.js";
-import { metresOf } from "../typed-length.js";
 
 /** How one run lies from end to end, in metres. */
 export interface RunCourse {

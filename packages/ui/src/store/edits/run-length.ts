@@ -1,9 +1,10 @@
 import { type Plan, type PlanRun, runEnds, runNames } from "@headfall/hydraulics";
 import { type AboveLayout, layAbove } from "../../kernels/above/lay-above.js";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import { endReading, heightsOf, type PlanHeights } from "../plan-heights.js";
-import { metresOf, roundLength } from "../typed-length.js";
+import { roundLength } from "../typed-length.js";
 import { tidyRun } from "./part-keys.js";
 import { groupsOf, withGroups, withRun } from "./plan-parts.js";
 

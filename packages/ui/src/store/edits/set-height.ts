@@ -1,4 +1,5 @@
 import { type Plan, type PlanRun, runEnds } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { heightKeyOf } from "../measure-height.js";
 import type { Edited } from "../plan-change.js";
@@ -10,7 +11,7 @@ import {
   type PlanHeights,
   toldFall,
 } from "../plan-heights.js";
-import { exactLength, metresOf, roundHeight } from "../typed-length.js";
+import { exactLength, roundHeight } from "../typed-length.js";
 import { holdJoints, keepHeights, tellHeight } from "./keep-heights.js";
 import { tidyRun, tidySource } from "./part-keys.js";
 import { meetingRuns, refuse, withPoint, withRun, withSource } from "./plan-parts.js";

@@ -1,10 +1,11 @@
 import { type Plan, type PlanRun, runEnds, runNames } from "@headfall/hydraulics";
 import { type AboveLayout, layAbove, lengthOf, spotAt } from "../../kernels/above/lay-above.js";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { placesOf } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
 import { AT_END, endReading, heightsOf, toldFall } from "../plan-heights.js";
-import { exactLength, metresOf, roundLength } from "../typed-length.js";
+import { exactLength, roundLength } from "../typed-length.js";
 import { movedJoints } from "./keep-heights.js";
 import { tidyRun } from "./part-keys.js";
 import { pinPlaces, saysPlaces } from "./pin-places.js";

@@ -1,8 +1,9 @@
 import type { PlanDrinkerGroup, PlanRun } from "@headfall/hydraulics";
+import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import { AT_END, endReading } from "../plan-heights.js";
-import { exactLength, metresOf } from "../typed-length.js";
+import { exactLength } from "../typed-length.js";
 import { tidyRun } from "./part-keys.js";
 import { groupsOf, withGroups } from "./plan-parts.js";
 
