@@ -1,28 +1,9 @@
-import type { VerdictName } from "@headfall/hydraulics";
-import { HeadfallProfile, pathToDrinker } from "@headfall/ui";
+import type { HeadfallProfile } from "@headfall/ui";
 import { afterEach, expect, test } from "vitest";
-import "../../../packages/ui/src/define.js";
-import { smallChecked } from "../fixtures/small-line.js";
 import { accessibilityFaults } from "./accessibility.js";
+import { profileShown } from "./profile-host.js";
 
 afterEach(() => document.body.replaceChildren());
-
-async function shown(verdicts: readonly VerdictName[], width = 340): Promise<HeadfallProfile> {
-  const profile = new HeadfallProfile();
-  const checked = smallChecked({ verdicts });
-  Object.assign(profile, {
-    checked,
-    path: pathToDrinker(checked.line, 0),
-    moment: "fullBusiest",
-    drinker: 0,
-  });
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(profile);
-  document.body.append(box);
-  await expect.poll(() => profile.shadowRoot?.querySelector("figure svg")).not.toBeNull();
-  return profile;
-}
 
 const texts = (profile: HeadfallProfile) =>
   [...profile.shadowRoot!.querySelectorAll("text, figcaption")].map((node) =>
@@ -30,7 +11,7 @@ const texts = (profile: HeadfallProfile) =>
   );
 
 test("headfall-profile has nothing that axe objects to, and says its verdicts in its name", async () => {
-  const profile = await shown(["good", "drips"]);
+  const profile = await profileShown(["good", "drips"]);
   expect(await accessibilityFaults(profile)).toEqual([]);
   expect(profile.shadowRoot!.querySelector("figure > svg")!.getAttribute("aria-label")).toContain(
     "1 drips, 1 good",
@@ -38,24 +19,24 @@ test("headfall-profile has nothing that axe objects to, and says its verdicts in
 });
 
 test("headfall-profile draws one mark for each drinker, by its verdict's shape", async () => {
-  const profile = await shown(["good", "good", "drips", "starves", "dry"]);
+  const profile = await profileShown(["good", "good", "drips", "starves", "dry"]);
   const marks = [...profile.shadowRoot!.querySelectorAll("figure > svg .mark")];
   expect(marks.map((mark) => mark.classList[1])).toEqual(["good", "good", "drips", "starves", "dry"]);
   expect(new Set(marks.map((mark) => mark.getAttribute("d"))).size).toBe(4);
 });
 
 test("headfall-profile states how much larger heights and losses are drawn than lengths", async () => {
-  const profile = await shown(["good", "good"]);
+  const profile = await profileShown(["good", "good"]);
   expect(texts(profile).join(" ")).toMatch(/Heights drawn [\d.]+ times lengths, losses [\d.]+ times/);
 });
 
 test("headfall-profile measures the head of the drinker looked at", async () => {
   // Drinker 1: surface 1.2 m, 1 cm lost, at 0.44 m.
-  expect(texts(await shown(["good"]))).toContain("head 75 cm");
+  expect(texts(await profileShown(["good"]))).toContain("head 75 cm");
 });
 
 test("when the drawing is pressed near a drinker, that drinker is chosen", async () => {
-  const profile = await shown(["good", "good", "good"]);
+  const profile = await profileShown(["good", "good", "good"]);
   let chosen = -1;
   profile.addEventListener("drinker-chosen", (event) => {
     chosen = event.drinker;
@@ -67,7 +48,7 @@ test("when the drawing is pressed near a drinker, that drinker is chosen", async
 });
 
 test("when its box becomes wider, the drawing follows", async () => {
-  const profile = await shown(["good"]);
+  const profile = await profileShown(["good"]);
   profile.parentElement!.style.width = "700px";
   await expect
     .poll(() => profile.shadowRoot!.querySelector("figure > svg")!.getAttribute("viewBox"))

@@ -1,11 +1,9 @@
-import { HeadfallProfile, pathToDrinker } from "@headfall/ui";
 import { afterEach, expect, test } from "vitest";
-import "../../../packages/ui/src/define.js";
 import { HeadfallAbove } from "../../../packages/ui/src/above/above-element.js";
 import { pictureOf } from "../../../packages/ui/src/sheet/picture.js";
 import { dotsPerPixel, pngOf } from "../../../packages/ui/src/sheet/png.js";
-import { smallChecked } from "../fixtures/small-line.js";
 import { checkedOf, ELBOW, planOf } from "../kernels/sheet/alder-bank.js";
+import { profileShown } from "./profile-host.js";
 
 afterEach(() => {
   document.body.replaceChildren();
@@ -13,20 +11,7 @@ afterEach(() => {
 });
 
 async function profileDrawing(scheme = "light"): Promise<SVGSVGElement> {
-  const profile = new HeadfallProfile();
-  const checked = smallChecked({ verdicts: ["good", "drips", "starves", "dry"] });
-  Object.assign(profile, {
-    checked,
-    path: pathToDrinker(checked.line, 0),
-    moment: "fullBusiest",
-    drinker: 0,
-  });
-  const box = document.createElement("div");
-  box.style.width = "640px";
-  box.style.colorScheme = scheme;
-  box.append(profile);
-  document.body.append(box);
-  await expect.poll(() => profile.shadowRoot?.querySelector("figure svg")).not.toBeNull();
+  const profile = await profileShown(["good", "drips", "starves", "dry"], { width: 640, scheme });
   return profile.shadowRoot!.querySelector<SVGSVGElement>("figure > svg")!;
 }
 

@@ -1,6 +1,24 @@
 import { readFileSync } from "node:fs";
-import type { Locator, Page } from "playwright";
+import type { BrowserContextOptions, Locator, Page } from "playwright";
+import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+
+const DESKTOP = { width: 1280, height: 900 };
+
+/** Opens the page with its list of plans in a fresh browser, all of it there. */
+export async function visitPlans(
+  visit: (plans: PlansPage) => Promise<void>,
+  options: BrowserContextOptions & { path?: string } = {},
+): Promise<void> {
+  await visitPage(
+    async ({ page }) => {
+      const plans = new PlansPage(page);
+      await plans.ready();
+      await visit(plans);
+    },
+    { viewport: DESKTOP, ...options },
+  );
+}
 
 /** The page with its list of plans, by what a keeper does and sees. */
 export class PlansPage {

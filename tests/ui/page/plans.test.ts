@@ -1,26 +1,10 @@
-import type { BrowserContextOptions } from "playwright";
 import { describe, expect, test } from "vitest";
 import { smallLine } from "../fixtures/stored-plans.js";
-import { visitPage } from "./harness.js";
-import { PlansPage } from "./plans-page.js";
+import { type PlansPage, visitPlans } from "./plans-page.js";
 
 const PHONE = { width: 360, height: 740 };
 const DESKTOP = { width: 1280, height: 900 };
 const HEN_HOUSE = "Alder Bank, hen house";
-
-async function visitPlans(
-  visit: (plans: PlansPage) => Promise<void>,
-  options: BrowserContextOptions = {},
-): Promise<void> {
-  await visitPage(
-    async ({ page }) => {
-      const plans = new PlansPage(page);
-      await plans.ready();
-      await visit(plans);
-    },
-    { viewport: DESKTOP, ...options },
-  );
-}
 
 /** Begins a plan of one's own, as on a first visit. */
 async function begin(plans: PlansPage): Promise<void> {

@@ -4,26 +4,16 @@ import { type BrowserContextOptions, chromium } from "playwright";
 import { expect, inject, test } from "vitest";
 import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
 import { smallLine } from "../fixtures/stored-plans.js";
-import { visitPage } from "./harness.js";
-import { PlansPage } from "./plans-page.js";
+import { PlansPage, visitPlans } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
 
 const linkTo = (text: string | Buffer) => `#plan=${deflateRawSync(text).toString("base64url")}`;
 
-async function visitLink(
-  hash: string,
+const visitLink = (
+  path: string,
   visit: (plans: PlansPage) => Promise<void>,
   options: BrowserContextOptions = {},
-): Promise<void> {
-  await visitPage(
-    async ({ page }) => {
-      const plans = new PlansPage(page);
-      await plans.ready();
-      await visit(plans);
-    },
-    { path: hash, ...options },
-  );
-}
+): Promise<void> => visitPlans(visit, { path, ...options });
 
 test("a plan shared as a link opens as the same plan in another browser, and again as another plan there", async () => {
   let link = "";

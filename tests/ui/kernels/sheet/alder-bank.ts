@@ -1,9 +1,9 @@
-import { type Checked, checkPlan, type Plan, readPlan } from "@headfall/hydraulics";
 import type { Sheet } from "../../../../packages/ui/src/kernels/sheet/lay-sheet.js";
 import { laySheet } from "../../../../packages/ui/src/kernels/sheet/lay-sheet.js";
 import type { Shape, TextShape } from "../../../../packages/ui/src/kernels/sheet/shapes.js";
 import type { SheetPage } from "../../../../packages/ui/src/kernels/sheet/sheet-page.js";
 import type { SheetRequest } from "../../../../packages/ui/src/kernels/sheet/sheet-request.js";
+import { checkedOf, planOf } from "../../fixtures/placed-plan.js";
 
 /** A plan with one run of 6 m drawn to scale, an elbow of a second of 4 m, and one drawn shorter than it is. */
 export const ELBOW = {
@@ -40,20 +40,10 @@ export const ELBOW = {
   ],
 } as const;
 
-export function planOf(data: unknown): Plan {
-  const reading = readPlan(JSON.stringify(data));
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  return reading.plan;
-}
-
-export function checkedOf(plan: Plan): Checked {
-  const checking = checkPlan(plan, { samples: 0 });
-  if (!checking.ok) throw new Error(JSON.stringify(checking.problems));
-  return checking.checked;
-}
+export { checkedOf, planOf };
 
 /** A request for the elbow from above on upright A4, with what a test wants otherwise. */
-export function requestFor(more: Partial<SheetRequest> = {}, data: unknown = ELBOW): SheetRequest {
+export function requestFor(more: Partial<SheetRequest> = {}, data: object = ELBOW): SheetRequest {
   const plan = planOf(data);
   return {
     ...{ plan, checked: checkedOf(plan), system: "metric", drawing: "above", paper: "a4", isLying: false },
@@ -62,7 +52,7 @@ export function requestFor(more: Partial<SheetRequest> = {}, data: unknown = ELB
   };
 }
 
-export function sheetFor(more: Partial<SheetRequest> = {}, data: unknown = ELBOW): Sheet {
+export function sheetFor(more: Partial<SheetRequest> = {}, data: object = ELBOW): Sheet {
   const sheet = laySheet(requestFor(more, data));
   if (sheet === undefined) throw new Error("nothing to draw");
   return sheet;
