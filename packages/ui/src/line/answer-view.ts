@@ -38,7 +38,9 @@ export function answerView(checked: Checked, worst: number, sampling: Sampling, 
 function writeSureness({ kind }: Certainty, sampling: Sampling): string {
   if (sampling === "waiting") return "How sure? ...";
   if (sampling === "coarse") return `${SURENESS[kind]} (so far) ...`;
-  return kind === "notSampled" && sampling === "stopped" ? "How sure was not worked out." : SURENESS[kind];
+  if (sampling === "outdated") return "Stopped: all this is still of the plan before.";
+  if (sampling !== "stopped") return SURENESS[kind];
+  return kind === "notSampled" ? "How sure was not worked out." : `${SURENESS[kind]} (so far)`;
 }
 
 const SURENESS: Readonly<Record<Certainty["kind"], string>> = {

@@ -1,7 +1,7 @@
 import { html, nothing } from "lit";
 import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
 import type { SavedDrawing } from "../sheet/saved-drawing.js";
-import { type Board, refusalFor, type Tool } from "./board.js";
+import { type Board, refusalFor } from "./board.js";
 
 /** The drawings: both where there is room, else the one turned to. */
 export function drawingsView(board: Board) {
@@ -21,27 +21,11 @@ export function planTable(board: Board) {
   ></headfall-plan-table>`;
 }
 
-function aboveView({ plan, checked, part, system, moment, tool, acts }: Board) {
+function aboveView({ plan, checked, part, system, moment, tool }: Board) {
   return html`<div class="drawing" part="above">
-      <headfall-above
-        .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .tool=${tool}
-      ></headfall-above>
-    </div>
-    ${toolsView(tool, acts.take)}`;
-}
-
-const TOOLS: readonly { tool: Tool; label: string }[] = [
-  { tool: "hand", label: "Choose and move" },
-  { tool: "run", label: "Draw a run" },
-  { tool: "drinkers", label: "Put drinkers" },
-];
-
-function toolsView(chosen: Tool, take: (tool: Tool) => void) {
-  return html`<div class="tools" role="group" aria-label="What the hand does" part="tools">
-    ${TOOLS.map(
-      ({ tool, label }) =>
-        html`<button aria-pressed=${tool === chosen ? "true" : "false"} @click=${() => take(tool)}>${label}</button>`,
-    )}
+    <headfall-above
+      .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .tool=${tool}
+    ></headfall-above>
   </div>`;
 }
 

@@ -182,8 +182,12 @@ export class HeadfallLine extends LitElement {
     return html`
       <div class="board">
         <div class="stage">
-          <div class="bar">${countsView(checked)} ${board && rest?.undoView(board)}</div>
-          ${board && rest?.viewsView(board)} ${board === undefined ? stageView(checked, worst, this.units) : rest?.drawingsView(board)}
+          <div class="bar">${board && rest?.barView(board)}</div>
+          <div class="kept">
+            ${countsView(checked)}
+            ${board === undefined ? stageView(checked, worst, this.units) : rest?.drawingsView(board)}
+          </div>
+          ${board && rest?.toolsBelow(board)}
         </div>
         <section class="side controls" aria-label="What to change">
           ${answerView(checked, worst, this.#check.sampling, this.units)} ${this.#progress()}

@@ -9,10 +9,14 @@ export const lineStyles = css`
   .inline-mark { flex: none; overflow: visible; }
   .sheet { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.25rem 0.75rem 0.75rem; }
 
-  .bar { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0.25rem 0.5rem; }
+  .bar { display: flex; flex-wrap: wrap; align-items: center; gap: 0.35rem 0.75rem; min-height: 44px; margin: 0.35rem 0; }
   .undo, .views, .tools { display: flex; gap: 0.35rem; }
+  .views, .bar .tools { flex: 1 1 auto; }
   .views > *, .tools > * { flex: 1; padding: 0 0.35rem; }
-  .views, .tools { margin: 0.35rem 0; }
+  .undo > * { padding: 0 0.5rem; }
+  .tools { margin: 0.35rem 0; }
+  .bar .tools { margin: 0; }
+  .kept { display: grid; gap: 0.35rem; }
   button[aria-pressed="true"] { border: 2px solid var(--_accent); font-weight: 700; color: var(--_ink); }
   button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
   .progress { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem; }
@@ -51,7 +55,9 @@ export const lineStyles = css`
   /* A drawing stays in view while the hand is on a control, where the screen is tall enough for both; tables are long. */
   @media (max-width: 899px) and (min-height: 620px) {
     :host(:not([view="table"])) {
-      .stage { position: sticky; top: 0; z-index: 1; }
+      /* Only the counts and the drawing stay; what stands over and under them moves on. */
+      .stage { display: contents; }
+      .kept { position: sticky; top: 0; z-index: 1; background: var(--_paper); padding-bottom: 0.25rem; }
       /* What the keyboard comes to is scrolled clear of it. */
       .controls { --_clear: 26rem; }
       .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
@@ -65,7 +71,7 @@ export const lineStyles = css`
   @media print {
     .controls { display: none; }
     .board { display: block; }
-    .stage { position: static; }
+    .kept { position: static; }
     .deep { content-visibility: visible; }
   }
 `;

@@ -7,7 +7,7 @@ import "../define-rest.js";
 import { PlanStore } from "../store/plan-store.js";
 import { tableStyles } from "../tables/table.styles.js";
 
-export { undoView, viewsView } from "./bar-view.js";
+export { barView, toolsBelow } from "./bar-view.js";
 
 import { boardStyles } from "./board.styles.js";
 
