@@ -19,6 +19,8 @@ test("hostile names typed into every field stay text everywhere, and nothing ove
     const type = async (field: string, words: string) => {
       await page.getByRole("textbox", { name: field, exact: true }).fill(words);
       await page.keyboard.press("Enter");
+      // The field is called by the new name once the name is taken.
+      await page.getByRole("textbox", { name: field, exact: true }).waitFor({ state: "detached" });
     };
     for (const [round, hostile] of HOSTILE.entries()) {
       const { sources, points, runs } = await sketch.plan();

@@ -99,9 +99,10 @@ test("from the keyboard alone, a line is begun, drawn, hung with drinkers and ju
     await press(sketch.part("end point 1"), "Enter", "Shift+ArrowRight", "Shift+ArrowRight");
     await tabTo(page, sketch.part("run 1"), "Shift+Tab");
     await page.keyboard.press("Enter");
-    await type(panel.getByLabel("Fall", { exact: true }), "20 cm", "Tab");
     await type(panel.getByLabel("How many"), "10", "Tab");
     await type(panel.getByLabel("One every"), "20 cm", "Enter");
+    await press(panel.getByRole("button", { name: "Its run: run 1" }), "Enter");
+    await type(panel.getByLabel("Fall", { exact: true }), "20 cm", "Enter");
     await expectVerdictOnTen(sketch);
     const spoken = page.locator("headfall-line [role=status]").first();
     await expect.poll(() => spoken.textContent(), { timeout: 5000 }).toMatch(/^Verdict: .*\d/);

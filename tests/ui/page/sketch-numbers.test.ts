@@ -18,10 +18,10 @@ const SOURCE = /Source: .*\[[a-z0-9-]+\]/;
 const FORMULA = /[a-zA-Zα-ω] = /;
 const FIGURES = /= [-(]?\d[\d.,]* /;
 
-/** A number, by what it is about, where it is found, and what must be told of it. */
+/** What must be told of a loss. */
 const LOSS = [FORMULA, FIGURES, SOURCE, /Second opinion/, /made for|valid|Re /i];
 
-test("a drinker's mark touched tells how its verdict was got: formula, figures, and whether it is sure", async () => {
+test("a drinker's mark touched tells how its verdict was got, by formula and figures", async () => {
   await visitSketch(async (sketch) => {
     await sketch.open(YARD);
     await sketch.turnTo("Above");

@@ -12,8 +12,11 @@ const LONG_MS = 50;
 /** Work that lasts longer than this is shown, and can be stopped [ms]. */
 const SHOW_AFTER_MS = 1000;
 
-/** How far the close calls of the newest plan are: still to come, coarse, all there, or stopped by the user. */
-export type Sampling = "waiting" | "coarse" | "whole" | "stopped";
+/**
+ * How far the close calls of the newest plan are: still to come, coarse, all there, stopped by the user; or stopped
+ * before anything of the newest plan was known.
+ */
+export type Sampling = "waiting" | "coarse" | "whole" | "stopped" | "outdated";
 
 /**
  * Checks a plan for its host: quickly on the next animation frame, however many changes came before it, and with
@@ -76,7 +79,7 @@ export class CheckController implements ReactiveController {
   stop(): void {
     this.#asker.close();
     this.#turn = 0;
-    this.sampling = "stopped";
+    this.sampling = this.checkedPlan === this.#plan ? "stopped" : "outdated";
     this.#show(undefined);
     this.#host.requestUpdate();
   }
