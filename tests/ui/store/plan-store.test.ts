@@ -1,8 +1,9 @@
-import type { Plan } from "@headfall/hydraulics";
+import { type Plan, runEnds } from "@headfall/hydraulics";
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { randomEdit } from "../../arbitraries/plan-edits.js";
+import { PLACED } from "../fixtures/placed-plan.js";
 import { frozen, PLANS, planOf } from "./plan-cases.js";
 
 const plan: Plan = frozen({ headfall: 1, sources: [{ vessel: "bucket-20l" }], runs: [{ length: "3 m" }] });
@@ -130,4 +131,17 @@ describe("PlanStore", () => {
     store.edit(raise("2 m"), "metric", "drag 1");
     expect(store.plan).toMatchObject({ name: "coop", sources: [{ stand: "2 m" }] });
   });
+});
+
+test("PlanStore takes back in one step a drag that ended in a tee, and both runs meet where it was let go", () => {
+  const store = new PlanStore(PLACED);
+  const place = { x: 6, y: 0 };
+  store.edit({ kind: "moveJoint", joint: "pen", place }, "metric", "drag 1");
+  const landed = store.edit({ kind: "landJoint", joint: "pen", run: 0, along: 6 }, "metric", "drag 1");
+  expect(landed).toMatchObject({ ok: true, words: "pen laid upon feed" });
+  const tee = runEnds(store.plan)[1]!.to;
+  expect(store.plan.points?.find(({ id }) => id === tee)?.place).toEqual({ x: "6 m", y: "0 cm" });
+  expect(runEnds(store.plan).filter(({ from, to }) => from === tee || to === tee)).toHaveLength(3);
+  expect(store.undo()).toBeDefined();
+  expect(store.plan).toBe(PLACED);
 });
