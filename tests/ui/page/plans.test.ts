@@ -26,6 +26,23 @@ test("on a first visit an example is shown, and nothing is kept until something 
   });
 });
 
+test("on a first visit, the drawing stays under a hand that drags on it, and the first question goes once it is lifted", async () => {
+  await visitPlans(async (plans) => {
+    const { page } = plans;
+    const stand = page.getByRole("slider", { name: /stand/i }).first();
+    await stand.scrollIntoViewIfNeeded();
+    const box = (await stand.boundingBox())!;
+    const [x, y] = [box.x + box.width / 2, box.y + box.height / 2];
+    await page.mouse.move(x, y);
+    await page.mouse.down();
+    await page.mouse.move(x, y - 20, { steps: 5 });
+    await plans.saved();
+    expect(await plans.button("Draw a line of your own").count()).toBe(1);
+    await page.mouse.up();
+    await plans.button("Draw a line of your own").waitFor({ state: "detached" });
+  });
+});
+
 test("a line of one's own begins with one question, and is there again after a reload", async () => {
   await visitPlans(async (plans) => {
     await begin(plans);

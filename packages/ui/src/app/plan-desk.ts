@@ -14,6 +14,7 @@ import type { Begun } from "./begin-with-last.js";
 import type { Desk, Page } from "./desk.js";
 import { DeskNotices } from "./desk-notices.js";
 import { EXAMPLES } from "./examples.js";
+import { LiftedHand } from "./lifted-hand.js";
 import type { Notice } from "./notice.js";
 import { watchPage } from "./page-life.js";
 import { ParkedPlans } from "./parked-plans.js";
@@ -30,6 +31,7 @@ export class PlanDesk implements Desk {
   readonly #autosave: Autosave;
   readonly #tabs: Tabs;
   readonly #notices: DeskNotices;
+  readonly #hand = new LiftedHand();
   readonly #pageId = newId();
   onListChanged: () => void = () => undefined;
 
@@ -206,7 +208,7 @@ export class PlanDesk implements Desk {
     rememberPlan(id);
     forgetLeftover(this.#pageId);
     this.#tabs.tell(id);
-    this.#closeCard();
+    this.#hand.when(() => this.#closeCard());
     this.onListChanged();
     if (this.parked.all.length > 0) void this.parked.save();
   }
