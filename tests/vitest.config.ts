@@ -69,7 +69,7 @@ export default defineConfig({
           hookTimeout: 60_000,
           // On a machine that has other work, the page takes its time too.
           expect: { poll: { timeout: 10_000 } },
-          maxWorkers: 1,
+          maxWorkers: 2,
           sequence: { groupOrder: 2 },
         },
       },

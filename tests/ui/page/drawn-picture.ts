@@ -62,8 +62,12 @@ export function drawnPicture(drawing: Locator): Promise<string> {
         .map(([name, look]) => ` ${name}="${look.startsWith("rgb") ? look : rounded(look, 2)}"`);
     };
 
-    const rootWords = ({ clientWidth, clientHeight }: SVGGraphicsElement) =>
-      ` xmlns="http://www.w3.org/2000/svg" font-family="sans-serif" width="${clientWidth}" height="${clientHeight}"`;
+    // A page to be printed is shown as large as the screen lets it be; on paper it is one and the same.
+    const sizeOf = ({ classList, clientWidth, clientHeight }: SVGGraphicsElement) =>
+      classList.contains("page") ? "" : ` width="${clientWidth}" height="${clientHeight}"`;
+
+    const rootWords = (root: SVGGraphicsElement) =>
+      ` xmlns="http://www.w3.org/2000/svg" font-family="sans-serif"${sizeOf(root)}`;
 
     const write = (element: SVGGraphicsElement, indent: string): string => {
       if (!isSeen(element)) return "";

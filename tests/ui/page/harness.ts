@@ -1,5 +1,5 @@
 import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from "playwright";
-import { inject } from "vitest";
+import { afterAll, inject } from "vitest";
 import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
 
 /** A page under test, and what went wrong in it so far. */
@@ -9,8 +9,28 @@ export interface VisitedPage {
   readonly faults: string[];
 }
 
+let running: Promise<Browser> | undefined;
+
+/** The browser of this file's tests: started when the first one asks, ended after the last. */
+export function browserOfTests(): Promise<Browser> {
+  running ??= startBrowser();
+  return running;
+}
+
+async function startBrowser(): Promise<Browser> {
+  const executablePath = await findBrowser();
+  if (executablePath === undefined) throw new Error(NO_BROWSER);
+  return chromium.launch({ executablePath, args: BROWSER_SWITCHES });
+}
+
+afterAll(async () => {
+  const browser = await running?.catch(() => undefined);
+  await browser?.close();
+});
+
 /**
- * Opens the built page in a fresh browser, lets `visit` use it, and closes it.
+ * Opens the built page as on a first visit, with nothing kept from other visits, lets `visit` use it,
+ * and closes it.
  *
  * @param visit    what the test does; the page is loaded when it is called
  * @param options  of the visit: screen size, colour scheme, motion, and so on; `path` is put after the page's address
@@ -20,14 +40,7 @@ export async function visitPage(
   visit: (visited: VisitedPage) => Promise<void>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
-  const executablePath = await findBrowser();
-  if (executablePath === undefined) throw new Error(NO_BROWSER);
-  const browser = await chromium.launch({ executablePath, args: BROWSER_SWITCHES });
-  try {
-    await visitIn(browser, visit, options);
-  } finally {
-    await browser.close();
-  }
+  await visitIn(await browserOfTests(), visit, options);
 }
 
 /** The same in a browser that runs already, of whatever engine, with nothing kept from other visits. */

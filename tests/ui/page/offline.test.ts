@@ -1,18 +1,17 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { type Browser, type BrowserContext, chromium } from "playwright";
+import type { BrowserContext } from "playwright";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from "vitest";
 import { buildStandalone } from "../../../.ci/build.mjs";
-import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
 import { buildAnother } from "./build-another.js";
+import { browserOfTests } from "./harness.js";
 import { PlansPage } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
 
 const cache = fileURLToPath(new URL("../../../node_modules/.cache/", import.meta.url));
 const HEN_HOUSE = "Alder Bank, hen house";
 let second = "";
-let browser: Browser;
 let context: BrowserContext;
 let server: SwitchableServer;
 let thrown: string[];
@@ -26,15 +25,13 @@ beforeAll(async () => {
 afterAll(() => rmSync(second, { recursive: true, force: true }));
 
 beforeEach(async () => {
-  const executablePath = await findBrowser();
-  browser = await chromium.launch({ ...(executablePath && { executablePath }), args: BROWSER_SWITCHES });
-  context = await browser.newContext({ viewport: { width: 1280, height: 900 } });
+  context = await (await browserOfTests()).newContext({ viewport: { width: 1280, height: 900 } });
   server = await SwitchableServer.start(inject("pageFolder"));
   thrown = [];
 });
 
 afterEach(async () => {
-  await browser.close();
+  await context.close();
   await server.close();
   expect(thrown).toEqual([]);
 });

@@ -1,9 +1,9 @@
 import { createHash } from "node:crypto";
 import { deflateRawSync } from "node:zlib";
-import { type BrowserContextOptions, chromium } from "playwright";
+import type { BrowserContextOptions } from "playwright";
 import { expect, inject, test } from "vitest";
-import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
 import { smallLine } from "../fixtures/stored-plans.js";
+import { browserOfTests } from "./harness.js";
 import { PlansPage, visitPlans } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
 
@@ -46,14 +46,10 @@ test("a plan shared as a link opens as the same plan in another browser, and aga
 });
 
 test("what stands in a link is sent to no server", async () => {
-  const executablePath = await findBrowser();
   const server = await SwitchableServer.start(inject("pageFolder"));
-  const browser = await chromium.launch({
-    ...(executablePath && { executablePath }),
-    args: BROWSER_SWITCHES,
-  });
+  const context = await (await browserOfTests()).newContext();
   try {
-    const page = await browser.newPage();
+    const page = await context.newPage();
     const hash = linkTo(JSON.stringify(smallLine));
     await page.goto(server.address + hash);
     const plans = new PlansPage(page);
@@ -65,7 +61,7 @@ test("what stands in a link is sent to no server", async () => {
       expect(server.asked.filter((asked) => asked.includes(hash.slice(start, start + 12)))).toEqual([]);
     }
   } finally {
-    await browser.close();
+    await context.close();
     await server.close();
   }
 });

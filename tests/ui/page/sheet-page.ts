@@ -1,7 +1,7 @@
 import { fileURLToPath } from "node:url";
-import { type Browser, chromium, type Page } from "playwright";
+import type { Page } from "playwright";
 import { build } from "vite";
-import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
+import { browserOfTests } from "./harness.js";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const HOME = "http://sheet.example/";
@@ -31,11 +31,9 @@ window.showSave = async (text) => {
 /** Opens that page under the policy of the built one, and closes the browser afterwards. */
 export async function visitSheet(visit: (page: Page) => Promise<void>): Promise<void> {
   const script = await bundled();
-  const executablePath = await findBrowser();
-  if (executablePath === undefined) throw new Error(NO_BROWSER);
-  const browser: Browser = await chromium.launch({ executablePath, args: BROWSER_SWITCHES });
+  const context = await (await browserOfTests()).newContext();
   try {
-    const page = await browser.newPage();
+    const page = await context.newPage();
     const faults: string[] = [];
     page.on("pageerror", ({ message }) => faults.push(message));
     page.on("console", (message) => {
@@ -55,7 +53,7 @@ export async function visitSheet(visit: (page: Page) => Promise<void>): Promise<
     await visit(page);
     if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
   } finally {
-    await browser.close();
+    await context.close();
   }
 }
 

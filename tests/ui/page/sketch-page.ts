@@ -1,9 +1,8 @@
 import type { Plan } from "@headfall/hydraulics";
-import { type Browser, type BrowserContextOptions, chromium, type Locator, type Page } from "playwright";
-import { afterAll, expect, inject } from "vitest";
-import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
+import type { BrowserContextOptions, Locator, Page } from "playwright";
+import { expect } from "vitest";
 import { Fingers, middleOf, type Spot } from "./fingers.js";
-import { watchForFaults } from "./harness.js";
+import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 import { PlansPage } from "./plans-page.js";
 
@@ -132,36 +131,15 @@ export class SketchPage {
   }
 }
 
-/** One browser for all visits of a file: each is a fresh profile in it. */
-let browser: Browser | undefined;
-afterAll(async () => {
-  await browser?.close();
-  browser = undefined;
-});
-
 /** Opens the page whole, and lets `visit` sketch on it; errors and breaches of the policy are faults. */
 export async function visitSketch(
   visit: (sketch: SketchPage) => Promise<void>,
   options: BrowserContextOptions = DESKTOP,
 ): Promise<void> {
-  if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
-  browser ??= await startBrowser();
-  const context = await browser.newContext({ baseURL: inject("pageAddress"), ...options });
-  try {
-    const page = await context.newPage();
-    const faults = watchForFaults(page);
-    await page.goto("./", { waitUntil: "load" });
+  await visitPage(async ({ page, faults }) => {
     const sketch = await SketchPage.of(page);
     await sketch.plans.ready();
     await visit(sketch);
     expect(faults).toEqual([]);
-  } finally {
-    await context.close();
-  }
-}
-
-async function startBrowser(): Promise<Browser> {
-  const executablePath = await findBrowser();
-  if (executablePath === undefined) throw new Error(NO_BROWSER);
-  return chromium.launch({ executablePath, args: BROWSER_SWITCHES });
+  }, options);
 }

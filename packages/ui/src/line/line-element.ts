@@ -183,7 +183,7 @@ export class HeadfallLine extends LitElement {
       <div class="board">
         <div class="stage">
           <div class="bar">${board && rest?.barView(board)}</div>
-          <div class="kept">
+          <div class="stays">
             ${countsView(checked)}
             ${board === undefined ? stageView(checked, worst, this.units) : rest?.drawingsView(board)}
           </div>

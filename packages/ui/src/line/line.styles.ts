@@ -16,7 +16,7 @@ export const lineStyles = css`
   .undo > * { padding: 0 0.5rem; }
   .tools { margin: 0.35rem 0; }
   .bar .tools { margin: 0; }
-  .kept { display: grid; gap: 0.35rem; }
+  .stays { display: grid; gap: 0.35rem; }
   button[aria-pressed="true"] { border: 2px solid var(--_accent); font-weight: 700; color: var(--_ink); }
   button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
   .progress { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem; }
@@ -57,7 +57,7 @@ export const lineStyles = css`
     :host(:not([view="table"])) {
       /* Only the counts and the drawing stay; what stands over and under them moves on. */
       .stage { display: contents; }
-      .kept { position: sticky; top: 0; z-index: 1; background: var(--_paper); padding-bottom: 0.25rem; }
+      .stays { position: sticky; top: 0; z-index: 1; background: var(--_paper); padding-bottom: 0.25rem; }
       /* What the keyboard comes to is scrolled clear of it. */
       .controls { --_clear: 26rem; }
       .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
@@ -71,7 +71,7 @@ export const lineStyles = css`
   @media print {
     .controls { display: none; }
     .board { display: block; }
-    .kept { position: static; }
+    .stays { position: static; }
     .deep { content-visibility: visible; }
   }
 `;
