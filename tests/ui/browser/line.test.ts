@@ -85,6 +85,21 @@ test("when the stand is typed in, the plan keeps the text, the old plan is unhar
   expect(plan.sources[0]!.stand).toBe("60 cm");
 });
 
+test("when a slider is pressed on faster than the line is worked out, no press is lost", async () => {
+  const line = await shown();
+  const part = line.shadowRoot!.querySelector("headfall-part")!;
+  const stand = part.shadowRoot!.querySelector("headfall-quantity")!;
+  const slider = stand.shadowRoot!.querySelector<HTMLInputElement>("input[type=range]")!;
+  for (let press = 0; press < 5; press++) {
+    slider.stepUp();
+    slider.dispatchEvent(new Event("input", { bubbles: true, composed: true }));
+    await part.updateComplete;
+    await stand.updateComplete;
+  }
+  expect(line.plan!.sources[0]!.stand).toBe("65 cm");
+  expect(slider.value).toBe("0.65");
+});
+
 test("when another pipe is chosen, the run has it", async () => {
   const line = await shown();
   line.selected = { kind: "run", run: 0 };

@@ -9,6 +9,10 @@ export class LinePage {
   /** Waits until the line has been worked out, close calls included. */
   async settled(): Promise<void> {
     await this.page.locator("headfall-line .counts").waitFor();
+    // What was just changed is checked at the next frame; until then the line shows what was before.
+    await this.page.evaluate(
+      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    );
     await this.page.getByText("How sure? ...").waitFor({ state: "detached" });
   }
 

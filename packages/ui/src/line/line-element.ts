@@ -8,6 +8,7 @@ import type { Selected } from "../kernels/selected.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
 import { worstDrinker } from "../kernels/worst-drinker.js";
+import type { EditWantedEvent } from "../store/edit-wanted-event.js";
 import type { PlanChange } from "../store/plan-change.js";
 import { PlanChangedEvent } from "../store/plan-changed-event.js";
 import type { PlanStore } from "../store/plan-store.js";
@@ -15,6 +16,7 @@ import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
 import { answerView, countsView } from "./answer-view.js";
 import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
+import { fieldsAround } from "./fields-around.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
 import { momentOf, type Shown } from "./moments-view.js";
@@ -22,6 +24,7 @@ import { drinkerOf, pathFor } from "./part-on-line.js";
 import { problemsView } from "./problems-view.js";
 import type * as Rest from "./rest.js";
 import { stageView } from "./stage-view.js";
+import { stepOfKeys } from "./step-of-keys.js";
 
 /** Rest after the last edit of a drag before the tables below follow [ms]. */
 const DRAG_REST_MS = 200;
@@ -101,7 +104,7 @@ export class HeadfallLine extends LitElement {
     this.how = undefined;
     this.rest = undefined;
     this.showsAll = false;
-    this.addEventListener("edit-wanted", (event) => this.#edit(event.change, event.gesture, viewOf(event)));
+    this.addEventListener("edit-wanted", (event) => this.#editWanted(event));
     this.addEventListener("gesture-given-up", ({ gesture }) => this.#store?.giveUp(gesture));
     this.addEventListener("part-chosen", ({ part }) => this.#choose(part));
     this.addEventListener("how-wanted", ({ subject }) => {
@@ -273,6 +276,13 @@ export class HeadfallLine extends LitElement {
     </p>`;
   }
 
+  #editWanted(event: EditWantedEvent): void {
+    const field = fieldsAround(event);
+    this.#edit(event.change, event.gesture, field?.localName);
+    // The drawings follow with the check; a field that is still under the hand must not fall back for that long.
+    if (field !== undefined) field.plan = this.plan;
+  }
+
   #edit(change: PlanChange, gesture?: string, by = "drawing"): void {
     const edited = this.#store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
@@ -353,21 +363,4 @@ export class HeadfallLine extends LitElement {
     });
     return this.#loading;
   }
-}
-
-/** The view an edit came from: the panel, the tables, or a drawing. */
-function viewOf(event: Event): string {
-  const names = event.composedPath().map((target) => (target instanceof Element ? target.localName : ""));
-  return ["headfall-part", "headfall-plan-table"].find((name) => names.includes(name)) ?? "drawing";
-}
-
-/** Ctrl+Z, Ctrl+Shift+Z and Ctrl+Y, but not where text is being typed: there they mean the text. */
-function stepOfKeys(event: KeyboardEvent): "undo" | "redo" | undefined {
-  if (!(event.ctrlKey || event.metaKey) || event.altKey) return undefined;
-  const target = event.composedPath()[0];
-  if (target instanceof HTMLInputElement && target.type === "text") return undefined;
-  if (target instanceof HTMLTextAreaElement) return undefined;
-  const key = event.key.toLowerCase();
-  if (key === "y" || (key === "z" && event.shiftKey)) return "redo";
-  return key === "z" ? "undo" : undefined;
 }
