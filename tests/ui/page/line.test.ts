@@ -6,9 +6,8 @@ import { describe, expect, inject, test } from "vitest";
 import { contrastOf } from "./contrast.js";
 import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { DESKTOP_SIZE as DESKTOP, PHONE_SIZE as PHONE, SCREENS } from "./screens.js";
 
-const PHONE = { width: 360, height: 740 };
-const DESKTOP = { width: 1280, height: 900 };
 const STAND = "Stand";
 
 /** A tee with three drinkers to the left and five to the right; all of it invented. */
@@ -221,12 +220,7 @@ test("all JavaScript that is fetched before the first verdict is at most 100 kB 
   });
 });
 
-describe.each([
-  ["on a phone, in light", PHONE, "light"],
-  ["on a phone, in the dark", PHONE, "dark"],
-  ["on a desktop, in light", DESKTOP, "light"],
-  ["on a desktop, in the dark", DESKTOP, "dark"],
-] as const)("%s", (_where, viewport, colorScheme) => {
+describe.each(SCREENS)("%s", (_where, viewport, colorScheme) => {
   test("axe finds nothing, nothing scrolls sideways, and verdicts stand out by 7 to 1", async () => {
     await visitLine(
       async (line) => {

@@ -1,9 +1,8 @@
 import { describe, expect, test } from "vitest";
 import { smallLine } from "../fixtures/stored-plans.js";
 import { type PlansPage, visitPlans } from "./plans-page.js";
+import { PHONE_SIZE as PHONE, SCREENS } from "./screens.js";
 
-const PHONE = { width: 360, height: 740 };
-const DESKTOP = { width: 1280, height: 900 };
 const HEN_HOUSE = "Alder Bank, hen house";
 
 /** Begins a plan of one's own, as on a first visit. */
@@ -312,12 +311,7 @@ test("the list is worked from the keyboard alone, and gives the keyboard back wh
   });
 });
 
-describe.each([
-  ["on a phone, in light", PHONE, "light"],
-  ["on a phone, in the dark", PHONE, "dark"],
-  ["on a desktop, in light", DESKTOP, "light"],
-  ["on a desktop, in the dark", DESKTOP, "dark"],
-] as const)("%s", (_where, viewport, colorScheme) => {
+describe.each(SCREENS)("%s", (_where, viewport, colorScheme) => {
   test("axe finds nothing in the start card, the list, the new plan and the link; all fit, all are 44 px high", async () => {
     await visitPlans(
       async (plans) => {

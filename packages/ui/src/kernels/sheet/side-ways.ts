@@ -18,7 +18,7 @@ export interface Ways {
 }
 
 /**
- * One way for every branch: to the farthest drinker of each run that has any, but none whose drinkers are all on a
+ * One way for every branch: to the farthest drinker of each run with drinkers, but none whose drinkers are all on a
  * longer one already.
  *
  * @param run  only the way to the drinkers of this run

@@ -87,7 +87,7 @@ function typedCut(run: PlanRun, along: number, system: UnitSystem): { along: num
   return { along: metresOf(typed), typed };
 }
 
-/** Places are written down where the new joint needs one: when the drawing has any. */
+/** Writes places down where the new joint needs one: in a plan that says where things are. */
 function placedEnds(plan: Plan, index: number, drawn: AboveLayout, system: UnitSystem): Plan {
   if (!saysPlaces(plan)) return plan;
   const { from, to } = runEnds(plan)[index]!;
