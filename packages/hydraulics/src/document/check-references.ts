@@ -1,3 +1,4 @@
+import { checkPens } from "./check-pens.js";
 import { checkReadings } from "./check-readings.js";
 import { checkReadingsRise, checkSurvey } from "./check-series.js";
 import { type Entry, entries, fitProblem, isEntry, lengthOf, type Report } from "./entry.js";
@@ -25,6 +26,7 @@ export function checkReferences(document: Entry): Problem[] {
     if (typeof entry["pipe"] === "string")
       report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
   });
+  checkPens(document, report);
   const own = document["ownDrinkers"];
   if (isEntry(own)) {
     for (const [name, drinker] of Object.entries(own)) {

@@ -1,4 +1,5 @@
-import { type Found, findDrinker, findFitting, findPipe, findVessel } from "../tables/by-name.js";
+import type { BirdKind } from "../tables/bird-types.js";
+import { type Found, findBird, findDrinker, findFitting, findPipe, findVessel } from "../tables/by-name.js";
 import type { DrinkerKind, FittingKind, PipeSize, VesselKind } from "../tables/row-types.js";
 import { type Problem, writeFound } from "./problem.js";
 
@@ -8,6 +9,7 @@ export function readFittingText(text: string): { name: string; count: number } {
   return match === null ? { name: text.trim(), count: 1 } : { name: match[1], count: Number(match[2]) };
 }
 
+export const findBirdByName = (words: string): BirdKind | undefined => kindOf(findBird(words));
 export const findPipeByName = (words: string): PipeSize | undefined => kindOf(findPipe(words));
 export const findFittingByName = (words: string): FittingKind | undefined => kindOf(findFitting(words));
 export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindOf(findDrinker(words));
@@ -18,6 +20,7 @@ function kindOf<Kind>(found: Found<Kind>): Kind | undefined {
 }
 
 const FINDERS = {
+  bird: { find: findBird, example: "hen" },
   pipe: { find: findPipe, example: "pvc-sch40-1/2" },
   fitting: { find: findFitting, example: "elbow-90" },
   drinker: { find: findDrinker, example: "nipple-side-action" },

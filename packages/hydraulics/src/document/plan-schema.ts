@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { type birds, carry, pen, REGIONS, weather } from "./birds-schema.js";
 import {
   doubts,
   type drinkerGroup,
@@ -12,6 +13,7 @@ import {
 import {
   atLeast,
   atMost,
+  date,
   describe,
   LIMITS,
   longText,
@@ -62,6 +64,24 @@ export const planSchema = z.strictObject({
     z.array(run).check(atMost(LIMITS.runs)),
     "Lengths of pipe or hose; none while a plan is only begun.",
   ),
+  pens: optional(
+    describe(
+      z.array(pen).check(atMost(200)),
+      "Pens of birds and the drinkers they reach: how many drink at once, and how much, then follows from them.",
+    ),
+  ),
+  day: optional(
+    date(
+      "The day the plan is for: ages of birds hatched on a known day are counted on it. If left out: the day it is asked on.",
+    ),
+  ),
+  weather: optional(describe(weather, "The air where the birds are, and the light.")),
+  region: optional(
+    describe(z.enum(REGIONS), "Whose rules and advice on drinkers are held against the plan.", {
+      rule: "EU",
+    }),
+  ),
+  carry: optional(describe(carry, "How water is carried to what is filled by hand.")),
   ownDrinkers: optional(
     describe(z.record(name("Name of the drinker."), ownDrinker), "Drinkers measured by the user, by name."),
   ),
@@ -84,6 +104,16 @@ export type PlanFitting = z.infer<typeof fitting>;
 export type PlanPlace = NonNullable<PlanPoint["place"]>;
 export type PlanPipe = z.infer<typeof pipe>;
 export type OwnDrinker = z.infer<typeof ownDrinker>;
+
+export type PlanPen = NonNullable<Plan["pens"]>[number];
+export type PlanBirds = z.infer<typeof birds>;
+export type PlanRefill = NonNullable<PlanSource["refill"]>;
+export type PlanRoof = NonNullable<PlanSource["roof"]>;
+
+/** The batches of a pen as a list, however they were written. */
+export function batchesOf(pen: PlanPen): readonly PlanBirds[] {
+  return Array.isArray(pen.birds) ? pen.birds : [pen.birds];
+}
 
 /** The groups of a run as a list, however they were written. */
 export function drinkerGroupsOf(run: PlanRun): readonly PlanDrinkerGroup[] {

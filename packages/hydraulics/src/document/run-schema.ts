@@ -149,6 +149,12 @@ export const run = z.strictObject({
       "Elbows, valves and the like, besides the way in from a source, which is always counted.",
     ),
   ),
+  hung: optional(
+    describe(
+      z.boolean(),
+      "Whether it hangs on cords and is raised as the birds grow; its heights in the plan are those of the plan's day.",
+    ),
+  ),
   tap: optional(describe(z.enum(["open", "half", "shut"]), "A tap at the start of the run.", "tap")),
   oneWay: optional(
     describe(

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { readClock, readDay } from "../units/day.js";
 import { type QuantityKind, readQuantity } from "../units/quantity.js";
 import { DEFAULTS, type DefaultName } from "./defaults.js";
 
@@ -124,6 +125,40 @@ export const place = (description: string) =>
       y: quantity("length", ACROSS, "Up on the drawing."),
     }),
     description,
+  );
+
+const readable = (read: (typed: string) => unknown, allowed: string, mend: string) =>
+  z.string().check(
+    z.check<string>((payload) => {
+      if (read(payload.value) !== undefined) return;
+      const found = JSON.stringify(payload.value.slice(0, 40));
+      const fault: CustomFault = { fault: "unreadable", found, allowed, mend };
+      payload.issues.push({ code: "custom", input: payload.value, params: { ...fault } });
+    }),
+  );
+/** A share as typed: "80 %". */
+export const share = (description: string, fallback?: Fallback) =>
+  describe(
+    readable(readShare, "A share is from 0 to 100 %.", 'Write for instance "80 %".'),
+    description,
+    fallback,
+  );
+/** A day as typed: "2026-07-04". */
+export const date = (description: string) =>
+  describe(
+    readable(readDay, "A day is year, month and day, from 1800 to 2200.", 'Write for instance "2026-07-04".'),
+    `${description} Year, month, day: \`2026-07-04\`.`,
+  );
+/** A time of day as typed: "06:30". */
+export const clock = (description: string, fallback?: Fallback) =>
+  describe(
+    readable(
+      readClock,
+      "A time of day is hours and minutes, from 00:00 to 23:59.",
+      'Write for instance "06:30".',
+    ),
+    `${description} Hours and minutes: \`06:30\`.`,
+    fallback,
   );
 
 /** A share such as "50 %". */

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { refill, roof } from "./birds-schema.js";
 import { DEFAULTS } from "./defaults.js";
 import { atLeast, atMost, DEPTH, describe, HEIGHT, name, optional, place, quantity } from "./schema-parts.js";
 
@@ -121,6 +122,16 @@ export const source = z.strictObject({
   ),
   level: optional(describe(level, "Water levels above the inside bottom.")),
   vent: optional(describe(vent, "How air gets in: `open`, `sealed`, an opening, or an air tube.", "vent")),
+  refill: optional(
+    describe(
+      refill,
+      "How it is filled again: `none`, by hand every so often, or by a hose with a float valve.",
+      {
+        rule: "none; a vessel with a `feed` or a `roof` fills by that",
+      },
+    ),
+  ),
+  roof: optional(describe(roof, "A roof whose rain runs into it.")),
   feed: optional(
     describe(
       z.strictObject({

@@ -1,3 +1,4 @@
+import { allBirds, type BirdKind } from "./birds.js";
 import { allDrinkers, type DrinkerKind } from "./drinkers.js";
 import { editDistance } from "./edit-distance.js";
 import { allFittings, type FittingKind } from "./fittings.js";
@@ -100,4 +101,14 @@ export function findDrinker(words: string): Found<DrinkerKind> {
  */
 export function findVessel(words: string): Found<VesselKind> {
   return findAmong(allVessels, words);
+}
+
+/**
+ * The kind of bird meant by an id or by what people write, such as "laying hens" or "meat birds".
+ *
+ * @param words  an id or words
+ * @returns the kind, or near misses for a message
+ */
+export function findBird(words: string): Found<BirdKind> {
+  return findAmong(allBirds, words);
 }

@@ -1,0 +1,174 @@
+import { DEFAULTS } from "../document/defaults.js";
+import { findBirdByName } from "../document/find-names.js";
+import { batchesOf, type Plan, type PlanBirds, type PlanPen } from "../document/plan-schema.js";
+import { type Problem, sortProblems, writeFound } from "../document/problem.js";
+import { readShare } from "../document/schema-parts.js";
+import { readClock, readDay } from "../units/day.js";
+import type { Batch, Flock, Pen, Weather } from "./flock.js";
+import type { Line } from "./line.js";
+import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-values.js";
+
+export type FlockBuilding =
+  | { readonly ok: true; readonly flock: Flock; readonly defaults: readonly DefaultUsed[] }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** What the parts of a flock are made with. */
+interface Making {
+  readonly line: Line;
+  readonly day: number | undefined;
+  readonly values: TypedValues;
+  readonly problems: Problem[];
+}
+
+const DAY = 86_400;
+
+/**
+ * Makes the flock a plan describes.
+ *
+ * @param plan  from `readPlan` or `checkDocument`
+ * @param line  the same plan's line, from `buildLine`
+ * @param day   the day it is asked on, "2026-07-04"; counts where the plan names none
+ * @returns the flock (no pens: nobody drinks), or what in the plan does not fit
+ */
+export function buildFlock(plan: Plan, line: Line, day?: string): FlockBuilding {
+  const values = createTypedValues();
+  const asked = plan.day ?? day;
+  const making: Making = {
+    line,
+    day: asked === undefined ? undefined : readDay(asked),
+    values,
+    problems: [],
+  };
+  const pens = plan.pens ?? [];
+  const reached = drinkersOfPens(pens, making);
+  const flock: Flock = {
+    day: making.day,
+    pens: pens.map(
+      (pen, index): Pen => ({
+        id: pen.id ?? `pen ${index + 1}`,
+        index,
+        batches: batchesOf(pen).map((birds, k) => batchOf(birds, pathOfBatch(pen, index, k), k, making)),
+        drinkers: reached[index] ?? [],
+      }),
+    ),
+    weather: weatherOf(plan, pens.length > 0, values),
+  };
+  if (making.problems.length > 0) return { ok: false, problems: sortProblems(making.problems) };
+  return { ok: true, flock, defaults: values.used };
+}
+
+const pathOfBatch = (pen: PlanPen, index: number, k: number) =>
+  Array.isArray(pen.birds) ? `pens[${index}].birds[${k}]` : `pens[${index}].birds`;
+
+function batchOf(birds: PlanBirds, path: string, index: number, making: Making): Batch {
+  const kind = findBirdByName(birds.kind);
+  if (kind === undefined)
+    throw new TypeError(
+      `buildFlock: no bird is called ${JSON.stringify(birds.kind)}; only plans from readPlan or checkDocument can be built`,
+    );
+  if (kind.lays && birds.lay === undefined) making.values.note("lay", `${path}.lay`);
+  return {
+    kind,
+    index,
+    count: birds.count,
+    ageDays: ageOf(birds, kind.grownDays, path, making),
+    lay: kind.lays ? (readShare(birds.lay ?? DEFAULTS.lay.typed) ?? 0) : 0,
+  };
+}
+
+function ageOf(birds: PlanBirds, grownDays: number, path: string, making: Making): number {
+  if (birds.age !== undefined) return making.values.si(birds.age, "time") / DAY;
+  if (birds.hatched === undefined) return grownDays;
+  const hatched = readDay(birds.hatched) ?? 0;
+  if (making.day !== undefined) return making.day - hatched;
+  making.problems.push({
+    code: "missing",
+    path: "day",
+    found: "nothing",
+    allowed: `The birds at ${path} hatched on ${birds.hatched}: their age needs a day to be counted on.`,
+    mend: 'Add for instance "day": "2026-07-04", or say the day when asking.',
+  });
+  return grownDays;
+}
+
+/** By pen the drinkers it reaches: those it names, or if it names none those no other pen names. */
+function drinkersOfPens(pens: readonly PlanPen[], making: Making): (readonly number[])[] {
+  const { drinkers } = making.line;
+  const owner = new Int32Array(drinkers.count).fill(-1);
+  pens.forEach((pen, p) => {
+    pen.drinkers?.forEach((name, k) => {
+      for (const d of drinkersNamed(making.line, name)) {
+        if (owner[d] >= 0 && owner[d] !== p) {
+          making.problems.push(reachedTwice(`pens[${p}].drinkers[${k}]`, name, owner[d], pens));
+          return;
+        }
+        owner[d] = p;
+      }
+    });
+  });
+  const open = pens.flatMap((pen, p) => (pen.drinkers === undefined ? [p] : []));
+  for (const p of open.slice(1)) making.problems.push(whichDrinkers(`pens[${p}].drinkers`));
+  const [rest] = open;
+  if (rest !== undefined)
+    owner.forEach((p, d) => {
+      if (p < 0) owner[d] = rest;
+    });
+  return pens.map((_, p) =>
+    Array.from({ length: drinkers.count }, (_unused, d) => d).filter((d) => owner[d] === p),
+  );
+}
+
+/** Drinkers of the groups, or of the run, that have this name. */
+function drinkersNamed({ drinkers, runs }: Line, name: string): number[] {
+  const run = runs.findIndex(({ id }) => id === name);
+  return Array.from({ length: drinkers.count }, (_, d) => d).filter(
+    (d) => drinkers.groups[drinkers.group[d]].id === name || drinkers.run[d] === run,
+  );
+}
+
+const reachedTwice = (path: string, name: string, other: number, pens: readonly PlanPen[]): Problem => ({
+  code: "doesNotFit",
+  path,
+  found: writeFound(name),
+  allowed: `Each drinker serves one pen; pen ${writeFound(pens[other]?.id ?? `pen ${other + 1}`)} has it already.`,
+  mend: "Give each pen its own group of drinkers, or put the birds into one pen.",
+});
+
+const whichDrinkers = (path: string): Problem => ({
+  code: "missing",
+  path,
+  found: "nothing",
+  allowed: "Only one pen may leave out which drinkers it reaches.",
+  mend: "Name its groups of drinkers, or its runs.",
+});
+
+function weatherOf(plan: Plan, isNeeded: boolean, values: TypedValues): Weather {
+  const { weather } = plan;
+  // Nobody drinks: no default had to stand in for anything.
+  const made = isNeeded ? values : createTypedValues();
+  const high = made.siOr(weather?.high, "temperature", "air", "weather.high");
+  const low = weather?.low === undefined ? high : made.si(weather.low, "temperature");
+  if (weather?.dawn === undefined) made.note("dawn", "weather.dawn");
+  return {
+    high,
+    low,
+    light: made.siOr(weather?.light, "time", "light", "weather.light"),
+    dawn: readClock(weather?.dawn ?? DEFAULTS.dawn.typed) ?? 0,
+    hotSpell: hotSpellOf(weather?.hotSpell, high - low, made),
+  };
+}
+
+function hotSpellOf(
+  spell: NonNullable<Plan["weather"]>["hotSpell"],
+  swing: number,
+  values: TypedValues,
+): Weather["hotSpell"] {
+  if (spell === undefined) return undefined;
+  const high = values.si(spell.high, "temperature");
+  if (spell.days === undefined) values.note("hotDays", "weather.hotSpell.days");
+  return {
+    high,
+    low: spell.low === undefined ? high - swing : values.si(spell.low, "temperature"),
+    days: spell.days ?? Number(DEFAULTS.hotDays.typed),
+  };
+}
