@@ -22,6 +22,8 @@ export { writeProblem } from "./document/write-problem.js";
 // From a plan to a verdict.
 export { type Checking, type CheckOptions, checkPlan } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
+export * from "./judge/flock-report.js";
+export * from "./judge/week-report.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
 export * from "./model/line.js";

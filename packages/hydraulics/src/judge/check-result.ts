@@ -4,6 +4,7 @@ import type { Line } from "../model/line.js";
 import type { MomentName } from "../model/moment.js";
 import type { DefaultUsed } from "../model/typed-values.js";
 import type { FrictionLaw, LineSolution } from "../solve/solution.js";
+import type { FlockReport } from "./flock-report.js";
 
 /** Worst last. */
 export const VERDICTS = ["good", "drips", "starves", "dry"] as const;
@@ -232,6 +233,8 @@ export interface Checked {
   readonly filling: readonly FillingFinding[];
   readonly cautions: readonly Caution[];
   readonly defaults: readonly DefaultUsed[];
+  /** Set when the plan has pens. */
+  readonly flock?: FlockReport;
   readonly solutions: Readonly<Record<MomentName, Readonly<Record<FrictionLaw, LineSolution>>>>;
   readonly madeFrom: {
     readonly planDigest: string;
