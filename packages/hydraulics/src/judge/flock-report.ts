@@ -78,7 +78,9 @@ export interface GroupCrowd {
   /** Mean height of its valves above the ground [m]; undefined where the plan says too little of the ground. */
   readonly height: number | undefined;
   /** What birds of the pen can reach with ease [m]; undefined where no table has it, or no pen reaches it. */
-  readonly hangAt: { readonly low: number; readonly height: number; readonly high: number } | undefined;
+  readonly hangAt:
+    | { readonly low: number; readonly height: number; readonly high: number; readonly ageDays: number }
+    | undefined;
 }
 
 /** What is worth saying of birds and drinkers: a code with the numbers its sentence needs, all SI. */

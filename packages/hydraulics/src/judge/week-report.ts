@@ -32,5 +32,11 @@ export interface WeekReport extends FlockReport {
 }
 
 export type WeeksJudging =
-  | { readonly ok: true; readonly weeks: readonly WeekReport[]; readonly hot: WeekReport | undefined }
+  | {
+      readonly ok: true;
+      /** From the plan's day on, a week apart. */
+      readonly weeks: readonly WeekReport[];
+      /** The same weeks on a day of the plan's hot spell; none where the plan names no spell. */
+      readonly hotWeeks: readonly WeekReport[];
+    }
   | { readonly ok: false; readonly problems: readonly Problem[] };
