@@ -109,6 +109,16 @@ function pipesModule() {
   ].join("\n");
 }
 
+function spilledModule() {
+  const table = loadTable("spilled-share");
+  const columns = "id device spilled spilled_low spilled_high".split(" ");
+  const rows = table.rows.map((row) => objectOf(table, row, columns));
+  return moduleOf("spilled-share.csv", "SpilledShare", rows).replace(
+    "const spilled-share",
+    "const spilledShares",
+  );
+}
+
 const fittingOf = (table, row) => {
   const { lowFactor, highFactor, also, citation, ...rest } = objectOf(
     table,
@@ -131,6 +141,77 @@ function moduleOf(name, type, rows) {
   ].join("\n");
 }
 
+/**
+ * Birds with what they drink and how high they drink: rows of figures, and each citation once, as they come with the
+ * page's first load. `birds.ts` puts them together again.
+ */
+function birdsModule() {
+  const table = loadTable("birds");
+  const [intake, height] = [loadTable("bird-intake"), loadTable("bird-height")];
+  const citations = [];
+  const cite = (row) => {
+    const citation = [row.source, row.where, row.seen];
+    const at = citations.findIndex((one) => one.join() === citation.join());
+    return at < 0 ? citations.push(citation) - 1 : at;
+  };
+  const rowsOf = (other, bird) =>
+    other.rows.filter((row) => row.bird === bird).sort((a, b) => Number(a.age_d) - Number(b.age_d));
+  const drunk = (bird, figure) =>
+    rowsOf(intake, bird)
+      .filter((row) => row.figure === figure)
+      .map((row) => [
+        Number(row.age_d),
+        row.lay_percent === "" ? -1 : Number(row.lay_percent) / 100,
+        siValue(row.intake_ml, "mL"),
+        row.confidence,
+        cite(row),
+      ]);
+  const hung = (bird) =>
+    rowsOf(height, bird).map((row) => [
+      row.device,
+      Number(row.age_d),
+      ...["height_mm", "height_low_mm", "height_high_mm"].map((column) => siValue(row[column], "mm")),
+      cite(row),
+    ]);
+  const rows = table.rows.map((row) => {
+    const figure = (column) => siValue(row[column], table.about.columns[column].unit);
+    return {
+      id: row.id,
+      name: row.name,
+      species: row.species,
+      also: words(row.also),
+      grownDays: Number(row.grown_d),
+      lays: row.lays === "yes",
+      boutsClosed: Number(row.bouts_closed),
+      boutsOpen: Number(row.bouts_open),
+      fastest: figure("fastest_ml_min"),
+      dayShape: row.day_shape,
+      flowNeed: {
+        atHatching: figure("need_hatching_ml_min"),
+        perWeek: figure("need_week_ml_min"),
+        most: figure("need_most_ml_min"),
+      },
+      drownsUntilDays: Number(row.drowns_until_d),
+      size: drunk(row.id, "size"),
+      expect: drunk(row.id, "expect"),
+      heights: hung(row.id),
+    };
+  });
+  return [
+    "// Made from reference-tables/birds.csv, bird-intake.csv and bird-height.csv by reference-tables/compile-tables.mjs. Edit the tables, not this file.",
+    'import type { BirdRow, CitationRow } from "./bird-types.js";',
+    "",
+    "export const birdCitations: readonly CitationRow[] = [",
+    ...citations.map((citation) => `  ${JSON.stringify(citation)},`),
+    "];",
+    "",
+    "export const birds: readonly BirdRow[] = [",
+    ...rows.map((row) => `  ${JSON.stringify(row)},`),
+    "];",
+    "",
+  ].join("\n");
+}
+
 const defaultRows = (table) => table.rows.filter((row) => row.default === "yes");
 
 function tableModule(name, type, make) {
@@ -143,6 +224,8 @@ function tableModule(name, type, make) {
 }
 
 const compiled = ["pipes", "fittings", "drinkers", "vessels"];
+/** Compiled whole: no row of theirs is chosen among others. */
+const compiledWhole = ["bird-height", "bird-intake", "birds", "spilled-share"];
 
 /** Keys after `@source` in the library: the sources of its formulas. */
 function keysOfFormulas() {
@@ -156,7 +239,8 @@ function keysOfFormulas() {
 /** Sources of compiled rows and of formulas. Those of tests and of tables not compiled stay behind. */
 function sourcesThatTravel() {
   const ofRows = compiled.flatMap((name) => defaultRows(loadTable(name)).map((row) => row.source));
-  const cited = new Set([...ofRows, ...keysOfFormulas()]);
+  const ofWhole = compiledWhole.flatMap((name) => loadTable(name).rows.map((row) => row.source));
+  const cited = new Set([...ofRows, ...ofWhole, ...keysOfFormulas()]);
   return Object.entries(loadSources()).filter(([key]) => cited.has(key));
 }
 
@@ -179,6 +263,8 @@ export function compileTables() {
       tableModule("drinkers", "DrinkerKind", (table, row) => objectOf(table, row, drinkerColumns.split(" "))),
     ],
     ["vessels.generated.ts", tableModule("vessels", "VesselKind", vesselOf)],
+    ["birds.generated.ts", birdsModule()],
+    ["spilled-share.generated.ts", spilledModule()],
     ["sources.generated.ts", sourcesModule()],
   ]);
 }

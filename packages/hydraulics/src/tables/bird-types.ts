@@ -50,3 +50,18 @@ export interface BirdKind {
   /** Younger than this they drown in open water more than a few millimetres deep [days]. */
   readonly drownsUntilDays: number;
 }
+
+/** Source, place in it, how it is known. */
+export type CitationRow = readonly [source: string, where: string, seen: string];
+
+/** A kind of bird as the compiled table holds it: figures as rows, citations by their place in a list. */
+export interface BirdRow extends Omit<BirdKind, "size" | "expect" | "heights" | "referenceTemperature"> {
+  readonly size: readonly IntakeRow[];
+  readonly expect: readonly IntakeRow[];
+  readonly heights: readonly HangRow[];
+}
+
+/** Age [days], lay (-1 where it does not matter), intake [m³/day], confidence, citation. */
+export type IntakeRow = readonly [number, number, number, string, number];
+/** Device, age [days], height, low, high [m], citation. */
+export type HangRow = readonly [string, number, number, number, number, number];

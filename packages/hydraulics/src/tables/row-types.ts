@@ -95,6 +95,16 @@ export interface DrinkerKind {
   readonly citation: Citation;
 }
 
+/** Water spilled at a kind of drinker, over what is drunk there. */
+export interface SpilledShare {
+  readonly id: string;
+  readonly device: string;
+  readonly spilled: number;
+  readonly spilledLow: number;
+  readonly spilledHigh: number;
+  readonly citation: Citation;
+}
+
 /** One kind of vessel, inside sizes [m]. */
 export interface VesselKind {
   readonly id: string;
