@@ -24,6 +24,7 @@ export { type Checking, type CheckOptions, checkPlan } from "./judge/check-plan.
 export * from "./judge/check-result.js";
 export * from "./judge/flock-report.js";
 export * from "./judge/week-report.js";
+export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
 export * from "./model/line.js";
@@ -50,6 +51,13 @@ export * from "./physics/vent.js";
 export * from "./physics/vessel.js";
 export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
 // Words and documents.
+export {
+  writeAge,
+  writeBirdFinding,
+  writeGroupCrowd,
+  writePen,
+  writeSeconds,
+} from "./report/bird-sentences.js";
 export { writeCaution } from "./report/caution-sentences.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
 export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
@@ -63,6 +71,7 @@ export {
   writeReason,
   writeVerdict,
 } from "./report/sentences.js";
+export { WEEKS_FORMAT, writeWeeksDocument } from "./report/weeks-document.js";
 export {
   LAW_WORDS,
   MOMENT_WORDS,

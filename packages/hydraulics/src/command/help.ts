@@ -1,6 +1,7 @@
 export const HELP = `headfall: gravity-fed watering for small flocks, from a plan to a verdict
 
   headfall check PLAN        heads, flows and verdict of every drinker
+  headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall help
 
@@ -10,6 +11,8 @@ PLAN is a plan file; - reads standard input.
   --units us       write US units (metric if left out; what the plan typed is kept)
   --samples 200    check: plans tried within the doubts of the measurements; 0 for none
   --seed 1         check: seed of those samples
+  --day 2026-07-04 check, weeks: the day ages are counted on, if the plan names none; today if left out
+  --weeks 8        weeks: how many to look ahead
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --no-colour      no colour
 

@@ -2,10 +2,12 @@ import { VERSION } from "../document/version.js";
 import { runCheck } from "./check.js";
 import { HELP } from "./help.js";
 import { runSizes } from "./sizes.js";
+import { runWeeks } from "./weeks.js";
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check: runCheck,
   sizes: runSizes,
+  weeks: runWeeks,
 };
 
 /** Reads the arguments, hands over to one sub-command, and gives its exit status back. */

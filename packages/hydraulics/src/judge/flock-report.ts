@@ -83,6 +83,16 @@ export interface GroupCrowd {
     | undefined;
 }
 
+/** A group whose valves hang at a height that does not suit the smallest birds that reach it [m]. */
+export interface HangingWrong {
+  readonly pen: string;
+  readonly group: string;
+  readonly height: number;
+  readonly low: number;
+  readonly high: number;
+  readonly ageDays: number;
+}
+
 /** What is worth saying of birds and drinkers: a code with the numbers its sentence needs, all SI. */
 export type BirdFinding =
   | { readonly code: "noDrinkers"; readonly pen: string; readonly birds: number }
@@ -107,15 +117,8 @@ export type BirdFinding =
       readonly capacity: number;
       readonly short: number;
     }
-  | {
-      readonly code: "hangsTooHigh" | "hangsTooLow";
-      readonly pen: string;
-      readonly group: string;
-      readonly height: number;
-      readonly low: number;
-      readonly high: number;
-      readonly ageDays: number;
-    }
+  | ({ readonly code: "hangsTooHigh" } & HangingWrong)
+  | ({ readonly code: "hangsTooLow" } & HangingWrong)
   | {
       readonly code: "flowUnderNeed";
       readonly pen: string;

@@ -2,11 +2,14 @@ import { type Line, SEGMENT_KIND } from "../model/line.js";
 import { type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { randomFrom } from "../numerics/random.js";
 import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
+import type { Crowd } from "../simulate/crowd.js";
+import { atWorkVaried, intakeSpread } from "../simulate/crowd-numbers.js";
 import { type PreparedLine, prepareAlike, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type LineSolution } from "../solve/solution.js";
 import { type Certainty, SAMPLED_DOUBTS, VERDICTS, type VerdictName } from "./check-result.js";
 import { verdictOfDrinker } from "./drinker-troubles.js";
 import type { Filling } from "./filling.js";
+import type { JudgedLine } from "./judge-line.js";
 import { sampleMoment } from "./solve-moments.js";
 
 /** How far the measurements may be off: two standard deviations each [m]. */
@@ -21,6 +24,8 @@ interface Sample {
   readonly line: Line;
   /** Loss in the uncertain zone between laminar and turbulent, as a share of the turbulent one. */
   readonly criticalShare: number;
+  /** Who is at work in the busiest minutes; undefined where that does not hang on birds. */
+  readonly atWork: Uint8Array | undefined;
   /** What was drawn, in standard deviations, by the names a keeper could measure again. */
   readonly drawn: ReadonlyMap<string, number>;
 }
@@ -29,17 +34,16 @@ interface Sample {
  * Judges every drinker again for many plans that fit the measurements as well as the one written, through the solver
  * each time, and tells which verdicts hold. Same seed, same answer.
  *
- * @param fill      what filling leaves in a sampled line, from its idle heads at the lowest level
- * @param baseline  the verdicts of the plan as written
- * @param critical  a busy solution of the plan as written, to see which segments flow between laminar and turbulent
+ * What the birds drink is drawn too, between what tables that disagree say; how many are at work follows from it and
+ * from the drawn flow of the drinkers, without settling crowd and line with each other anew.
+ *
+ * @param judged  the plan as written; of its busy solution, which segments flow between laminar and turbulent
+ * @param crowd   the crowd it was judged with; undefined for a plan without birds
  */
 export function judgeTolerance(
-  line: Line,
-  moments: Moments,
+  judged: JudgedLine,
   doubts: Doubts,
-  fill: (line: Line, low: LineSolution) => Filling,
-  baseline: readonly VerdictName[],
-  critical: LineSolution,
+  crowd: Crowd | undefined,
   options: {
     readonly samples: number;
     readonly seed: number;
@@ -47,14 +51,16 @@ export function judgeTolerance(
   },
 ): Certainty[] {
   const { samples, seed } = options;
+  const { line, moments, fill } = judged;
+  const baseline = judged.drinkers.map(({ verdict }) => verdict);
   if (samples === 0 || line.drinkers.count === 0) return baseline.map(() => ({ kind: "notSampled" }));
   const random = randomFrom(seed);
-  const inCritical = segmentsInCriticalZone(line, critical);
+  const inCritical = segmentsInCriticalZone(line, judged.solved.darcyWeisbach.lowestBusiest.solution);
   let prepared = FRICTION_LAWS.map((friction) => prepareLine(line, friction));
   const counts = baseline.map(() => new Uint32Array(VERDICTS.length));
   const influence = new Map<string, Float64Array>();
   for (let k = 0; k < samples; k += 1) {
-    const sample = drawSample(line, doubts, random);
+    const sample = drawSample(line, doubts, crowd, random);
     const sampled = judgeSample(sample, moments, inCritical, prepared, fill);
     prepared = sampled.prepared;
     sampled.verdicts.forEach((verdict, d) => {
@@ -76,7 +82,12 @@ function segmentsInCriticalZone(line: Line, solution: LineSolution): Uint8Array 
   });
 }
 
-function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof randomFrom>): Sample {
+function drawSample(
+  line: Line,
+  doubts: Doubts,
+  crowd: Crowd | undefined,
+  random: ReturnType<typeof randomFrom>,
+): Sample {
   const drawn = new Map<string, number>();
   const draw = (name: string) => {
     const value = random.normal();
@@ -89,14 +100,24 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
   const roughnessOff = 1 + (coefficient / 2) * draw("the roughness of the pipe");
   const groupFactor = line.drinkers.groups.map((group) => {
     const z = draw(`the flow of ${group.kindName} (jug and watch)`);
-    return z < 0 ? group.flowLow ** (-z / 2) : group.flowHigh ** (z / 2);
+    return spreadBy({ low: group.flowLow, high: group.flowHigh }, z);
   });
   const boreOff = line.runs.map(
     (run) =>
       ((run.boreHigh - run.boreLow) / 4) * (run.boreHigh > run.boreLow ? draw(`the bore of ${run.id}`) : 0),
   );
+  const atWork =
+    crowd === undefined
+      ? undefined
+      : atWorkVaried(line, crowd, {
+          intake: crowd.pens.map((pen) =>
+            spreadBy(intakeSpread(pen), draw(`what the birds of ${pen.pen.id} drink`)),
+          ),
+          flow: groupFactor,
+        });
   const { points, segments, drinkers, sources } = line;
   return {
+    atWork,
     criticalShare: criticalLeast + (1 - criticalLeast) * random.uniform(),
     drawn,
     line: {
@@ -129,6 +150,10 @@ function drawSample(line: Line, doubts: Doubts, random: ReturnType<typeof random
   };
 }
 
+/** A factor whose two standard deviations are `low` and `high`. */
+const spreadBy = ({ low, high }: { readonly low: number; readonly high: number }, z: number): number =>
+  z < 0 ? low ** (-z / 2) : high ** (z / 2);
+
 /** A shift for each measured height, and in between what a straight pipe would have [m]. */
 function drawHeights(line: Line, deviation: number, draw: (name: string) => number): Float64Array {
   const shift = new Float64Array(line.points.count);
@@ -157,12 +182,12 @@ function drawHeights(line: Line, deviation: number, draw: (name: string) => numb
 
 function judgeSample(
   sample: Sample,
-  atWork: Moments,
+  written: Moments,
   inCritical: Uint8Array,
   prepared: readonly PreparedLine[],
   fill: (line: Line, low: LineSolution) => Filling,
 ): { prepared: PreparedLine[]; verdicts: VerdictName[] } {
-  const moments = momentsAlike(sample.line, atWork);
+  const moments = withAtWork(momentsAlike(sample.line, written), sample.atWork);
   const stalledBelow = sample.line.sources.some((source) => stallsWithinUse(sample.line, source));
   const next: PreparedLine[] = [];
   const worst = new Uint8Array(sample.line.drinkers.count);
@@ -181,6 +206,12 @@ function judgeSample(
     }
   });
   return { prepared: next, verdicts: Array.from(worst, (v) => VERDICTS[v]) };
+}
+
+function withAtWork(moments: Moments, atWork: Uint8Array | undefined): Moments {
+  if (atWork === undefined) return moments;
+  const lowestBusiest = { ...moments.named.lowestBusiest, atWork };
+  return { ...moments, named: { ...moments.named, lowestBusiest } };
 }
 
 /** Between laminar and turbulent the loss is uncertain by a factor of two: taken as so much less pipe. */

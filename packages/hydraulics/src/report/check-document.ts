@@ -2,6 +2,7 @@ import { type Checked, type DrinkerVerdict, VERDICTS } from "../judge/check-resu
 import { MOMENTS } from "../model/moment.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeCaution } from "./caution-sentences.js";
+import { flockOfCheck } from "./flock-entry.js";
 import { writeCertainty, writeFinding, writeVerdict } from "./sentences.js";
 
 /** Name and version of the result document; the version rises when a key changes its meaning or goes. */
@@ -31,6 +32,7 @@ export function writeCheckDocument(checked: Checked, system: UnitSystem) {
       ...caution,
       sentence: writeCaution(caution, system),
     })),
+    ...(checked.flock === undefined ? {} : { flock: flockOfCheck(checked.flock, system) }),
     defaults: checked.defaults,
     checks: MOMENTS.map((moment) => ({
       moment,

@@ -2,6 +2,7 @@ import { type Checked, type DrinkerVerdict, VERDICTS, type VerdictName } from ".
 import { MOMENTS, type MomentName } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";
+import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";
 import { writeCaution } from "./caution-sentences.js";
 import { writeFinding, writeVerdict } from "./sentences.js";
 import { type Table, writeTable } from "./text-table.js";
@@ -32,6 +33,7 @@ export function writeCheckText(checked: Checked, system: UnitSystem, paint: Pain
     headline(checked, paint),
     drinkerTable(checked, system, paint),
     whys(checked, system, paint),
+    section("Birds", birdLines(checked, system), paint),
     section("Runs, full and busiest", runTable(checked, system), paint),
     section("Sources", sourceLines(checked, system), paint),
     section(
@@ -139,6 +141,15 @@ function whys(checked: Checked, system: UnitSystem, paint: Paint): string {
     }),
     paint,
   );
+}
+
+function birdLines({ flock }: Checked, system: UnitSystem): string[] {
+  if (flock === undefined) return [];
+  return [
+    ...flock.pens.map((pen) => writePen(pen, system)),
+    ...flock.groups.map((group) => writeGroupCrowd(group, system)),
+    ...flock.findings.map((finding) => writeBirdFinding(finding, system)),
+  ];
 }
 
 function runTable(checked: Checked, system: UnitSystem): string[] {

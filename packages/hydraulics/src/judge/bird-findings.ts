@@ -1,0 +1,145 @@
+import type { Pen } from "../model/flock.js";
+import type { DrinkerGroup } from "../model/line.js";
+import { deviceOf, isOpen } from "../simulate/crowd-want.js";
+import { needAtAge } from "./bird-needs.js";
+import type { DrinkerVerdict } from "./check-result.js";
+import type { BirdFinding, GroupCrowd, PenReport } from "./flock-report.js";
+import type { MannedLine } from "./man-line.js";
+
+/**
+ * Flow of a nipple beyond which no trial found the birds better off [m3/s]: 120 mL/min.
+ *
+ * @source roush-2004, seen
+ */
+export const MOST_USEFUL_FLOW = 120e-6 / 60;
+
+/** What was found out already, for the findings to look through. */
+export interface SeenOfBirds {
+  readonly pens: readonly PenReport[];
+  readonly groups: readonly GroupCrowd[];
+  readonly drinkers: readonly Omit<DrinkerVerdict, "certainty">[];
+}
+
+/** What is amiss, or worth knowing, between the birds of a plan and its drinkers; pen by pen. */
+export function findBirdTroubles(manned: MannedLine, seen: SeenOfBirds): BirdFinding[] {
+  return manned.flock.pens.flatMap((pen, p) => {
+    const report = seen.pens[p];
+    const groups = seen.groups.filter((group) => group.pen === pen.index);
+    return [
+      ...whoComesLater(pen),
+      ...tooFew(pen, report),
+      ...crowded(report),
+      ...groups.flatMap((group) => troublesOfGroup(manned, pen, group, seen)),
+    ];
+  });
+}
+
+function whoComesLater(pen: Pen): BirdFinding[] {
+  return pen.batches
+    .filter(({ ageDays }) => ageDays < 0)
+    .map(({ kind, ageDays }) => ({ code: "notYetCome", pen: pen.id, kind: kind.name, days: -ageDays }));
+}
+
+function tooFew(pen: Pen, { birds, drinkers }: PenReport): BirdFinding[] {
+  if (birds === 0) return [];
+  if (drinkers === 0) return [{ code: "noDrinkers", pen: pen.id, birds }];
+  return drinkers === 1 && birds > 1 ? [{ code: "oneInReach", pen: pen.id, birds }] : [];
+}
+
+function crowded({ pen, saturates, demand, capacity, short, giving }: PenReport): BirdFinding[] {
+  // Where nothing gives, each drinker's own verdict says it.
+  return saturates && giving > 0 ? [{ code: "crowdSaturates", pen, demand, capacity, short }] : [];
+}
+
+function troublesOfGroup(manned: MannedLine, pen: Pen, crowd: GroupCrowd, seen: SeenOfBirds): BirdFinding[] {
+  const group = manned.line.drinkers.groups[crowd.index];
+  const there = pen.batches.filter(({ ageDays }) => ageDays >= 0);
+  if (there.length === 0) return [];
+  const members = seen.drinkers.filter(({ index }) => manned.line.drinkers.group[index] === crowd.index);
+  return [
+    ...drowning(pen, group),
+    ...hanging(pen, crowd),
+    ...(group.workedBy === "trigger" ? flowing(pen, group, crowd, members) : []),
+  ];
+}
+
+function drowning(pen: Pen, group: DrinkerGroup): BirdFinding[] {
+  if (!isOpen(group)) return [];
+  return pen.batches
+    .filter(({ kind, ageDays }) => ageDays >= 0 && ageDays < kind.drownsUntilDays)
+    .map(({ kind, ageDays }) => ({
+      code: "mayDrown",
+      pen: pen.id,
+      group: group.id,
+      kind: kind.name,
+      ageDays,
+      untilDays: kind.drownsUntilDays,
+    }));
+}
+
+function hanging(pen: Pen, { group, height, hangAt }: GroupCrowd): BirdFinding[] {
+  if (height === undefined || hangAt === undefined) return [];
+  const { low, high, ageDays } = hangAt;
+  if (height >= low && height <= high) return [];
+  const code = height > high ? "hangsTooHigh" : "hangsTooLow";
+  return [{ code, pen: pen.id, group, height, low, high, ageDays }];
+}
+
+/** Flow of a worked trigger against the birds' age: the weakest when it is low and busy, the strongest when full. */
+function flowing(
+  pen: Pen,
+  group: DrinkerGroup,
+  crowd: GroupCrowd,
+  members: readonly Omit<DrinkerVerdict, "certainty">[],
+): BirdFinding[] {
+  const flows = (drinker: Omit<DrinkerVerdict, "certainty">, moment: "lowestBusiest" | "fullBusiest") =>
+    Object.values(drinker.moments[moment]).map(({ flow }) => flow);
+  const weakest = leastBy(members, (drinker) => Math.min(...flows(drinker, "lowestBusiest")));
+  const strongest = leastBy(members, (drinker) => -Math.max(...flows(drinker, "fullBusiest")));
+  const findings: BirdFinding[] = [];
+  const need = needOfOldest(pen);
+  // Where the need is the birds' own, the verdict says so already; a drinker that gives nothing is dry.
+  if (crowd.need.from !== "birds" && weakest.least > 0 && weakest.least < need.flow) {
+    const { drinker } = weakest.of;
+    findings.push({
+      code: "flowUnderNeed",
+      pen: pen.id,
+      group: group.id,
+      drinker,
+      flow: weakest.least,
+      need: need.flow,
+      ageDays: need.ageDays,
+    });
+  }
+  if (deviceOf(group) === "nipple" && -strongest.least > MOST_USEFUL_FLOW) {
+    const { drinker } = strongest.of;
+    findings.push({
+      code: "flowAboveBenefit",
+      pen: pen.id,
+      group: group.id,
+      drinker,
+      flow: -strongest.least,
+      most: MOST_USEFUL_FLOW,
+    });
+  }
+  return findings;
+}
+
+function needOfOldest(pen: Pen): { flow: number; ageDays: number } {
+  let most = { flow: 0, ageDays: 0 };
+  for (const { kind, ageDays } of pen.batches) {
+    const flow = needAtAge(kind, ageDays);
+    if (flow > most.flow) most = { flow, ageDays };
+  }
+  return most;
+}
+
+function leastBy<T>(list: readonly T[], measure: (one: T) => number): { of: T; least: number } {
+  return list.reduce(
+    (best, one) => {
+      const least = measure(one);
+      return least < best.least ? { of: one, least } : best;
+    },
+    { of: list[0], least: measure(list[0]) },
+  );
+}
