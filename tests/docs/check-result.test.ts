@@ -7,6 +7,10 @@ import {
   writeCheckDocument,
 } from "../../packages/hydraulics/src/index.js";
 import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
+import { writeWeeksDocument } from "../../packages/hydraulics/src/report/weeks-document.js";
+import { penPlan, weeksOf } from "../hydraulics/judge/pens.js";
+import { checkOf } from "../hydraulics/judge/yard.js";
+import { BIRD_FINDING_CASES } from "../hydraulics/report/bird-cases.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "../hydraulics/report/sentence-cases.js";
 
 const docs = new URL("../../docs/", import.meta.url);
@@ -42,8 +46,24 @@ test.each(readdirSync(examples).filter((name) => name.endsWith(".json")))(
   },
 );
 
+test("every key of what a check and the coming weeks say of birds is in check-result.md", () => {
+  const plan = penPlan({
+    birds: { kind: "pullet", count: 24, age: "1 week" },
+    run: { hung: true },
+    more: { day: "2026-07-04", weather: { high: "25 degC", hotSpell: { high: "35 degC" } } },
+  });
+  const check = writeCheckDocument(checkOf(plan), "metric");
+  const weeks = writeWeeksDocument(
+    { headfall: 1, sources: [], runs: [] },
+    weeksOf(plan, { weeks: 2 }),
+    "metric",
+  );
+  expect(undocumented(JSON.parse(JSON.stringify(check)))).toEqual([]);
+  expect(undocumented(JSON.parse(JSON.stringify(weeks)))).toEqual([]);
+});
+
 test("every reason, finding and caution, and each of their figures, is in check-result.md", () => {
-  const cases = [REASON_CASES, FINDING_CASES, CAUTION_CASES].flatMap((list) =>
+  const cases = [REASON_CASES, FINDING_CASES, CAUTION_CASES, BIRD_FINDING_CASES].flatMap((list) =>
     Object.values(list).map(([item]) => item),
   );
   const codes = cases.map(({ code }) => code).filter((code) => !documented.has(code));

@@ -82,7 +82,7 @@ describe("checkPlan of a plan with birds", () => {
     expect(Object.keys(checkOf({ ...penPlan(), pens: undefined }))).not.toContain("flock");
   });
 
-  it("samples what the birds drink: where the crowd decides it is what to measure, and sure once the plan states it", () => {
+  it("samples what and how fast the birds drink: where the crowd decides, that is what to measure; stated, it is sure", () => {
     const thin = (need: string, stated = {}) => {
       const more = { doubts: { heights: "0.1 mm", level: "0.1 mm" }, ownDrinkers: { plain: plainDrinker() } };
       const drinkers = { kind: "plain", need, ...stated };
@@ -98,7 +98,11 @@ describe("checkPlan of a plan with birds", () => {
     const last = sampled.drinkers[7]!;
     expect(last).toMatchObject({
       verdict: "good",
-      certainty: { kind: "closeCall", measureAgain: "what the birds of hens drink", otherwise: "starves" },
+      certainty: {
+        kind: "closeCall",
+        measureAgain: "how long a bird drinks at a nipple",
+        otherwise: "starves",
+      },
     });
     const { busiest } = sampled.flock!.pens[0]!;
     expect(checkOf(thin(need, { busiest }), { samples: 400 }).drinkers[7]!.certainty.kind).toBe("sure");

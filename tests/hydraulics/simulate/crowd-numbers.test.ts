@@ -23,15 +23,16 @@ const sum = (atWork: Uint8Array) => atWork.reduce((total, one) => total + one, 0
 
 test("atWorkVaried (nothing varied) is the crowd's own", () => {
   const crowd = crowdFor(50);
-  expect(atWorkVaried(line, crowd, { intake: [1], flow: [1, 1] })).toEqual(crowd.atWork);
+  expect(atWorkVaried(line, crowd, { intake: [1], flow: [1, 1], takenIn: 1 })).toEqual(crowd.atWork);
 });
 
 test("atWorkVaried puts more to work where birds drink more or drinkers give less, and fewer the other way", () => {
   const crowd = crowdFor(50);
-  const varied = (intake: number, flow: number) =>
-    sum(atWorkVaried(line, crowd, { intake: [intake], flow: [flow, flow] }));
+  const varied = (intake: number, flow: number, takenIn = 1) =>
+    sum(atWorkVaried(line, crowd, { intake: [intake], flow: [flow, flow], takenIn }));
   expect(varied(1.8, 1)).toBeGreaterThan(sum(crowd.atWork));
   expect(varied(1, 0.5)).toBeGreaterThan(sum(crowd.atWork));
+  expect(varied(1, 1, 0.5)).toBe(varied(1, 0.5));
   expect(varied(0.4, 1)).toBeLessThan(sum(crowd.atWork));
   expect(varied(0.001, 1)).toBeGreaterThan(0);
 });

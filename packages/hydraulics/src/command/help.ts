@@ -11,7 +11,7 @@ PLAN is a plan file; - reads standard input.
   --units us       write US units (metric if left out; what the plan typed is kept)
   --samples 200    check: plans tried within the doubts of the measurements; 0 for none
   --seed 1         check: seed of those samples
-  --day 2026-07-04 check, weeks: the day ages are counted on, if the plan names none; today if left out
+  --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
   --weeks 8        weeks: how many to look ahead
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --no-colour      no colour

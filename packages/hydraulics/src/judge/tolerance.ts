@@ -4,6 +4,7 @@ import { randomFrom } from "../numerics/random.js";
 import { regimeAt, reynoldsNumber } from "../physics/darcy-weisbach.js";
 import type { Crowd } from "../simulate/crowd.js";
 import { atWorkVaried, intakeSpread } from "../simulate/crowd-numbers.js";
+import { TAKEN_IN } from "../simulate/crowd-want.js";
 import { type PreparedLine, prepareAlike, prepareLine } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type LineSolution } from "../solve/solution.js";
 import { type Certainty, SAMPLED_DOUBTS, VERDICTS, type VerdictName } from "./check-result.js";
@@ -106,15 +107,7 @@ function drawSample(
     (run) =>
       ((run.boreHigh - run.boreLow) / 4) * (run.boreHigh > run.boreLow ? draw(`the bore of ${run.id}`) : 0),
   );
-  const atWork =
-    crowd === undefined
-      ? undefined
-      : atWorkVaried(line, crowd, {
-          intake: crowd.pens.map((pen) =>
-            spreadBy(intakeSpread(pen), draw(`what the birds of ${pen.pen.id} drink`)),
-          ),
-          flow: groupFactor,
-        });
+  const atWork = crowd === undefined ? undefined : drawAtWork(line, crowd, groupFactor, draw);
   const { points, segments, drinkers, sources } = line;
   return {
     atWork,
@@ -148,6 +141,24 @@ function drawSample(
       })),
     },
   };
+}
+
+/** Who is at work with birds that drink as much, and take in as much of a nipple's flow, as is drawn. */
+function drawAtWork(
+  line: Line,
+  crowd: Crowd,
+  flow: readonly number[],
+  draw: (name: string) => number,
+): Uint8Array {
+  const { share, least, most } = TAKEN_IN;
+  const intake = crowd.pens.map((pen) =>
+    spreadBy(intakeSpread(pen), draw(`what the birds of ${pen.pen.id} drink`)),
+  );
+  const takenIn = spreadBy(
+    { low: least / share, high: most / share },
+    draw("how long a bird drinks at a nipple"),
+  );
+  return atWorkVaried(line, crowd, { intake, flow, takenIn });
 }
 
 /** A factor whose two standard deviations are `low` and `high`. */

@@ -44,9 +44,14 @@ export type Comparing =
  *
  * @param plan         from `readPlan` or `checkDocument`
  * @param options.run  id of the run; all runs when left out
+ * @param options.day  the day asked about, for the birds' ages, where the plan names none
  */
-export function compareSizes(plan: Plan, options: { readonly run?: string } = {}): Comparing {
-  const base = checkPlan(plan, { samples: 0 });
+export function compareSizes(
+  plan: Plan,
+  options: { readonly run?: string; readonly day?: string } = {},
+): Comparing {
+  const asked = { samples: 0, ...(options.day === undefined ? {} : { day: options.day }) };
+  const base = checkPlan(plan, asked);
   if (!base.ok) return base;
   const { runs } = base.checked.line;
   const chosen = runs.filter((run) => options.run === undefined || run.id === options.run);
@@ -71,7 +76,7 @@ export function compareSizes(plan: Plan, options: { readonly run?: string } = {}
         chosen.map((run) => run.index),
         size.id,
       ),
-      { samples: 0 },
+      asked,
     );
     if (!changed.ok) return changed;
     rows.push(

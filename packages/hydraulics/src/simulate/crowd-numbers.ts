@@ -49,16 +49,17 @@ export function intakeSpread({ want }: PenCrowd): { readonly low: number; readon
 }
 
 /**
- * Who is at work if birds drank more or less, or drinkers gave more or less, than the crowd was solved with, without
- * going through the line again.
+ * Who is at work if birds drank more or less, or took in more or less of what drinkers give, than the crowd was solved
+ * with, without going through the line again.
  *
- * @param factors.intake  by pen, on what its birds drink
- * @param factors.flow    by group, on what its drinkers pass
+ * @param factors.intake   by pen, on what its birds drink
+ * @param factors.flow     by group, on what its drinkers pass
+ * @param factors.takenIn  on the share of a trigger's flow that a bird takes in
  */
 export function atWorkVaried(
   line: Line,
   crowd: Crowd,
-  factors: { readonly intake: readonly number[]; readonly flow: readonly number[] },
+  factors: { readonly intake: readonly number[]; readonly flow: readonly number[]; readonly takenIn: number },
 ): Uint8Array {
   const atWork = crowd.atWork.slice();
   crowd.pens.forEach(({ want, giving, order, gives, stated }, p) => {
@@ -66,7 +67,10 @@ export function atWorkVaried(
     const batches = want.batches.map((batch) => ({ ...batch, demand: batch.demand * factors.intake[p] }));
     const places = giving.map(({ drinker, place }) => ({
       ...place,
-      flow: place.flow * factors.flow[line.drinkers.group[drinker]],
+      flow:
+        place.flow *
+        factors.flow[line.drinkers.group[drinker]] *
+        (place.workedBy === "trigger" ? factors.takenIn : 1),
     }));
     const { demand, atOnce } = crowdLoad(batches, places);
     if (demand > 0) putToWork(order, gives, Math.min(giving.length, atOnce) - stated, atWork);

@@ -22,11 +22,12 @@ export interface DrinkerPlace {
 }
 
 /**
- * Of what a worked trigger passes, the share a bird takes in: the pin is pecked, not held. Least and most: 0.3 and 0.8.
+ * Of what a worked trigger passes, the share a bird takes in: the pin is pecked, not held. Least and most are taken as
+ * two standard deviations either way.
  *
  * @source common-practice, effective ingestion over static flow, from memory
  */
-export const TAKEN_IN = 0.5;
+export const TAKEN_IN = { share: 0.5, least: 0.3, most: 0.8 } as const;
 
 /**
  * Birds that drink at once from one drinker: one at a nipple or cup, five round a bell, ten along a trough, as the
@@ -65,5 +66,5 @@ export const groupOf = (line: Line, d: number): DrinkerGroup => line.drinkers.gr
  * @example rateAt({ flow: 1e-6, workedBy: "trigger", places: 1 }, 2e-6)   // 5e-7
  */
 export function rateAt(place: DrinkerPlace, fastest: number): number {
-  return Math.min(place.workedBy === "trigger" ? TAKEN_IN * place.flow : place.flow, fastest);
+  return Math.min(place.workedBy === "trigger" ? TAKEN_IN.share * place.flow : place.flow, fastest);
 }
