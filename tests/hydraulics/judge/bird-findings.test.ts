@@ -72,6 +72,24 @@ describe("checkPlan finds", () => {
     expect(strong.most * 6e7).toBeCloseTo(120, 9);
   });
 
+  it("a flow near the one at which more birds died in a hot summer, on hot days and for birds of some weeks only", () => {
+    const at = (high: string, age: string, stand: string) => {
+      const plan = penPlan({ birds: hens(age), more: { weather: { high: "21 degC", hotSpell: { high } } } });
+      return flockOfPlan({ ...plan, sources: [{ ...plan.sources[0], stand }] });
+    };
+    // 0.4 and 2.3 mL/s: Poultry Science 71:1450.
+    const { flow, high, triedLow, triedHigh } = findingOf(
+      at("35 degC", "52 weeks", "30 cm"),
+      "lowFlowInHeat",
+    );
+    expect([triedLow * 1e6, triedHigh * 1e6]).toEqual([expect.closeTo(0.4, 9), expect.closeTo(2.3, 9)]);
+    expect(flow).toBeLessThan(Math.sqrt(triedLow * triedHigh));
+    expect(high).toBe(35);
+    expect(codesOf(at("25 degC", "52 weeks", "30 cm"))).not.toContain("lowFlowInHeat");
+    expect(codesOf(at("35 degC", "2 weeks", "30 cm"))).not.toContain("lowFlowInHeat");
+    expect(codesOf(at("35 degC", "52 weeks", "90 cm"))).not.toContain("lowFlowInHeat");
+  });
+
   it("birds that have not hatched yet, and counts them for nothing", () => {
     const birds = [hens("52 weeks", 6), { kind: "hen", count: 40, hatched: "2026-07-20" }];
     const flock = flockOfPlan(penPlan({ birds, more: { day: "2026-07-04" } }));

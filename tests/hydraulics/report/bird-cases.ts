@@ -97,6 +97,20 @@ export const BIRD_FINDING_CASES: Cases = {
     "hens: line 4 gives 150 mL/min when full. Beyond 120 mL/min no trial found birds better off, and litter gets wetter.",
     "hens: line 4 gives 5.1 fl oz/min when full. Beyond 4.1 fl oz/min no trial found birds better off, and litter gets wetter.",
   ],
+  lowFlowInHeat: [
+    {
+      code: "lowFlowInHeat",
+      pen: "hens",
+      group: "line",
+      drinker: "line 4",
+      flow: 40 * ML,
+      high: 35,
+      triedLow: 24 * ML,
+      triedHigh: 138 * ML,
+    },
+    "hens: line 4 gives 40 mL/min on days of 35 °C. In a summer trial with meat chickens nearly twice as many died at 24 mL/min as at 140 mL/min: give them more flow, shade and cool water, and look often; a vet decides on birds that pant.",
+    "hens: line 4 gives 1.4 fl oz/min on days of 95 °F. In a summer trial with meat chickens nearly twice as many died at 0.81 fl oz/min as at 4.7 fl oz/min: give them more flow, shade and cool water, and look often; a vet decides on birds that pant.",
+  ],
   mayDrown: [
     {
       code: "mayDrown",

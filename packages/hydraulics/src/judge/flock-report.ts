@@ -137,6 +137,18 @@ export type BirdFinding =
       readonly most: number;
     }
   | {
+      readonly code: "lowFlowInHeat";
+      readonly pen: string;
+      readonly group: string;
+      readonly drinker: string;
+      readonly flow: number;
+      /** Highest air of the plan's hottest days [°C]. */
+      readonly high: number;
+      /** The two flows a trial in heat compared [m3/s]. */
+      readonly triedLow: number;
+      readonly triedHigh: number;
+    }
+  | {
       readonly code: "mayDrown";
       readonly pen: string;
       readonly group: string;

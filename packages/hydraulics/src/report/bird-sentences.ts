@@ -41,6 +41,8 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
       return `${finding.pen}: ${finding.drinker} gives ${flow(finding.flow)}, and birds of ${writeAge(finding.ageDays)} should have ${flow(finding.need)}; the plan asks for less.`;
     case "flowAboveBenefit":
       return `${finding.pen}: ${finding.drinker} gives ${flow(finding.flow)} when full. Beyond ${flow(finding.most)} no trial found birds better off, and litter gets wetter.`;
+    case "lowFlowInHeat":
+      return `${finding.pen}: ${finding.drinker} gives ${flow(finding.flow)} on days of ${writeQuantity(finding.high, "temperature", system)}. In a summer trial with meat chickens nearly twice as many died at ${flow(finding.triedLow)} as at ${flow(finding.triedHigh)}: give them more flow, shade and cool water, and look often; a vet decides on birds that pant.`;
     case "mayDrown":
       return `${finding.pen}: ${finding.group} is open water, and ${finding.kind} of ${writeAge(finding.ageDays)} drown in it (until ${writeAge(finding.untilDays)}). Give them nipples or cups, or fill it with pebbles so that only a few millimetres stand open.`;
   }
