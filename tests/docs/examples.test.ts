@@ -19,6 +19,7 @@ const VERDICTS: Readonly<
   Record<string, Readonly<Record<string, readonly [verdict: string, reason: string]>>>
 > = {
   "alder-bank-hen-house.json": { "hen line": ["good", "flowsEnough"] },
+  "alder-bank-meat-birds.json": { "cord line": ["good", "flowsEnough"] },
   "alder-bank-rain-barrel.json": {
     "pullet cups": ["good", "flowsEnough"],
     "duck trough": ["starves", "flowTooLow"],

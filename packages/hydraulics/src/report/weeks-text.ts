@@ -24,7 +24,7 @@ export function writeWeeksText(
           `${paint("The same on days of the hot spell", "title")}\n${weekTable(judged.hotWeeks, system, paint)}`,
         ]),
     notes("Worst drinker", worstLines([...judged.weeks, ...judged.hotWeeks], system), paint),
-    notes("Birds", findingLines(judged.weeks, system), paint),
+    notes("Birds", [...nobodyDrinks(judged.weeks), ...findingLines(judged.weeks, system)], paint),
     notes("Cautions", ["Look at the birds every day: no computed figure replaces that."], paint),
   ];
   return `${sections.filter((text) => text !== "").join("\n\n")}\n`;
@@ -113,6 +113,11 @@ function worstLines(weeks: readonly WeekReport[], system: UnitSystem): string[] 
   }
   return [...told].map(([words, these]) => `Week ${these.join(", ")}${words}`);
 }
+
+const nobodyDrinks = ([first]: readonly WeekReport[]): string[] =>
+  first === undefined || first.pens.length > 0
+    ? []
+    : ["The plan has no pens, so every week is alike: add `pens` to say who drinks."];
 
 /** Each finding once, with the weeks it holds in; ages and figures as in the first of them. */
 function findingLines(weeks: readonly WeekReport[], system: UnitSystem): string[] {
