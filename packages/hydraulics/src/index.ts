@@ -1,15 +1,27 @@
 // Reading and writing plans.
 
+// What birds drink, when, and how they wait for it; formulas each on its own.
+export * from "./birds/air.js";
+export * from "./birds/day-curve.js";
+export * from "./birds/flow-need.js";
+export * from "./birds/hang-height.js";
+export * from "./birds/intake.js";
+export * from "./birds/queue.js";
 export { DEFAULTS } from "./document/defaults.js";
 export {
+  batchesOf,
   drinkerGroupsOf,
   PLAN_VERSION,
   type Plan,
+  type PlanBirds,
   type PlanDrinkerGroup,
   type PlanFitting,
+  type PlanPen,
   type PlanPipe,
   type PlanPlace,
   type PlanPoint,
+  type PlanRefill,
+  type PlanRoof,
   type PlanRun,
   type PlanSource,
 } from "./document/plan-schema.js";
@@ -19,14 +31,45 @@ export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-end
 export { LIMITS } from "./document/schema-parts.js";
 export { VERSION } from "./document/version.js";
 export { writeProblem } from "./document/write-problem.js";
+// Time: how long the water lasts, going away, the daily mark, carrying.
+export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/carrying.js";
 // From a plan to a verdict.
 export { type Checking, type CheckOptions, checkPlan } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
+export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/daily-mark.js";
 export * from "./judge/flock-report.js";
+export {
+  type Away,
+  type AwayAnswer,
+  type AwaySource,
+  goingAway,
+  type StationFailure,
+} from "./judge/going-away.js";
+export {
+  howLongItLasts,
+  LASTING_CASES,
+  type Lasting,
+  type LastingAnswer,
+  type LastingCase,
+  type LastingCaseName,
+  type LastingSource,
+} from "./judge/lasting.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
+export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
+export * from "./model/flock.js";
+export {
+  type BatchIntake,
+  type FlockIntake,
+  INTAKE_DOUBT,
+  intakeByWeek,
+  intakeOfBatch,
+  intakeOfFlock,
+  intakeOfPen,
+} from "./model/flock-intake.js";
+export { flockInDays, flockInHeat } from "./model/flock-on.js";
 export * from "./model/line.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
 export { type CountedFitting, listFittings } from "./model/pipe-kind.js";
@@ -51,6 +94,7 @@ export * from "./physics/vent.js";
 export * from "./physics/vessel.js";
 export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
 // Words and documents.
+export { writeAwayAnswer, writeFailure, writeLookEvery } from "./report/away-text.js";
 export {
   writeAge,
   writeBirdFinding,
@@ -64,6 +108,9 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
+export { writeDuration } from "./report/durations.js";
+export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
+export { writeMarkLines } from "./report/mark-text.js";
 export {
   writeCertainty,
   writeFinding,
@@ -90,17 +137,21 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export type { LevelPoint, Refill } from "./simulate/drawdown.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
 export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solution.js";
 export { solveLine } from "./solve/solve-line.js";
-export { findDrinker, findFitting, findPipe, findVessel } from "./tables/by-name.js";
 // Tables.
+export { allBirds, type BirdKind, birdById, type HangPoint, type IntakePoint } from "./tables/birds.js";
+export { findBird, findDrinker, findFitting, findPipe, findVessel } from "./tables/by-name.js";
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
 export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
 export { sourceByKey } from "./tables/sources.js";
+export { type SpilledShare, spilledShareOf } from "./tables/spilled-share.js";
 export { allVessels, type VesselKind, vesselById } from "./tables/vessels.js";
-// Quantities as people type them.
+// Days and quantities as people type them.
+export { dateOf, dayNumber, readClock, readDay, writeClock, writeDay } from "./units/day.js";
 export {
   type Quantity,
   type QuantityKind,

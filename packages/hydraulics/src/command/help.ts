@@ -2,6 +2,9 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
 
   headfall check PLAN        heads, flows and verdict of every drinker
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
+  headfall lasts PLAN        how long the water lasts, and what is carried
+  headfall away PLAN         what must stand there for some days away, and what one failure does
+  headfall mark PLAN         how far the level should fall by tomorrow
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall help
 
@@ -13,6 +16,9 @@ PLAN is a plan file; - reads standard input.
   --seed 1         check: seed of those samples
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
   --weeks 8        weeks: how many to look ahead
+  --days 5         away: how many days nobody comes
+  --source NAME    mark: which source (the first if left out)
+  --level "60 cm"  mark: where its water stands (full if left out)
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --no-colour      no colour
 

@@ -1,11 +1,17 @@
 import { VERSION } from "../document/version.js";
+import { runAway } from "./away.js";
 import { runCheck } from "./check.js";
 import { HELP } from "./help.js";
+import { runLasts } from "./lasts.js";
+import { runMark } from "./mark.js";
 import { runSizes } from "./sizes.js";
 import { runWeeks } from "./weeks.js";
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check: runCheck,
+  lasts: runLasts,
+  away: runAway,
+  mark: runMark,
   sizes: runSizes,
   weeks: runWeeks,
 };

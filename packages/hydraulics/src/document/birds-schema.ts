@@ -114,7 +114,7 @@ export const refill = z.union([
   z.strictObject({
     hose: quantity(
       "flow",
-      { min: 1e-7, max: 0.1, words: "up to 100 L/s" },
+      { min: 1e-9, max: 0.1, words: "up to 100 L/s" },
       "A hose with a float valve keeps it full, and gives at most this.",
     ),
   }),

@@ -76,17 +76,21 @@ export function sourceHeads(line: Line, name: MomentName): Float64Array {
   return Float64Array.from(line.sources, (source) => pressureSurface(line, source, LEVEL_OF[name]));
 }
 
-/**
- * Where the water would stand in an open pipe at the source's outlet. Open: the water's surface. Air tube: the tube's
- * foot while the water stands above it. Sealed: the surface less what the thinned air holds back, but no lower than
- * the lowest drinker: there nothing flows any more, and the air thins no further.
- */
 function pressureSurface(line: Line, source: Source, name: LevelName): number {
-  const surface = source.base + source.levels[name];
+  return pressureSurfaceAt(line, source, source.levels[name]);
+}
+
+/**
+ * Where the water would stand in an open pipe at the source's outlet while its level is at a height above the inside
+ * bottom. Open: the water's surface. Air tube: the tube's foot while the water stands above it. Sealed: the surface
+ * less what the thinned air holds back, but no lower than the lowest drinker: there nothing flows any more, and the
+ * air thins no further.
+ */
+export function pressureSurfaceAt(line: Line, source: Source, level: number): number {
+  const surface = source.base + level;
   if (source.vent.kind === "airTube") return Math.min(surface, source.base + source.vent.foot);
-  if (source.vent.kind === "open" || name === "full") return surface;
-  const drawn =
-    volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, source.levels[name]);
+  if (source.vent.kind === "open" || level >= source.levels.full) return surface;
+  const drawn = volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, level);
   return Math.max(sealedHead(line, source, drawn), Math.min(surface, lowestDrinker(line)));
 }
 

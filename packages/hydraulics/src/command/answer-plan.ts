@@ -1,0 +1,48 @@
+import type { Plan } from "../document/plan-schema.js";
+import type { Problem } from "../document/problem.js";
+import type { Paint } from "../report/check-text.js";
+import type { UnitSystem } from "../units/quantity.js";
+import { type Arguments, readArguments } from "./arguments.js";
+import { readAskedDay } from "./asked-day.js";
+import { refuse } from "./check.js";
+import { openPlan, showProblems, UNREADABLE } from "./open-plan.js";
+import { paintFor } from "./paint.js";
+
+/** What a sub-command is asked about a plan. */
+export interface Asked {
+  readonly plan: Plan;
+  readonly name: string;
+  readonly day: string;
+  readonly system: UnitSystem;
+  readonly paint: Paint;
+  readonly own: Arguments["own"];
+}
+
+/** What it answers: as text and as a document, each made only when it is wanted. */
+export type Answer =
+  | { readonly text: () => string; readonly document: () => unknown; readonly status: number }
+  | { readonly problems: readonly Problem[] }
+  | { readonly fault: string };
+
+/** Reads arguments, day and plan, has the question answered, and writes the answer; gives the exit status back. */
+export async function answerPlan(
+  args: readonly string[],
+  ownOptions: readonly string[],
+  answer: (asked: Asked) => Answer | Promise<Answer>,
+): Promise<number> {
+  const given = readArguments(args, [...ownOptions, "day"]);
+  if ("fault" in given) return refuse(given.fault);
+  const day = readAskedDay(given.own["day"]);
+  if (typeof day !== "string") return refuse(day.fault);
+  const plan = await openPlan(given.plan);
+  if (plan === undefined) return UNREADABLE;
+  const { system, own, colour } = given;
+  const answered = await answer({ plan, name: plan.name ?? "", day, system, own, paint: paintFor(colour) });
+  if ("fault" in answered) return refuse(answered.fault);
+  if ("problems" in answered) {
+    showProblems(given.plan, answered.problems);
+    return UNREADABLE;
+  }
+  process.stdout.write(given.json ? `${JSON.stringify(answered.document(), null, 2)}\n` : answered.text());
+  return answered.status;
+}
