@@ -7,7 +7,7 @@ import { mkdirSync, readFileSync, writeFileSync } from "node:fs";
 import { cpus, tmpdir } from "node:os";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { checkPlan, readPlan } from "../../packages/hydraulics/dist/index.js";
+import { checkPlan, judgeWeeks, readPlan } from "../../packages/hydraulics/dist/index.js";
 import { evaluateDrinkers } from "../../packages/hydraulics/dist/solve/laws/drinker-laws.js";
 import { prepareLine } from "../../packages/hydraulics/dist/solve/prepare-line.js";
 import { reachState, solveLine } from "../../packages/hydraulics/dist/solve/solve-line.js";
@@ -164,6 +164,21 @@ function checks() {
     least: sure.least,
     "times four": 4 * sure.median,
   });
+  checkWithBirds(plan);
+}
+
+/** The same line with 150 hens at it, their crowd solved with the line; and nine weeks of it. */
+function checkWithBirds(plan) {
+  const { busiest: _, ordinary: __, ...drinkers } = plan.runs[2].drinkers;
+  const runs = [...plan.runs.slice(0, 2), { ...plan.runs[2], drinkers, hung: true }];
+  const penned = { ...plan, runs, pens: [{ birds: { kind: "hen", count: 150, age: "3 weeks" } }] };
+  const reading = readPlan(JSON.stringify(penned));
+  const quick = time(() => checkPlan(reading.plan, { samples: 0 }));
+  row("verdicts with 150 hens", { ms: quick.median, least: quick.least, "times four": 4 * quick.median });
+  const sure = time(() => checkPlan(reading.plan, { samples: 200 }), 1500);
+  row("the same with 200 samples", { ms: sure.median, least: sure.least, "times four": 4 * sure.median });
+  const weeks = time(() => judgeWeeks(reading.plan, { weeks: 8 }));
+  row("nine weeks of it", { ms: weeks.median, least: weeks.least, "times four": 4 * weeks.median });
 }
 
 function againstSparseNewton() {
