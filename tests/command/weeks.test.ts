@@ -1,6 +1,6 @@
 import { beforeAll, expect, test } from "vitest";
 import { penPlan } from "../hydraulics/judge/pens.js";
-import { buildCommand, headfall } from "./run-headfall.js";
+import { buildCommand, HEN_HOUSE, headfall } from "./run-headfall.js";
 
 beforeAll(buildCommand, 120_000);
 
@@ -47,6 +47,12 @@ test("headfall weeks --json gives each week with verdicts, heads and what is rai
       ? 0
       : 1,
   );
+});
+
+test("headfall weeks (a plan without pens) says that every week is alike", () => {
+  const run = headfall(["weeks", HEN_HOUSE, "--weeks", "1"]);
+  expect(run).toMatchObject({ status: 0, stderr: "" });
+  expect(run.stdout).toContain("The plan has no pens, so every week is alike");
 });
 
 test("headfall weeks refuses a day and a number of weeks that are none, with status 2", () => {
