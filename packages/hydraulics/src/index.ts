@@ -54,6 +54,14 @@ export {
   type LastingCaseName,
   type LastingSource,
 } from "./judge/lasting.js";
+// A simulated day of the birds at their drinkers.
+export {
+  type SettingDay,
+  type SimulateOptions,
+  type Simulating,
+  settingOfPlan,
+  simulateDay,
+} from "./judge/simulate-day.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
 export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
@@ -108,6 +116,7 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
+export { writeDaysText, writeDayText, writePenDay, writeShare, writeWait } from "./report/day-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
@@ -137,6 +146,17 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export { type DayOptions, runDay } from "./simulate/day.js";
+export * from "./simulate/day-result.js";
+export { BEHAVIOUR, type DaySetting } from "./simulate/day-setting.js";
+export {
+  type DayRow,
+  type DaysSummary,
+  type OverDays,
+  type PenDays,
+  rowOf,
+  summariseDays,
+} from "./simulate/day-summary.js";
 export type { LevelPoint, Refill } from "./simulate/drawdown.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
 export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solution.js";

@@ -2,6 +2,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
 
   headfall check PLAN        heads, flows and verdict of every drinker
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
+  headfall day PLAN          a simulated day of the birds at their drinkers, or many
   headfall lasts PLAN        how long the water lasts, and what is carried
   headfall away PLAN         what must stand there for some days away, and what one failure does
   headfall mark PLAN         how far the level should fall by tomorrow
@@ -13,10 +14,13 @@ PLAN is a plan file; - reads standard input.
   --json           the result as a document (see docs/reference/check-result.md)
   --units us       write US units (metric if left out; what the plan typed is kept)
   --samples 200    check: plans tried within the doubts of the measurements; 0 for none
-  --seed 1         check: seed of those samples
+  --seed 1         check: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
   --weeks 8        weeks: how many to look ahead
-  --days 5         away: how many days nobody comes
+  --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
+  --jobs 2         day: on so many workers; the answer is the same
+  --figure size    day: birds want the figure to size on (expect if left out)
+  --weather hot    day: a day of the plan's hot spell
   --source NAME    mark: which source (the first if left out)
   --level "60 cm"  mark: where its water stands (full if left out)
   --run NAME       sizes: exchange the pipe of this run only (all if left out)

@@ -1,6 +1,7 @@
 import { VERSION } from "../document/version.js";
 import { runAway } from "./away.js";
 import { runCheck } from "./check.js";
+import { runDayCommand } from "./day.js";
 import { HELP } from "./help.js";
 import { runLasts } from "./lasts.js";
 import { runMark } from "./mark.js";
@@ -9,6 +10,7 @@ import { runWeeks } from "./weeks.js";
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check: runCheck,
+  day: runDayCommand,
   lasts: runLasts,
   away: runAway,
   mark: runMark,

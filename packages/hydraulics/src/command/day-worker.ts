@@ -1,0 +1,4 @@
+import { parentPort, workerData } from "node:worker_threads";
+import { type DayShare, rowsOf } from "./day.js";
+
+parentPort?.postMessage(rowsOf(workerData as DayShare) ?? []);

@@ -1,0 +1,88 @@
+import { Worker } from "node:worker_threads";
+import type { Plan } from "../document/plan-schema.js";
+import { type SimulateOptions, settingOfPlan, simulateDay } from "../judge/simulate-day.js";
+import { writeDaysText, writeDayText } from "../report/day-text.js";
+import { runDay } from "../simulate/day.js";
+import { type DayRow, rowOf, summariseDays } from "../simulate/day-summary.js";
+import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
+import { readCount } from "./arguments.js";
+
+/** What each worker is given: some of the seeds. */
+export interface DayShare {
+  readonly plan: Plan;
+  readonly options: Omit<SimulateOptions, "seed" | "record">;
+  readonly seeds: readonly number[];
+}
+
+/** `headfall day PLAN --seed 1 --days 100 --jobs 2`: exit status 1 when some bird came short. */
+export function runDayCommand(args: readonly string[]): Promise<number> {
+  return answerPlan(args, ["seed", "days", "jobs", "figure", "weather"], answer);
+}
+
+async function answer({ plan, name, day, system, paint, own }: Asked): Promise<Answer> {
+  const seed = readCount("seed", own["seed"], 1, 4_294_967_295);
+  const days = readCount("days", own["days"], 1, 100_000);
+  const jobs = readCount("jobs", own["jobs"], 1, 64);
+  for (const read of [seed, days, jobs]) if (typeof read !== "number") return read;
+  const figure = own["figure"] ?? "expect";
+  if (figure !== "expect" && figure !== "size") return { fault: "--figure is expect or size." };
+  const weather = own["weather"] ?? "plan";
+  if (weather !== "plan" && weather !== "hot") return { fault: "--weather is plan or hot." };
+  const options = { day, figure, hot: weather === "hot" } as const;
+  if ((days as number) <= 1) {
+    const simulated = simulateDay(plan, { ...options, seed: seed as number });
+    if (!simulated.ok) return simulated;
+    const { result } = simulated;
+    return {
+      text: () => writeDayText(name, result, system, paint),
+      document: () => ({ format: "headfall day", version: 1, plan: { name }, ...plain(result) }),
+      status: result.pens.some(({ short }) => short > 0) ? 1 : 0,
+    };
+  }
+  const seeds = Array.from({ length: days as number }, (_, k) => (seed as number) + k);
+  const rows = await runSeeds({ plan, options, seeds }, jobs as number);
+  if (!Array.isArray(rows)) return rows as Answer;
+  const summary = summariseDays(rows);
+  return {
+    text: () => writeDaysText(name, summary, system, paint),
+    document: () => ({ format: "headfall days", version: 1, plan: { name }, ...summary }),
+    status: summary.pens.some(({ short }) => short.most > 0) ? 1 : 0,
+  };
+}
+
+/** Typed arrays are written as plain lists. */
+function plain(result: object): object {
+  return JSON.parse(
+    JSON.stringify(result, (_, value: unknown) =>
+      ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
+    ),
+  ) as object;
+}
+
+async function runSeeds(share: DayShare, jobs: number): Promise<DayRow[] | Answer> {
+  const setting = settingOfPlan(share.plan, share.options);
+  if (!setting.ok) return setting;
+  if (jobs <= 1) return rowsOf(share) ?? [];
+  const parts = Array.from({ length: jobs }, (_, j) => share.seeds.filter((_seed, k) => k % jobs === j));
+  const rows = await Promise.all(
+    parts.filter((seeds) => seeds.length > 0).map((seeds) => inWorker({ ...share, seeds })),
+  );
+  return rows.flat();
+}
+
+/** The days of some seeds; undefined when the plan cannot be run. */
+export function rowsOf({ plan, options, seeds }: DayShare): DayRow[] | undefined {
+  const set = settingOfPlan(plan, options);
+  if (!set.ok) return undefined;
+  return seeds.map((seed) =>
+    rowOf(runDay(set.setting, { seed, figure: options.figure ?? "expect", record: false })),
+  );
+}
+
+function inWorker(share: DayShare): Promise<DayRow[]> {
+  return new Promise((resolve, reject) => {
+    const worker = new Worker(new URL("./day-worker.js", import.meta.url), { workerData: share });
+    worker.once("message", (rows: DayRow[]) => resolve(rows));
+    worker.once("error", reject);
+  });
+}
