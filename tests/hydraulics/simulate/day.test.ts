@@ -160,7 +160,7 @@ describe("a day held against theory", () => {
   /** Birds that come at random all day, never tire of waiting or never wait, at cups that all give alike. */
   const theoretical = (places: number, load: number): { setting: DaySetting; seconds: number } => {
     const plan = penPlan({
-      birds: { kind: "hen", count: 400 },
+      birds: { kind: "hen", count: 1500 },
       drinkers: { kind: "cup-float", count: places, every: "10 cm" },
     });
     // Kept full, so that no drinker gives out.
