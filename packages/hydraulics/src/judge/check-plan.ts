@@ -32,7 +32,7 @@ export interface CheckOptions {
   /** Seed of those samples; the same seed gives the same answer. Default 1. */
   readonly seed?: number;
   /** The day asked about, "2026-07-04": how old the birds are. Counts where the plan names none. */
-  readonly day?: string;
+  readonly day?: string | undefined;
   /** Called after each sample with the share of them done, from 0 to 1. What it does changes no figure. */
   readonly progress?: (share: number) => void;
 }

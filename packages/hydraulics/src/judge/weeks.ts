@@ -17,7 +17,7 @@ export interface WeeksOptions {
   /** Weeks to look ahead, from 0 to 104; this one comes first. Default 8. */
   readonly weeks?: number;
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
-  readonly day?: string;
+  readonly day?: string | undefined;
 }
 
 const MOST_WEEKS = 104;

@@ -6,7 +6,7 @@ import type { HeadfallLine } from "../line/line-element.js";
  */
 export function passKeys(line: HeadfallLine): void {
   document.addEventListener("keydown", (event) => {
-    if (!(event.ctrlKey || event.metaKey) || isElsewhere(event.target, line)) return;
+    if (!(event.ctrlKey || event.metaKey) || isElsewhere(event, line)) return;
     const { key, ctrlKey, metaKey, shiftKey, altKey } = event;
     const passed = new KeyboardEvent("keydown", {
       key,
@@ -21,8 +21,10 @@ export function passKeys(line: HeadfallLine): void {
   });
 }
 
-/** What is pressed in the line has come to it already. */
-const isElsewhere = (target: EventTarget | null, line: HeadfallLine): boolean =>
-  !(target instanceof Element) ||
-  line.contains(target) ||
-  target.closest("dialog, input:not([type=file]), textarea") !== null;
+/** What is pressed in the line has come to it already; a field may lie deep inside another element. */
+function isElsewhere(event: Event, line: HeadfallLine): boolean {
+  const path = event.composedPath();
+  return path.includes(line) || path.some((each) => each instanceof Element && each.matches(TYPED_INTO));
+}
+
+const TYPED_INTO = "dialog, input:not([type=file], [type=checkbox]), textarea";

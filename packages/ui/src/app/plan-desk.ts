@@ -20,6 +20,7 @@ import { watchPage } from "./page-life.js";
 import { ParkedPlans } from "./parked-plans.js";
 import { passKeys } from "./pass-keys.js";
 import { rememberPlan } from "./preferences.js";
+import { Rooms } from "./rooms.js";
 
 /** Where the plan in hand meets the plans that are kept: opens, saves, and tells the page how it stands. */
 export class PlanDesk implements Desk {
@@ -57,6 +58,7 @@ export class PlanDesk implements Desk {
     if (begun.arrived !== undefined) void this.#autosave.flush();
     watchPage(this);
     passKeys(page.line);
+    new Rooms(page.line, store);
     void import("./offline.js").then(({ workOffline }) => workOffline(this));
   }
 

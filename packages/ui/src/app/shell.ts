@@ -7,6 +7,7 @@ import type { Begun } from "./begin-with-last.js";
 import type { Desk, Page } from "./desk.js";
 import type { Notice } from "./notice.js";
 import { type Light, type Preferences, readPreferences, rememberPreferences } from "./preferences.js";
+import { today } from "./today.js";
 
 /**
  * The page around one line: its name, what is remembered, what there is to say. All else comes with the desk, which is
@@ -89,7 +90,7 @@ export class Shell implements Page {
         <div role="alert">${urgent.map((notice) => this.#notice(notice))}</div>
         ${this.card ?? nothing}
         <main tabindex="-1">
-          <headfall-line .units=${this.#preferences.units} @plan-changed=${this.#planChanged}></headfall-line>
+          <headfall-line .units=${this.#preferences.units} .day=${today()} @plan-changed=${this.#planChanged}></headfall-line>
         </main>
         ${note === undefined ? nothing : html`<footer class="note"><h2>About this plan</h2><p>${note}</p></footer>`}
       </div>`,

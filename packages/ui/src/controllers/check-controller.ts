@@ -44,6 +44,7 @@ export class CheckController implements ReactiveController {
     },
   });
   #plan: Plan | undefined;
+  #day: string | undefined;
   #frame: number | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #late: ReturnType<typeof setTimeout> | undefined;
@@ -57,7 +58,7 @@ export class CheckController implements ReactiveController {
   }
 
   hostConnected(): void {
-    if (this.#plan !== undefined) this.check(this.#plan);
+    if (this.#plan !== undefined) this.check(this.#plan, this.#day);
   }
 
   hostDisconnected(): void {
@@ -66,8 +67,9 @@ export class CheckController implements ReactiveController {
   }
 
   /** Takes a new plan; on the next frame its host is updated, and what it comes to is known unless that takes long. */
-  check(plan: Plan): void {
+  check(plan: Plan, day?: string): void {
     this.#plan = plan;
+    this.#day = day;
     this.#turn = 0;
     this.#show(undefined);
     this.#frame ??= requestAnimationFrame(() => this.#checkQuickly());
@@ -93,7 +95,7 @@ export class CheckController implements ReactiveController {
       this.#host.requestUpdate();
     } else {
       const start = performance.now();
-      const outcome = checkPlan(plan, { samples: 0 });
+      const outcome = checkPlan(plan, { samples: 0, day: this.#day });
       this.quickMs = performance.now() - start;
       this.#settle(plan, outcome, "waiting");
     }
@@ -105,7 +107,7 @@ export class CheckController implements ReactiveController {
   }
 
   #ask(plan: Plan, samples: number): void {
-    this.#turn = this.#asker.ask(plan, samples);
+    this.#turn = this.#asker.ask(plan, samples, this.#day);
     this.#asked = performance.now();
     // The work before the first sample tells nothing; that it lasts is told all the same.
     this.#late = setTimeout(() => this.#show(0), SHOW_AFTER_MS);

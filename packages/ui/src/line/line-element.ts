@@ -1,5 +1,5 @@
 import type { Checked, Plan, Problem } from "@headfall/hydraulics";
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
 import { WidthController } from "../controllers/width-controller.js";
@@ -55,6 +55,7 @@ export class HeadfallLine extends LitElement {
     store: { attribute: false, noAccessor: true },
     moment: { reflect: true },
     units: { reflect: true },
+    day: {},
     drinker: {},
     view: { reflect: true },
     selected: { attribute: false },
@@ -70,6 +71,8 @@ export class HeadfallLine extends LitElement {
   declare moment: Shown;
   /** Units shown and written: "metric" or "us". */
   declare units: UnitSystem;
+  /** The day birds are as old as said on, "2026-07-04", where the plan names none; the page gives today's. */
+  declare day: string | undefined;
   /** Id of the drinker looked at; empty for the worst one. */
   declare drinker: string;
   /** Where there is room for one view only: "above", "side" or "table". */
@@ -96,6 +99,7 @@ export class HeadfallLine extends LitElement {
     super();
     this.moment = "fullBusiest";
     this.units = "metric";
+    this.day = undefined;
     this.drinker = "";
     this.view = "side";
     this.selected = undefined;
@@ -158,6 +162,10 @@ export class HeadfallLine extends LitElement {
     return this.#loadRest().then(async () => {
       await this.updateComplete;
     });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("day") && changed.get("day") !== this.day) this.#takePlan(this.plan);
   }
 
   override render() {
@@ -331,7 +339,7 @@ export class HeadfallLine extends LitElement {
 
   #takePlan(plan: Plan | undefined): void {
     // The check is followed by an update: one drawing for each step of a drag, of the plan and its verdicts together.
-    if (plan !== undefined) this.#check.check(plan);
+    if (plan !== undefined) this.#check.check(plan, this.day);
     else this.requestUpdate();
   }
 

@@ -28,8 +28,8 @@ export class WorkerAsker {
   }
 
   /** @returns the turn, by which the answer will be known */
-  ask(plan: Plan, samples: number): number {
-    const request: CheckRequest = { turn: ++this.#turn, plan, samples };
+  ask(plan: Plan, samples: number, day?: string): number {
+    const request: CheckRequest = { turn: ++this.#turn, plan, day, samples };
     if (this.#inHand !== undefined && performance.now() - this.#since > PATIENCE_MS) this.close();
     if (this.#inHand !== undefined) this.#waiting = request;
     else this.#send(request);
@@ -49,7 +49,8 @@ export class WorkerAsker {
     this.#since = performance.now();
     if (this.#cannotStart) {
       setTimeout(() => {
-        const outcome = checkPlan(request.plan, { samples: request.samples });
+        const { plan, samples, day } = request;
+        const outcome = checkPlan(plan, { samples, day });
         this.#receive({ turn: request.turn, outcome, isCoarse: false });
       });
       return;

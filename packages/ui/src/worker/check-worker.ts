@@ -6,7 +6,7 @@ const TELL_EVERY_MS = 150;
 
 /** Checks plans off the page's own thread, one question after the other: coarsely at first, then with all samples. */
 addEventListener("message", (event: MessageEvent<CheckRequest>) => {
-  const { turn, plan, samples } = event.data;
+  const { turn, plan, day, samples } = event.data;
   const tell = (message: WorkerMessage) => postMessage(message);
   let told = performance.now();
   const progress = (share: number) => {
@@ -15,6 +15,6 @@ addEventListener("message", (event: MessageEvent<CheckRequest>) => {
     tell({ turn, share });
   };
   for (const count of stepsTo(samples)) {
-    tell({ turn, outcome: checkPlan(plan, { samples: count, progress }), isCoarse: count !== samples });
+    tell({ turn, outcome: checkPlan(plan, { samples: count, day, progress }), isCoarse: count !== samples });
   }
 });

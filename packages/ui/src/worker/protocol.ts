@@ -4,6 +4,8 @@ import type { Checked, Plan, Problem } from "@headfall/hydraulics";
 export interface CheckRequest {
   readonly turn: number;
   readonly plan: Plan;
+  /** The day asked about, "2026-07-04"; counts where the plan names none. */
+  readonly day: string | undefined;
   readonly samples: number;
 }
 

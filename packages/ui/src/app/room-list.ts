@@ -1,0 +1,19 @@
+/** Where a room stands, and how its view is fetched. */
+interface Room {
+  readonly name: string;
+  readonly label: string;
+  readonly tag: string;
+  load(): Promise<CustomElementConstructor>;
+}
+
+/** The rooms beside the line, in the order of their buttons. */
+export const ROOMS = [
+  {
+    name: "birds",
+    label: "Birds",
+    tag: "headfall-birds",
+    load: async () => (await import("../birds/birds-element.js")).HeadfallBirds,
+  },
+] as const satisfies readonly Room[];
+
+export type RoomName = (typeof ROOMS)[number]["name"];

@@ -1,0 +1,138 @@
+import type { Checked, Plan } from "@headfall/hydraulics";
+import { html, nothing, render } from "lit";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import type { HeadfallLine } from "../line/line-element.js";
+import type { EditWantedEvent } from "../store/edit-wanted-event.js";
+import type { PlanStore } from "../store/plan-store.js";
+import { ROOMS, type RoomName } from "./room-list.js";
+import { roomStyles } from "./rooms.styles.js";
+import { today } from "./today.js";
+
+/** What the page gives to the view of a room. */
+interface RoomElement extends HTMLElement {
+  plan: Plan | undefined;
+  checked: Checked | undefined;
+  system: UnitSystem;
+  day: string | undefined;
+  /** Why its last edit was refused; empty when it was not. */
+  refusal: string;
+}
+
+type Chosen = RoomName | "line";
+
+const UNFETCHED =
+  "This part of the page could not be fetched. Is the network there? Press its name to try again.";
+
+/**
+ * The rooms of the page: the line, and what else there is to know of the same plan. The line stays where it is and
+ * goes on checking; each other room is fetched when it is first entered.
+ */
+export class Rooms {
+  readonly #line: HeadfallLine;
+  readonly #store: PlanStore;
+  readonly #main: HTMLElement;
+  readonly #nav = document.createElement("div");
+  readonly #places = new Map<RoomName, { readonly box: HTMLElement; element?: RoomElement }>();
+  #chosen: Chosen = "line";
+  #words = "";
+  #spoken = "";
+
+  constructor(line: HeadfallLine, store: PlanStore) {
+    this.#line = line;
+    this.#store = store;
+    this.#main = line.parentElement!;
+    document.adoptedStyleSheets = [...document.adoptedStyleSheets, roomStyles.styleSheet!];
+    this.#main.before(this.#nav);
+    this.#nav.className = "rooms";
+    // Follows the plan, its verdicts and the units in one: the line is drawn anew with each of them.
+    line.addController({ hostUpdated: () => this.#show() });
+    this.#main.addEventListener("edit-wanted", (event) => this.#editWanted(event));
+    document.addEventListener("room-wanted", (event) => {
+      const room = (event as CustomEvent<{ room?: unknown }>).detail?.room;
+      if (room === "line" || ROOMS.some(({ name }) => name === room)) void this.enter(room as Chosen);
+    });
+    this.#show();
+  }
+
+  async enter(room: Chosen): Promise<void> {
+    this.#chosen = room;
+    this.#words = "";
+    this.#show();
+    if (room === "line") return;
+    try {
+      await this.#furnish(room);
+    } catch (error) {
+      reportError(error);
+      this.#words = UNFETCHED;
+    }
+    this.#show();
+  }
+
+  async #furnish(room: RoomName): Promise<void> {
+    const place = this.#places.get(room) ?? { box: this.#main.appendChild(document.createElement("div")) };
+    this.#places.set(room, place);
+    if (place.element !== undefined) return;
+    const { tag, load } = ROOMS.find(({ name }) => name === room)!;
+    const element = await load();
+    if (customElements.get(tag) === undefined) customElements.define(tag, element);
+    place.element ??= place.box.appendChild(document.createElement(tag) as RoomElement);
+  }
+
+  #show(): void {
+    this.#line.hidden = this.#chosen !== "line";
+    for (const [room, { box, element }] of this.#places) {
+      box.hidden = room !== this.#chosen;
+      if (element === undefined || box.hidden) continue;
+      element.plan = this.#store.plan;
+      element.checked = this.#line.checked;
+      element.system = this.#line.units;
+      element.day = today();
+    }
+    this.#showNav();
+  }
+
+  #showNav(): void {
+    const rooms = [{ name: "line" as Chosen, label: "Line" }, ...ROOMS];
+    render(
+      html`<nav aria-label="Rooms of this plan">
+          ${rooms.map(
+            ({ name, label }) => html`<button
+              aria-current=${name === this.#chosen ? "page" : nothing} @click=${() => void this.enter(name)}
+            >${label}</button>`,
+          )}
+        </nav>
+        ${this.#chosen === "line" ? nothing : this.#steps()}
+        <div class="spoken" role="status">${this.#spoken}</div>
+        <div role="alert">${this.#words === "" ? nothing : html`<p class="problem">${this.#words}</p>`}</div>`,
+      this.#nav,
+    );
+  }
+
+  /** The line has its own; they go out of sight with it. */
+  #steps() {
+    const { canUndo, canRedo } = this.#store;
+    const button = (word: string, words: string | undefined, act: () => void) =>
+      html`<button ?disabled=${words === undefined} aria-label=${words === undefined ? word : `${word}: ${words}`} @click=${act}>${word}</button>`;
+    return html`<div class="steps" role="group" aria-label="Steps">
+      ${button("Undo", canUndo?.words, () => this.#step("Undone", this.#store.undo()?.words))}
+      ${button("Redo", canRedo?.words, () => this.#step("Done again", this.#store.redo()?.words))}
+    </div>`;
+  }
+
+  #step(what: string, words: string | undefined): void {
+    this.#spoken = words === undefined ? "" : `${what}: ${words}.`;
+    for (const { element } of this.#places.values()) if (element !== undefined) element.refusal = "";
+    this.#show();
+  }
+
+  /** Edits of the line itself are made there; those of a room are made here, on the same store. */
+  #editWanted({ target, change, gesture }: EditWantedEvent): void {
+    const element = [...this.#places.values()].find((place) => place.element === target)?.element;
+    if (element === undefined) return;
+    const edited = this.#store.edit(change, this.#line.units, gesture);
+    element.refusal = edited.ok ? "" : edited.because;
+    this.#spoken = edited.ok ? "" : `Not done: ${edited.because}`;
+    element.plan = this.#store.plan;
+    this.#showNav();
+  }
+}
