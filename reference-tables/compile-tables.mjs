@@ -109,6 +109,25 @@ function pipesModule() {
   ].join("\n");
 }
 
+/** Roofs that a plan can name: those with a middling runoff. */
+function roofsModule() {
+  const table = loadTable("roofs");
+  const rows = table.rows
+    .filter((row) => row.runoff !== "")
+    .map((row) => ({
+      id: row.id,
+      name: row.roof,
+      runoff: Number(row.runoff),
+      runoffLow: Number(row.runoff_low || row.runoff),
+      runoffHigh: Number(row.runoff_high || row.runoff),
+      wetting: siValue(row.first_loss_high_mm === "" ? "0.5" : row.first_loss_high_mm, "mm"),
+      quality: row.quality,
+      also: [],
+      citation: citationOf(row),
+    }));
+  return moduleOf("roofs.csv", "RoofKind", rows);
+}
+
 function spilledModule() {
   const table = loadTable("spilled-share");
   const columns = "id device spilled spilled_low spilled_high".split(" ");
@@ -225,7 +244,7 @@ function tableModule(name, type, make) {
 
 const compiled = ["pipes", "fittings", "drinkers", "vessels"];
 /** Compiled whole: no row of theirs is chosen among others. */
-const compiledWhole = ["bird-height", "bird-intake", "birds", "spilled-share"];
+const compiledWhole = ["bird-height", "bird-intake", "birds", "roofs", "spilled-share"];
 
 /** Keys after `@source` in the library: the sources of its formulas. */
 function keysOfFormulas() {
@@ -264,6 +283,7 @@ export function compileTables() {
     ],
     ["vessels.generated.ts", tableModule("vessels", "VesselKind", vesselOf)],
     ["birds.generated.ts", birdsModule()],
+    ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
     ["sources.generated.ts", sourcesModule()],
   ]);

@@ -26,7 +26,10 @@ export {
   type PlanSource,
 } from "./document/plan-schema.js";
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
+// Rain: records, and whether a roof and a vessel will do.
+export * from "./document/rain-record.js";
 export { checkDocument, type PlanReading, readPlan, writePlan } from "./document/read-plan.js";
+export { readRainRecord } from "./document/read-rain-record.js";
 export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-ends.js";
 export { LIMITS } from "./document/schema-parts.js";
 export { VERSION } from "./document/version.js";
@@ -54,6 +57,16 @@ export {
   type LastingCaseName,
   type LastingSource,
 } from "./judge/lasting.js";
+export {
+  DOWNPOUR,
+  RAIN_RUNS,
+  type RainAnswer,
+  type RainOptions,
+  type RainPart,
+  type RainRun,
+  type RainSupply,
+  rainSupply,
+} from "./judge/rain-supply.js";
 // A simulated day of the birds at their drinkers.
 export {
   type SettingDay,
@@ -121,6 +134,15 @@ export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
 export {
+  SEASON_WORDS,
+  writeRain,
+  writeRainAnswer,
+  writeRainCautions,
+  writeRainFinding,
+  writeRainQuestion,
+  writeRainRun,
+} from "./report/rain-text.js";
+export {
   writeCertainty,
   writeFinding,
   writeJudgement,
@@ -158,15 +180,17 @@ export {
   summariseDays,
 } from "./simulate/day-summary.js";
 export type { LevelPoint, Refill } from "./simulate/drawdown.js";
+export * from "./simulate/rain.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
 export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solution.js";
 export { solveLine } from "./solve/solve-line.js";
 // Tables.
 export { allBirds, type BirdKind, birdById, type HangPoint, type IntakePoint } from "./tables/birds.js";
-export { findBird, findDrinker, findFitting, findPipe, findVessel } from "./tables/by-name.js";
+export { findBird, findDrinker, findFitting, findPipe, findRoof, findVessel } from "./tables/by-name.js";
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
 export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
+export { allRoofs, type RoofKind, roofById } from "./tables/roofs.js";
 export { sourceByKey } from "./tables/sources.js";
 export { type SpilledShare, spilledShareOf } from "./tables/spilled-share.js";
 export { allVessels, type VesselKind, vesselById } from "./tables/vessels.js";

@@ -6,6 +6,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall lasts PLAN        how long the water lasts, and what is carried
   headfall away PLAN         what must stand there for some days away, and what one failure does
   headfall mark PLAN         how far the level should fall by tomorrow
+  headfall rain PLAN         whether a roof and a barrel will do, by a record of rain
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall help
 
@@ -19,10 +20,13 @@ PLAN is a plan file; - reads standard input.
   --weeks 8        weeks: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
-  --figure size    day: birds want the figure to size on (expect if left out)
+  --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
   --weather hot    day: a day of the plan's hot spell
   --source NAME    mark: which source (the first if left out)
   --level "60 cm"  mark: where its water stands (full if left out)
+  --record FILE    rain: a station file of GHCN-Daily, or a table of dates and rain
+  --example seattle  rain: a record of open data instead; or newyork
+  --rain-units mm  rain: unit of a table that does not say; also cm, in, "tenths of mm"
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --no-colour      no colour
 

@@ -5,6 +5,7 @@ import { runDayCommand } from "./day.js";
 import { HELP } from "./help.js";
 import { runLasts } from "./lasts.js";
 import { runMark } from "./mark.js";
+import { runRain } from "./rain.js";
 import { runSizes } from "./sizes.js";
 import { runWeeks } from "./weeks.js";
 
@@ -14,6 +15,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<num
   lasts: runLasts,
   away: runAway,
   mark: runMark,
+  rain: runRain,
   sizes: runSizes,
   weeks: runWeeks,
 };

@@ -79,7 +79,9 @@ function checkSource(
   places: ReadonlySet<string>,
   report: Report,
 ): void {
-  const { vessel, feed, level } = source;
+  const { vessel, feed, level, roof } = source;
+  if (isEntry(roof) && typeof roof["kind"] === "string")
+    report(unknownName("roof", roof["kind"], writePath([...path, "roof", "kind"])));
   if (typeof vessel === "string") report(unknownName("vessel", vessel, writePath([...path, "vessel"])));
   if (isEntry(vessel) && vessel["shape"] === "table")
     checkReadingsRise(vessel["readings"], [...path, "vessel", "readings"], report);

@@ -1,6 +1,14 @@
 import type { BirdKind } from "../tables/bird-types.js";
-import { type Found, findBird, findDrinker, findFitting, findPipe, findVessel } from "../tables/by-name.js";
-import type { DrinkerKind, FittingKind, PipeSize, VesselKind } from "../tables/row-types.js";
+import {
+  type Found,
+  findBird,
+  findDrinker,
+  findFitting,
+  findPipe,
+  findRoof,
+  findVessel,
+} from "../tables/by-name.js";
+import type { DrinkerKind, FittingKind, PipeSize, RoofKind, VesselKind } from "../tables/row-types.js";
 import { type Problem, writeFound } from "./problem.js";
 
 /** "elbow-90 x 4" as its name and count; a bare name counts once. */
@@ -13,6 +21,7 @@ export const findBirdByName = (words: string): BirdKind | undefined => kindOf(fi
 export const findPipeByName = (words: string): PipeSize | undefined => kindOf(findPipe(words));
 export const findFittingByName = (words: string): FittingKind | undefined => kindOf(findFitting(words));
 export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindOf(findDrinker(words));
+export const findRoofByName = (words: string): RoofKind | undefined => kindOf(findRoof(words));
 export const findVesselByName = (words: string): VesselKind | undefined => kindOf(findVessel(words));
 
 function kindOf<Kind>(found: Found<Kind>): Kind | undefined {
@@ -24,6 +33,7 @@ const FINDERS = {
   pipe: { find: findPipe, example: "pvc-sch40-1/2" },
   fitting: { find: findFitting, example: "elbow-90" },
   drinker: { find: findDrinker, example: "nipple-side-action" },
+  roof: { find: findRoof, example: "metal" },
   vessel: { find: findVessel, example: "drum-55gal-plastic" },
 } as const;
 

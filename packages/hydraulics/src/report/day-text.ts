@@ -23,7 +23,7 @@ export function writeShare(share: number): string {
 /** What a pen's day was like, in sentences. */
 export function writePenDay(pen: PenDay, system: UnitSystem): string {
   const short =
-    pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a tenth or more`;
+    pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a fifth or more`;
   const gaveUp = pen.gaveUp === 0 ? "" : `; ${pen.gaveUp} times a bird gave up and came back`;
   return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; they waited ${writeWait(pen.meanWait)} on average, 95 in 100 no more than ${writeWait(pen.wait95)}, at worst ${writeWait(pen.longestWait)}${gaveUp}.`;
 }

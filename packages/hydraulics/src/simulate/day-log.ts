@@ -7,7 +7,7 @@ const DAY = 86_400;
 /** How often the level is noted [s]. */
 const LEVEL_EVERY = 300;
 /** A bird that got less than this share of what it wanted came short. */
-export const SHORT_BELOW = 0.9;
+export const SHORT_BELOW = 0.8;
 
 /** Keeps what a day was like, as it happens. */
 export interface DayLog {

@@ -41,7 +41,7 @@ export interface PenDay {
   readonly birds: number;
   readonly wanted: number;
   readonly drunk: number;
-  /** Birds that got less than 95 % of what they wanted. */
+  /** Birds that got less than 80 % of what they wanted. */
   readonly short: number;
   /** Most birds drinking at once, and when [s after midnight]. */
   readonly mostAtOnce: number;

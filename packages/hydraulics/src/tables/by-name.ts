@@ -3,6 +3,7 @@ import { allDrinkers, type DrinkerKind } from "./drinkers.js";
 import { editDistance } from "./edit-distance.js";
 import { allFittings, type FittingKind } from "./fittings.js";
 import { type Found, nearest } from "./found.js";
+import { allRoofs, type RoofKind } from "./roofs.js";
 import { allVessels, type VesselKind } from "./vessels.js";
 
 export { findPipe } from "./find-pipe.js";
@@ -111,4 +112,14 @@ export function findVessel(words: string): Found<VesselKind> {
  */
 export function findBird(words: string): Found<BirdKind> {
   return findAmong(allBirds, words);
+}
+
+/**
+ * The roof meant by an id or by what people write, such as "metal" or "clay tiles".
+ *
+ * @param words  an id or words
+ * @returns the kind, or near misses for a message
+ */
+export function findRoof(words: string): Found<RoofKind> {
+  return findAmong(allRoofs, words);
 }

@@ -95,6 +95,22 @@ export interface DrinkerKind {
   readonly citation: Citation;
 }
 
+/** What a roof is covered with. */
+export interface RoofKind {
+  readonly id: string;
+  readonly name: string;
+  /** Share of the rain that runs off, with its range. */
+  readonly runoff: number;
+  readonly runoffLow: number;
+  readonly runoffHigh: number;
+  /** Rain that only wets it on a wet day [m]; half a millimetre where the table has none. */
+  readonly wetting: number;
+  /** What to know of its water, in words. */
+  readonly quality: string;
+  readonly also: readonly string[];
+  readonly citation: Citation;
+}
+
 /** Water spilled at a kind of drinker, over what is drunk there. */
 export interface SpilledShare {
   readonly id: string;

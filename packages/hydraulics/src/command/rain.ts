@@ -1,0 +1,114 @@
+import { createReadStream, readFileSync } from "node:fs";
+import { createRequire } from "node:module";
+import { RAIN_UNITS, type RainReadingOptions, type RainUnit } from "../document/rain-record.js";
+import { readRainRecord } from "../document/read-rain-record.js";
+import { LIMITS } from "../document/schema-parts.js";
+import { writeProblem } from "../document/write-problem.js";
+import { rainSupply } from "../judge/rain-supply.js";
+import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
+import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
+
+/** Records that a package of open data ships: Seattle and New York, 2012 to 2015. */
+const EXAMPLES = { seattle: "Seattle", newyork: "New York" } as const;
+
+/** `headfall rain PLAN --record FILE` or `--example seattle`: exit status 1 when some day is short. */
+export function runRain(args: readonly string[]): Promise<number> {
+  return answerPlan(args, ["record", "example", "rain-units", "dates", "place", "figure"], answer);
+}
+
+async function answer({ plan, name, day, system, paint, own }: Asked): Promise<Answer> {
+  const figure = own["figure"] ?? "size";
+  if (figure !== "expect" && figure !== "size") return { fault: "--figure is expect or size." };
+  const options = readingOptions(own);
+  if ("fault" in options) return options;
+  const text = await textOf(own);
+  if (typeof text !== "string") return text;
+  const example =
+    own["example"] === undefined
+      ? {}
+      : ({ unit: "mm", place: EXAMPLES[own["example"] as keyof typeof EXAMPLES] } as const);
+  const reading = readRainRecord(text, { ...options, ...example });
+  if (!reading.ok) {
+    if ("question" in reading) {
+      const option = { unit: "--rain-units", dates: "--dates", place: "--place" }[reading.question.ask];
+      return { fault: `${writeRainQuestion(reading.question)} Say it with ${option}.` };
+    }
+    return { fault: `${own["record"] ?? "the record"}: ${reading.problems.map(writeProblem).join(" ")}` };
+  }
+  const supplied = rainSupply(plan, reading.record, { figure, day });
+  if (!supplied.ok) return supplied;
+  const { supply } = supplied;
+  return {
+    text: () => writeRainText(name, reading.record, supply, system, paint),
+    document: () => ({
+      format: "headfall rain",
+      version: 1,
+      plan: { name },
+      answer: writeRainAnswer(supply, system),
+      ...plain(supply),
+    }),
+    status: supply.runs.some(({ balance }) => balance.shortDays > 0) ? 1 : 0,
+  };
+}
+
+const plain = (result: object): object =>
+  JSON.parse(
+    JSON.stringify(result, (_, value: unknown) =>
+      ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
+    ),
+  ) as object;
+
+function readingOptions(own: Asked["own"]): RainReadingOptions | { readonly fault: string } {
+  const unit = own["rain-units"];
+  if (unit !== undefined && !Object.hasOwn(RAIN_UNITS, unit))
+    return {
+      fault: `--rain-units is one of ${Object.keys(RAIN_UNITS).join(", ")}, not ${JSON.stringify(unit)}.`,
+    };
+  const dates = own["dates"];
+  if (dates !== undefined && dates !== "day first" && dates !== "month first")
+    return { fault: '--dates is "day first" or "month first".' };
+  return {
+    ...(unit === undefined ? {} : { unit: unit as RainUnit }),
+    ...(dates === undefined ? {} : { dates }),
+    ...(own["place"] === undefined ? {} : { place: own["place"] }),
+  };
+}
+
+async function textOf(own: Asked["own"]): Promise<string | { readonly fault: string }> {
+  const { record, example } = own;
+  if (record !== undefined && example === undefined) return textOfFile(record);
+  if (record === undefined && example !== undefined && Object.hasOwn(EXAMPLES, example))
+    return textOfExample();
+  return {
+    fault: `Which record? Name a file with --record, or take an example: --example ${Object.keys(EXAMPLES).join(" or ")}.`,
+  };
+}
+
+async function textOfFile(name: string): Promise<string | { readonly fault: string }> {
+  try {
+    const pieces: Buffer[] = [];
+    let size = 0;
+    for await (const piece of createReadStream(name)) {
+      pieces.push(piece as Buffer);
+      size += (piece as Buffer).length;
+      if (size > 2 * LIMITS.textLength) break;
+    }
+    return Buffer.concat(pieces).toString("utf8");
+  } catch (error) {
+    return {
+      fault: `cannot read ${name}: ${error instanceof Error ? error.message.replace(/^[A-Z]+: /, "") : String(error)}`,
+    };
+  }
+}
+
+function textOfExample(): string | { readonly fault: string } {
+  try {
+    const entry = createRequire(import.meta.url).resolve("vega-datasets");
+    return readFileSync(entry.replace(/build[\\/][^\\/]*$/, "data/weather.csv"), "utf8");
+  } catch {
+    return {
+      fault:
+        "The example records are in the npm package vega-datasets, which is not installed here: npm install vega-datasets",
+    };
+  }
+}
