@@ -109,6 +109,33 @@ function pipesModule() {
   ].join("\n");
 }
 
+/** Allowances of drinkers that give a number. */
+function allowancesModule() {
+  const table = loadTable("drinker-allowance");
+  const days = (text, blank) => (text === "" ? blank : Number(text));
+  const rows = table.rows
+    .filter((row) => row.counts !== "")
+    .map((row) => ({
+      id: row.id,
+      regions: words(row.regions),
+      birds: words(row.birds),
+      of: row.class,
+      fromDays: days(row.age_from_d, 0),
+      toDays: days(row.age_to_d, 36_500),
+      devices: words(row.devices_meant),
+      counts: row.counts,
+      figure:
+        row.counts === "edge" ? siValue(row.edge_mm, "mm") : Number(row.birds_per_device || row.devices),
+      bindsFrom: row.binding === "yes" ? Number(row.binding_from_birds) : 0,
+      status: row.status,
+      citation: citationOf(row),
+    }));
+  return moduleOf("drinker-allowance.csv", "Allowance", rows).replace(
+    "const drinker-allowance",
+    "const allowances",
+  );
+}
+
 /** Roofs that a plan can name: those with a middling runoff. */
 function roofsModule() {
   const table = loadTable("roofs");
@@ -244,7 +271,7 @@ function tableModule(name, type, make) {
 
 const compiled = ["pipes", "fittings", "drinkers", "vessels"];
 /** Compiled whole: no row of theirs is chosen among others. */
-const compiledWhole = ["bird-height", "bird-intake", "birds", "roofs", "spilled-share"];
+const compiledWhole = ["bird-height", "bird-intake", "birds", "drinker-allowance", "roofs", "spilled-share"];
 
 /** Keys after `@source` in the library: the sources of its formulas. */
 function keysOfFormulas() {
@@ -283,6 +310,7 @@ export function compileTables() {
     ],
     ["vessels.generated.ts", tableModule("vessels", "VesselKind", vesselOf)],
     ["birds.generated.ts", birdsModule()],
+    ["allowances.generated.ts", allowancesModule()],
     ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
     ["sources.generated.ts", sourcesModule()],

@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin, type UserConfig } from "vite";
 import type { VitePWAOptions } from "vite-plugin-pwa";
+import { withoutDescriptions } from "./without-descriptions.js";
 
 /**
  * What the page may load: its own files and nothing else. Styles come as linked or constructed sheets and
@@ -85,7 +86,11 @@ export default defineConfig(
         "@headfall/hydraulics": fileURLToPath(new URL("../hydraulics/src/index.ts", import.meta.url)),
       },
     },
-    plugins: [policyInPage(), ...(command === "build" && !isPreview ? await offlinePlugins() : [])],
+    plugins: [
+      policyInPage(),
+      withoutDescriptions(),
+      ...(command === "build" && !isPreview ? await offlinePlugins() : []),
+    ],
     worker: { format: "es" },
     build: {
       target: "es2022",

@@ -7,6 +7,7 @@ export * from "./birds/flow-need.js";
 export * from "./birds/hang-height.js";
 export * from "./birds/intake.js";
 export * from "./birds/queue.js";
+export { REGIONS } from "./document/birds-schema.js";
 export { DEFAULTS } from "./document/defaults.js";
 export {
   batchesOf,
@@ -67,6 +68,7 @@ export {
   type RainSupply,
   rainSupply,
 } from "./judge/rain-supply.js";
+export { spilledAtPen } from "./judge/report-flock.js";
 // A simulated day of the birds at their drinkers.
 export {
   type SettingDay,

@@ -1,3 +1,4 @@
+import type { Pen } from "../model/flock.js";
 import type { Line } from "../model/line.js";
 import type { PenCrowd } from "../simulate/crowd.js";
 import { meanRate, waitsOf } from "../simulate/crowd-load.js";
@@ -60,13 +61,16 @@ function reportPen(line: Line, crowd: PenCrowd): PenReport {
   };
 }
 
-/** What the pen takes in the day, with what its drinkers spill of it on average [m3]. */
+/** What is spilled at the drinkers of a pen on average, over what is drunk there. */
+export function spilledAtPen(line: Line, { drinkers }: Pen): number {
+  if (drinkers.length === 0) return 0;
+  const spilled = drinkers.reduce((sum, d) => sum + spilledShareOf(deviceOf(groupOf(line, d))).spilled, 0);
+  return spilled / drinkers.length;
+}
+
+/** What the pen takes in the day, with what its drinkers spill of it [m3]. */
 function intakeWithSpill(line: Line, { pen, want }: PenCrowd): { intakeSize: number; intakeExpect: number } {
-  const spilled = pen.drinkers.reduce(
-    (sum, d) => sum + spilledShareOf(deviceOf(groupOf(line, d))).spilled,
-    0,
-  );
-  const taken = 1 + (pen.drinkers.length === 0 ? 0 : spilled / pen.drinkers.length);
+  const taken = 1 + spilledAtPen(line, pen);
   const sum = (pick: "size" | "expect") =>
     want.batches.reduce((total, { count }, k) => total + count * want.intakes[k][pick], 0);
   return { intakeSize: sum("size") * taken, intakeExpect: sum("expect") * taken };

@@ -95,6 +95,26 @@ export interface DrinkerKind {
   readonly citation: Citation;
 }
 
+/** How many drinkers of a kind are asked for or advised. */
+export interface Allowance {
+  readonly id: string;
+  /** Where it counts, as plans name regions; "all": anywhere. */
+  readonly regions: readonly string[];
+  /** Kinds of bird it is for, and the source's own words for them. */
+  readonly birds: readonly string[];
+  readonly of: string;
+  readonly fromDays: number;
+  readonly toDays: number;
+  readonly devices: readonly string[];
+  /** birds: a drinker for so many; edge: so much edge a bird [m]; least: at least so many drinkers. */
+  readonly counts: "birds" | "edge" | "least";
+  readonly figure: number;
+  /** Smallest flock that a rule in force binds; 0: advice, a code or a scheme, which binds none. */
+  readonly bindsFrom: number;
+  readonly status: string;
+  readonly citation: Citation;
+}
+
 /** What a roof is covered with. */
 export interface RoofKind {
   readonly id: string;
