@@ -58,7 +58,7 @@ export function readRainTable(lines: readonly string[], options: RainReadingOpti
   const isStation = columns.flags >= 0 && /^(station|prcp)/i.test(table.headings?.[0] ?? "");
   const unit = unitOf(table, columns, chosen.rows, isStation, options);
   if (!unit.ok) return unit;
-  const read = readRows(chosen.rows, columns, order.dates, table.decimal, isStation);
+  const read = readRows(chosen.rows, columns, order.dates, table.decimal, unit.unit === "tenths of mm");
   if (!read.ok) return read;
   const format: RainRecord["format"] = isStation ? "station, table" : "table";
   return recordOfDays(read.days, { name: chosen.name, format, unit: unit.unit, flagged: read.flagged });
@@ -202,7 +202,7 @@ function readRows(
   columns: Columns,
   dates: DateOrder,
   decimal: "." | ",",
-  isStation: boolean,
+  isInTenths: boolean,
 ): { ok: true; days: RainDay[]; flagged: number } | Extract<RainReading, { ok: false }> {
   const days: RainDay[] = [];
   let flagged = 0;
@@ -240,7 +240,7 @@ function readRows(
       );
     const isFlagged = columns.flags >= 0 && ((cells[columns.flags] ?? "").split(",")[1] ?? "").trim() !== "";
     if (isFlagged) flagged += 1;
-    const scale = isStation ? 10 : 1;
+    const scale = isInTenths ? 10 : 1;
     const air = (column: number) => {
       const one = column < 0 ? undefined : numberIn(cells[column] ?? "", decimal);
       return one === undefined ? undefined : one / scale;
