@@ -8,6 +8,7 @@ export * from "./birds/hang-height.js";
 export * from "./birds/intake.js";
 export * from "./birds/queue.js";
 export { REGIONS } from "./document/birds-schema.js";
+export { checkDocument, type PlanReading, writePlan } from "./document/check-document.js";
 export { DEFAULTS } from "./document/defaults.js";
 export {
   batchesOf,
@@ -29,7 +30,7 @@ export {
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 // Rain: records, and whether a roof and a vessel will do.
 export * from "./document/rain-record.js";
-export { checkDocument, type PlanReading, readPlan, writePlan } from "./document/read-plan.js";
+export { readPlan } from "./document/read-plan.js";
 export { readRainRecord } from "./document/read-rain-record.js";
 export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-ends.js";
 export { LIMITS } from "./document/schema-parts.js";
@@ -38,7 +39,7 @@ export { writeProblem } from "./document/write-problem.js";
 // Time: how long the water lasts, going away, the daily mark, carrying.
 export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/carrying.js";
 // From a plan to a verdict.
-export { type Checking, type CheckOptions, checkPlan } from "./judge/check-plan.js";
+export { type CheckOptions, checkPlan } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
 export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/daily-mark.js";
 export * from "./judge/flock-report.js";
@@ -58,6 +59,7 @@ export {
   type LastingCaseName,
   type LastingSource,
 } from "./judge/lasting.js";
+export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
 export {
   DOWNPOUR,
   RAIN_RUNS,

@@ -1,17 +1,8 @@
-import * as z from "zod/mini";
-import { checkReferences } from "./check-references.js";
+import { checkDocument, type PlanReading } from "./check-document.js";
 import { type ReadText, readJsonText } from "./json-text.js";
-import { type Plan, planSchema } from "./plan-schema.js";
 import { type PathStep, type Problem, sortProblems, writeFound } from "./problem.js";
-import { readIssues } from "./read-issues.js";
-import { upgradePlan } from "./upgrade-plan.js";
 
-export type PlanReading =
-  | { readonly ok: true; readonly plan: Plan }
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-// The page runs under a policy that forbids code made from text.
-z.config({ jitless: true });
+export { checkDocument, type PlanReading, writePlan } from "./check-document.js";
 
 /**
  * Reads a plan file. All that is wrong with it comes back at once, in the order of the text; nothing is half-read.
@@ -27,27 +18,6 @@ export function readPlan(text: string): PlanReading {
   return reading.ok
     ? reading
     : { ok: false, problems: sortProblems(reading.problems.map((problem) => placed(problem, json.read))) };
-}
-
-/** The same for a document that is already data: a plan made by a program or taken from a store. */
-export function checkDocument(document: unknown): PlanReading {
-  if (typeof document !== "object" || document === null || Array.isArray(document)) {
-    return { ok: false, problems: [notAPlan(document)] };
-  }
-  const upgraded = upgradePlan(document as Record<string, unknown>);
-  if (!upgraded.ok) return { ok: false, problems: [upgraded.problem] };
-  const parsed = planSchema.safeParse(upgraded.document);
-  const problems = [
-    ...(parsed.success ? [] : readIssues(parsed.error.issues, upgraded.document)),
-    ...checkReferences(upgraded.document),
-  ];
-  if (problems.length > 0 || !parsed.success) return { ok: false, problems: sortProblems(problems) };
-  return { ok: true, plan: parsed.data };
-}
-
-/** A plan as file text: two spaces, a line feed at the end. What was typed is kept. */
-export function writePlan(plan: Plan): string {
-  return `${JSON.stringify(plan, null, 2)}\n`;
 }
 
 /** Adds line and column; a problem's path is read back into steps to find its place in the text. */
@@ -70,12 +40,4 @@ const notText = (value: unknown): Problem => ({
   found: writeFound(value),
   allowed: "A plan file is text.",
   mend: "Pass the text of the file.",
-});
-
-const notAPlan = (value: unknown): Problem => ({
-  code: "notAPlan",
-  path: "the plan",
-  found: writeFound(value),
-  allowed: 'A plan is one JSON object that begins {"headfall": 1, ...}.',
-  mend: "Check that this is a plan file.",
 });

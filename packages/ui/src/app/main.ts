@@ -1,4 +1,4 @@
-import { readPlan } from "@headfall/hydraulics";
+import { checkDocument } from "@headfall/hydraulics";
 import "../define.js";
 import exampleText from "../../../../docs/examples/alder-bank-hen-house.json?raw";
 import { PlanShelf } from "../storage/plan-shelf.js";
@@ -11,7 +11,7 @@ import { Shell } from "./shell.js";
 const sheets = [pageTokens, controls, pageStyles].map((style) => style.styleSheet!);
 document.adoptedStyleSheets = [...document.adoptedStyleSheets, ...sheets];
 
-const example = readPlan(exampleText);
+const example = checkDocument(JSON.parse(exampleText));
 if (!example.ok) throw new Error("The example plan that comes with the page cannot be read.");
 const shelf = new PlanShelf();
 const begun = await begin(shelf);

@@ -1,4 +1,4 @@
-import { type Checked, checkPlan, type Plan, type Problem } from "@headfall/hydraulics";
+import { type Checked, lookAtPlan, type Plan, type Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { WorkerAsker } from "../worker/ask-worker.js";
 import type { CheckAnswer, CheckOutcome } from "../worker/protocol.js";
@@ -95,7 +95,7 @@ export class CheckController implements ReactiveController {
       this.#host.requestUpdate();
     } else {
       const start = performance.now();
-      const outcome = checkPlan(plan, { samples: 0, day: this.#day });
+      const outcome = lookAtPlan(plan, { day: this.#day });
       this.quickMs = performance.now() - start;
       this.#settle(plan, outcome, "waiting");
     }

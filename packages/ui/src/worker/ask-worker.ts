@@ -1,4 +1,4 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import type { CheckAnswer, CheckProgress, CheckRequest, WorkerMessage } from "./protocol.js";
 
 /** What the one who asks wants to be told. */
@@ -48,10 +48,9 @@ export class WorkerAsker {
     this.#inHand = request;
     this.#since = performance.now();
     if (this.#cannotStart) {
-      setTimeout(() => {
-        const { plan, samples, day } = request;
-        const outcome = checkPlan(plan, { samples, day });
-        this.#receive({ turn: request.turn, outcome, isCoarse: false });
+      // Fetched only here: what samples is not needed for the first look.
+      void import("./check-here.js").then(({ checkHere }) => {
+        this.#receive({ turn: request.turn, outcome: checkHere(request), isCoarse: false });
       });
       return;
     }

@@ -1,0 +1,139 @@
+import { writePlan } from "../document/check-document.js";
+import type { Plan } from "../document/plan-schema.js";
+import type { Problem } from "../document/problem.js";
+import { VERSION } from "../document/version.js";
+import { buildFlock } from "../model/build-flock.js";
+import { buildLine } from "../model/build-line.js";
+import type { Line } from "../model/line.js";
+import { MOMENTS } from "../model/moment.js";
+import type { DefaultUsed } from "../model/typed-values.js";
+import { digestOf } from "../numerics/digest.js";
+import type { Crowd } from "../simulate/crowd.js";
+import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
+import { gatherCautions } from "./cautions.js";
+import type { Certainty, Checked, DrinkerVerdict } from "./check-result.js";
+import { findSuction } from "./filling.js";
+import { countVerdicts, type JudgedLine, judgeLine, worstOf } from "./judge-line.js";
+import { type MannedLine, manLine } from "./man-line.js";
+import { reportFlock } from "./report-flock.js";
+import { reportRuns } from "./run-reports.js";
+import type { SolvedMoments } from "./solve-moments.js";
+import { reportSources } from "./source-reports.js";
+
+export type Checking =
+  | { readonly ok: true; readonly checked: Checked }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export interface LookOptions {
+  /** The day asked about, "2026-07-04": how old the birds are. Counts where the plan names none. */
+  readonly day?: string | undefined;
+}
+
+/**
+ * Looks at a plan once: solves its four moments with both friction laws and judges every drinker on the worse of the
+ * two. How sure a verdict is stays open; `checkPlan` tells that too.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param options  the day asked about
+ * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
+ */
+export function lookAtPlan(plan: Plan, options: LookOptions = {}): Checking {
+  return checkWith(plan, options.day, { samples: 0, seed: 1, sample: undefined });
+}
+
+/** How the verdicts of a judged line are tried. */
+export interface Trying {
+  readonly samples: number;
+  readonly seed: number;
+  readonly sample: ((judged: JudgedLine, crowd: Crowd | undefined) => readonly Certainty[]) | undefined;
+}
+
+/** A plan looked at, its verdicts tried by sampling where there is something to try them with. */
+export function checkWith(plan: Plan, day: string | undefined, { samples, seed, sample }: Trying): Checking {
+  const built = buildLine(plan);
+  if (!built.ok) return built;
+  const manning = manPlan(plan, built, day);
+  if (!manning.ok) return manning;
+  const { manned, line, defaults } = manning;
+  const friction: FrictionLaw = plan.friction === "darcy-weisbach" ? "darcyWeisbach" : "hazenWilliams";
+  const judged = judgeLine(line);
+  const { solved, moments, filling } = judged;
+  const certainties = sample?.(judged, manned?.crowd);
+  const runs = reportRuns(
+    line,
+    {
+      hazenWilliams: solved.hazenWilliams.fullBusiest.solution,
+      darcyWeisbach: solved.darcyWeisbach.fullBusiest.solution,
+    },
+    friction,
+  );
+  const sources = reportSources(
+    line,
+    moments,
+    solved.darcyWeisbach.fullBusiest.solution,
+    solved.darcyWeisbach.lowestBusiest.solution,
+  );
+  const drinkers = judged.drinkers.map(
+    (drinker, d): DrinkerVerdict => ({ ...drinker, certainty: certainties?.[d] ?? NOT_SAMPLED }),
+  );
+  return {
+    ok: true,
+    checked: {
+      line,
+      friction,
+      verdict: worstOf(drinkers),
+      counts: countVerdicts(drinkers),
+      drinkers,
+      runs,
+      sources,
+      filling: [...filling.findings, ...suctionOf(line, solved)],
+      cautions: gatherCautions(line, runs, sources, built.openWater),
+      defaults,
+      ...(manned === undefined ? {} : { flock: reportFlock(manned, drinkers) }),
+      solutions: solutionsOf(solved),
+      madeFrom: { planDigest: digestOf(writePlan(plan)), version: VERSION, seed, samples },
+    },
+  };
+}
+
+const NOT_SAMPLED: Certainty = { kind: "notSampled" };
+
+type Manning =
+  | {
+      readonly ok: true;
+      readonly line: Line;
+      readonly manned: MannedLine | undefined;
+      readonly defaults: readonly DefaultUsed[];
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/** The plan's line with its birds at it, if it has any: those that are there on the day. */
+function manPlan(plan: Plan, built: { line: Line; defaults: readonly DefaultUsed[] }, day?: string): Manning {
+  const { line, defaults } = built;
+  if (plan.pens === undefined || plan.pens.length === 0)
+    return { ok: true, line, manned: undefined, defaults };
+  const flocking = buildFlock(plan, line, day);
+  if (!flocking.ok) return flocking;
+  const manned = manLine(plan, line, flocking.flock);
+  const left = defaults.filter(({ path }) => !manned.replaced.has(path));
+  return { ok: true, line: manned.line, manned, defaults: [...left, ...flocking.defaults] };
+}
+
+function suctionOf(line: Line, solved: SolvedMoments) {
+  for (const moment of ["lowestBusiest", "fullBusiest"] as const) {
+    const found = findSuction(line, solved.darcyWeisbach[moment].solution, moment);
+    if (found.length > 0) return found;
+  }
+  return [];
+}
+
+function solutionsOf(solved: SolvedMoments): Checked["solutions"] {
+  return Object.fromEntries(
+    MOMENTS.map((name) => [
+      name,
+      Object.fromEntries(
+        FRICTION_LAWS.map((law): [string, LineSolution] => [law, solved[law][name].solution]),
+      ),
+    ]),
+  ) as unknown as Checked["solutions"];
+}
