@@ -1,6 +1,6 @@
 import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
-import type { ChoiceEntry, Entry, TickEntry, TypedEntry } from "./entry.js";
+import type { ChoiceEntry, Entry, PickedEntry, TickEntry, TypedEntry } from "./entry.js";
 import { shownStandIn, shownText, type TypingController } from "./typing-controller.js";
 
 /** A field with its label over it and its note and problem under it. Ids are made from the key's last word. */
@@ -27,6 +27,7 @@ export function cellView(entry: Entry, typing: TypingController) {
 function controlOf(entry: Entry, typing: TypingController, place?: Place) {
   if (entry.form === "choice") return selectOf(entry, typing, place);
   if (entry.form === "tick") return tickOf(entry, typing, place);
+  if (entry.form === "picked") return pickedOf(entry, typing, place);
   return entry.kind === "note" ? areaOf(entry, typing, place) : inputOf(entry, typing, place);
 }
 
@@ -91,6 +92,24 @@ function tickOf(entry: TickEntry, typing: TypingController, place?: Place) {
     aria-describedby=${place?.describedBy ?? nothing} .checked=${live(entry.value)}
     @change=${(event: Event) => typing.want(entry.key, entry.change((event.target as HTMLInputElement).checked))}
   /></span>`;
+}
+
+/** Half a date is empty to the browser, which is no wish to take it out while the keyboard is still in the field. */
+function pickedOf(entry: PickedEntry, typing: TypingController, place?: Place) {
+  const settle = (event: Event) => {
+    const { value, validity } = event.target as HTMLInputElement;
+    const typed = value === "" ? undefined : value;
+    if (typed === entry.value || validity.badInput) return;
+    // A year is typed figure by figure, and each makes a date of long ago.
+    if (entry.picks === "date" && typed !== undefined && typed < "1900") return;
+    if (typed !== undefined || event.type === "blur") typing.want(entry.key, entry.change(typed));
+  };
+  return html`<input
+    type=${entry.picks} id=${place?.id ?? nothing} aria-label=${place === undefined ? entry.name : nothing}
+    aria-describedby=${place?.describedBy ?? nothing}
+    aria-invalid=${typing.problem(entry.key) === undefined ? nothing : "true"}
+    .value=${entry.value ?? ""} @change=${settle} @blur=${settle}
+  />`;
 }
 
 const textOf = (event: Event) => (event.target as HTMLInputElement).value;

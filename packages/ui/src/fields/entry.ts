@@ -56,7 +56,20 @@ export interface TickEntry {
   change(value: boolean): PlanChange;
 }
 
+/** What the browser's own field for a day or a time of day is for. */
+export interface PickedEntry {
+  readonly key: string;
+  readonly title: string;
+  readonly name: string;
+  /** "date" gives "2026-07-04", "time" gives "06:30". */
+  readonly picks: "date" | "time";
+  readonly value: string | undefined;
+  readonly note?: string | undefined;
+  change(value: string | undefined): PlanChange;
+}
+
 export type Entry =
   | ({ readonly form: "typed" } & TypedEntry)
   | ({ readonly form: "choice" } & ChoiceEntry)
-  | ({ readonly form: "tick" } & TickEntry);
+  | ({ readonly form: "tick" } & TickEntry)
+  | ({ readonly form: "picked" } & PickedEntry);

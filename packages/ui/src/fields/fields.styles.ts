@@ -4,7 +4,11 @@ import { css } from "lit";
 export const fieldStyles = css`
   .field { margin: 0.6rem 0; min-width: 0; }
   .field > label { display: block; font-weight: 600; }
-  .field > select, .field > input[type="text"] { width: 100%; }
+  .field > select, .field > input:is([type="text"], [type="date"], [type="time"]) { width: 100%; }
+  input:is([type="date"], [type="time"]) {
+    font: inherit; min-height: 44px; color: var(--_ink); background: var(--_sheet); border: 1px solid var(--_edge);
+    border-radius: 6px; padding: 0 0.75rem; max-width: 100%;
+  }
   textarea {
     font: inherit; color: var(--_ink); background: var(--_sheet); border: 1px solid var(--_edge);
     border-radius: 6px; padding: 0.4rem 0.75rem; width: 100%; min-height: 88px; resize: vertical;

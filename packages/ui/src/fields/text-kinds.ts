@@ -16,6 +16,9 @@ export type FieldKind =
   | "flow"
   | "temperature"
   | "volume"
+  | "age"
+  | "hours"
+  | "share"
   | "atWork"
   | "number"
   | "name"
@@ -52,11 +55,32 @@ export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
   flow: quantityRules("flow", { metric: "mL/min", us: "fl oz/min" }),
   volume: quantityRules("volume", { metric: "L", us: "gal" }),
   temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),
+  age: timeRules("weeks"),
+  hours: timeRules("h"),
+  share: plainRules(readShare),
   atWork: plainRules(readAtWork),
   number: plainRules(readFigure),
   name: plainRules((text) => ({ ok: true, typed: text, value: 0 })),
   note: plainRules((text) => ({ ok: true, typed: text, value: 0 })),
 };
+
+/** Times have the same units everywhere, and stay as they were typed. */
+function timeRules(bareUnit: string): KindRules {
+  return {
+    write: (value) => writeQuantity(value, "time", "metric", 3),
+    bareUnit: () => bareUnit,
+    shown: (typed) => typed,
+    read: (text) => readWithUnit(text, "time", bareUnit),
+  };
+}
+
+/** A share in percent, with or without its sign. */
+function readShare(text: string): TypedReading {
+  const share = /^(\d{1,3}(?:[.,]\d+)?)\s*(?:%|per ?cent|percent)?$/i.exec(text);
+  const figure = share === null ? Number.NaN : Number(share[1]!.replace(",", "."));
+  if (figure <= 100) return { ok: true, typed: `${trimmed(figure, 3)} %`, value: figure / 100 };
+  return { ok: false, problem: `"${text}" is not a share. Write for instance 80 %.` };
+}
 
 /** A whole number of drinkers, or a share of them. */
 function readAtWork(text: string): TypedReading {

@@ -7,8 +7,10 @@ import { duplicatePart } from "./edits/duplicate-part.js";
 import { addCorner, deleteCorner, moveCorner } from "./edits/edit-corners.js";
 import { addDrinkers, moveDrinkers } from "./edits/edit-drinkers.js";
 import { editKeys } from "./edits/edit-keys.js";
+import { addBirds, addPen, deleteBirds, deletePen, reachDrinkers } from "./edits/edit-pens.js";
 import { addReading, deleteReading, moveReading } from "./edits/edit-survey.js";
 import { joinRuns } from "./edits/join-runs.js";
+import { withoutLostNames } from "./edits/keep-pens.js";
 import { landJoint } from "./edits/land-joint.js";
 import { mergeJoints } from "./edits/merge-joints.js";
 import { moveJoint } from "./edits/move-joint.js";
@@ -23,7 +25,8 @@ import type { Edited, PlanChange } from "./plan-change.js";
  * be done. What the edit writes is in the units of `system`. A plan that could be solved still can be.
  */
 export function editPlan(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
-  return settleEdit(plan, made(plan, change, system));
+  const edited = made(plan, change, system);
+  return settleEdit(plan, edited.ok ? { ...edited, plan: withoutLostNames(plan, edited.plan) } : edited);
 }
 
 function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
@@ -68,6 +71,16 @@ function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
       return duplicatePart(plan, change.part, system);
     case "delete":
       return deletePart(plan, change.part, system);
+    case "addPen":
+      return addPen(plan);
+    case "deletePen":
+      return deletePen(plan, change.pen);
+    case "addBirds":
+      return addBirds(plan, change.pen);
+    case "deleteBirds":
+      return deleteBirds(plan, change.pen, change.batch);
+    case "reachDrinkers":
+      return reachDrinkers(plan, change);
     case "rename":
       return renamePart(plan, change.part, change.name);
   }

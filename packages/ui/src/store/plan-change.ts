@@ -76,6 +76,20 @@ export type PlanChange =
   | { readonly kind: "duplicate"; readonly part: Selected }
   /** Takes a part out, with all that then hangs on nothing. */
   | { readonly kind: "delete"; readonly part: Selected }
+  /** Makes a pen with a few birds; it reaches drinkers that no other needs, where there are any. */
+  | { readonly kind: "addPen" }
+  | { readonly kind: "deletePen"; readonly pen: number }
+  /** Puts one more batch of birds into a pen. */
+  | { readonly kind: "addBirds"; readonly pen: number }
+  | { readonly kind: "deleteBirds"; readonly pen: number; readonly batch: number }
+  /** Lets the birds of a pen to a group of drinkers, or keeps them from it; no two pens share one. */
+  | {
+      readonly kind: "reachDrinkers";
+      readonly pen: number;
+      /** Name of the group. */
+      readonly drinkers: string;
+      readonly reaches: boolean;
+    }
   /** Gives a source, run, joint or group another name, wherever the plan mentions it. */
   | { readonly kind: "rename"; readonly part: Selected; readonly name: string };
 

@@ -1,5 +1,7 @@
 import type { Checked, Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
+import { howBatchIntake, howFlockIntake } from "./birds.js";
+import { howPenAtOnce, howPenBout, howPenBoutSeconds, howPenLoad, howPenWaits } from "./crowd.js";
 import { howFlow, howNeed } from "./drinker-flow.js";
 import { howHead, howStaticHead } from "./drinker-head.js";
 import { howCertainty, howMargin, howVerdict } from "./drinker-verdict.js";
@@ -37,12 +39,15 @@ export function howGotOf(
 /** A plan may have changed since a number was pressed: its part may be gone. */
 function isThere(
   subject: HowSubject,
-  { line, drinkers, runs, sources, filling, defaults }: Checked,
+  { line, drinkers, runs, sources, filling, defaults, flock }: Checked,
 ): boolean {
   if ("drinker" in subject) return subject.drinker in drinkers;
   if ("run" in subject) return subject.run in runs && subject.run in line.runs;
   if ("source" in subject) return subject.source in sources;
   if ("point" in subject) return subject.point in line.points.id;
+  if (subject.of === "flockIntake") return flock !== undefined;
+  if ("batch" in subject) return flock?.pens[subject.pen]?.batches[subject.batch] !== undefined;
+  if ("pen" in subject) return flock?.pens[subject.pen] !== undefined;
   return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
 }
 
@@ -72,8 +77,30 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howFilling(request, subject.finding);
     case "default":
       return howDefault(request, subject.used);
+    case "flockIntake":
+      return howFlockIntake(request, subject);
     default:
+      if ("pen" in subject) return explainPen(subject, request);
       return "run" in subject ? explainRun(subject, request) : explainSource(subject, request);
+  }
+}
+
+function explainPen(subject: Extract<HowSubject, { pen: number }>, request: HowRequest): HowGot {
+  const pen = request.checked.flock!.pens[subject.pen]!;
+  switch (subject.of) {
+    case "batchIntake":
+      return howBatchIntake(request, subject);
+    case "penBout":
+      return howPenBout(request, pen);
+    case "penBoutSeconds":
+      return howPenBoutSeconds(request, pen);
+    case "penLoad":
+      return howPenLoad(request, pen);
+    case "penBusiest":
+      return howPenAtOnce(request, pen);
+    case "penAllTaken":
+    case "penWait":
+      return howPenWaits(request, pen, subject.of);
   }
 }
 

@@ -26,7 +26,28 @@ export type HowSubject =
   | { readonly of: "pointHeight"; readonly point: number }
   | { readonly of: "pointHead"; readonly point: number; readonly moment: MomentName }
   | { readonly of: "filling"; readonly finding: number }
-  | { readonly of: "default"; readonly used: number };
+  | { readonly of: "default"; readonly used: number }
+  | ({ readonly of: "flockIntake"; readonly which: IntakeFigure } & IntakeDay)
+  | ({
+      readonly of: "batchIntake";
+      readonly pen: number;
+      readonly batch: number;
+      readonly which: IntakeFigure;
+    } & IntakeDay)
+  | {
+      readonly of: "penBout" | "penBoutSeconds" | "penLoad" | "penBusiest" | "penAllTaken" | "penWait";
+      readonly pen: number;
+    };
+
+/** What birds drink: to size on, or to expect. */
+export type IntakeFigure = "size" | "expect";
+
+/** The day what they drink is for: so many weeks on, in the plan's weather or in that of its hot spell. */
+export interface IntakeDay {
+  /** This week where it is left out. */
+  readonly week?: number;
+  readonly hot?: boolean;
+}
 
 /** Every kind of subject, for lists and for tests that leave none out. */
 export const HOW_SUBJECTS = [
@@ -35,6 +56,8 @@ export const HOW_SUBJECTS = [
   ...["runLength", "runFall", "runBore", "runVolume", "runFlow", "runVelocity", "runReynolds", "runLoss"],
   ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
   ...["pointHeight", "pointHead", "filling", "default"],
+  ...["flockIntake", "batchIntake"],
+  ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 
 /** One text for each subject: an attribute that only changes when the subject does. */

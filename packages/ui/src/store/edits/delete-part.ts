@@ -5,6 +5,7 @@ import type { Edited } from "../plan-change.js";
 import { heightsOf } from "../plan-heights.js";
 import { joinRuns } from "./join-runs.js";
 import { keepHeights } from "./keep-heights.js";
+import { withGroupsNamed } from "./keep-pens.js";
 import { tidyGroup, tidySource } from "./part-keys.js";
 import {
   GONE,
@@ -72,7 +73,8 @@ function deleteJoint(plan: Plan, joint: string, system: UnitSystem): Edited {
   return swept(plan, withoutRuns(plan, new Set(beyond)), { name: joint, deleted: beyond.length }, system);
 }
 
-function deleteGroup(plan: Plan, run: number, group: number): Edited {
+function deleteGroup(before: Plan, run: number, group: number): Edited {
+  const plan = withGroupsNamed(before, [run]);
   const groups = groupsOf(plan.runs[run]);
   if (groups[group] === undefined) return refuse(GONE);
   const left = groups.filter((_, i) => i !== group);

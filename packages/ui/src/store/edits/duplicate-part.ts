@@ -1,6 +1,7 @@
-import { type Plan, runEnds, sourceNames } from "@headfall/hydraulics";
+import { type Plan, runEnds, runNames, sourceNames } from "@headfall/hydraulics";
 import { layAbove } from "../../kernels/above/lay-above.js";
 import type { Ground } from "../../kernels/above/spot.js";
+import { drinkerNames } from "../../kernels/group-names.js";
 import type { Selected } from "../../kernels/selected.js";
 import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
@@ -9,6 +10,7 @@ import type { Edited } from "../plan-change.js";
 import { heightsOf } from "../plan-heights.js";
 import { typedWithin } from "./edit-drinkers.js";
 import { keepHeights } from "./keep-heights.js";
+import { copiedInPens, withGroupsNamed } from "./keep-pens.js";
 import { tidyGroup, tidyRun, tidySource } from "./part-keys.js";
 import { pinPlaces } from "./pin-places.js";
 import {
@@ -85,7 +87,7 @@ function duplicateRun(plan: Plan, index: number, system: UnitSystem): Edited {
   const copied = keepHeights(heightsOf(plan), { ...listed, runs: [...listed.runs, copy] }, system);
   return {
     ok: true,
-    plan: copied,
+    plan: copiedInPens(copied, runNames(plan)[index]!, id),
     words: `${id} added, like ${plan.runs[index]!.id ?? `run ${index + 1}`}`,
     selected: { kind: "run", run: copied.runs.length - 1 },
   };
@@ -101,23 +103,25 @@ function besideOf(spots: readonly Ground[]): (spot: Ground) => Ground {
 }
 
 /** The same drinkers once more, half a spacing on where there is room. */
-function duplicateGroup(plan: Plan, run: number, group: number, system: UnitSystem): Edited {
+function duplicateGroup(before: Plan, run: number, group: number, system: UnitSystem): Edited {
+  const plan = withGroupsNamed(before, [run]);
   const groups = groupsOf(plan.runs[run]);
   const old = groups[group];
   if (old === undefined) return refuse(GONE);
   const length = metresOf(plan.runs[run]!.length);
   const { count, first, every } = rowOf(old, length);
   const room = length - (old.every === undefined ? 0 : (count - 1) * every);
-  const names = new Set(groups.flatMap(({ id }) => id ?? []));
+  const id = old.id === undefined ? undefined : freeName(old.id, 2, drinkerNames(plan));
   const copy = tidyGroup({
     ...old,
-    id: old.id === undefined ? undefined : freeName(old.id, 2, names),
+    id,
     first: typedWithin(first + every / 2, Math.max(0, room), system),
   });
   const more = [...groups.slice(0, group + 1), copy, ...groups.slice(group + 1)];
+  const copied = withRun(plan, run, withGroups(plan.runs[run]!, more));
   return {
     ok: true,
-    plan: withRun(plan, run, withGroups(plan.runs[run]!, more)),
+    plan: old.id === undefined || id === undefined ? copied : copiedInPens(copied, old.id, id),
     words: `${count} more ${count === 1 ? "drinker" : "drinkers"}`,
     selected: { kind: "drinkers", run, group: group + 1 },
   };

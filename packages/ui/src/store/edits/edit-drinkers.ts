@@ -4,6 +4,7 @@ import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { rowOf, withRow } from "../drinker-places.js";
 import type { Edited } from "../plan-change.js";
 import { exactLength, roundLength } from "../typed-length.js";
+import { withGroupsNamed } from "./keep-pens.js";
 import { tidyGroup } from "./part-keys.js";
 import { GONE, groupsOf, refuse, withGroups, withRun } from "./plan-parts.js";
 
@@ -12,12 +13,13 @@ export function addDrinkers(plan: Plan, run: number, drinkers: PlanDrinkerGroup,
   const onto = plan.runs[run];
   if (onto === undefined) return refuse(GONE);
   const { group, isSqueezed } = fittingGroup(drinkers, metresOf(onto.length), system);
-  const groups = [...groupsOf(onto), group];
+  const named = withGroupsNamed(plan, [run]);
+  const groups = [...groupsOf(named.runs[run]), group];
   const count = group.count ?? 1;
   const added = `${count} ${count === 1 ? "drinker" : "drinkers"} added to ${runNames(plan)[run]}`;
   return {
     ok: true,
-    plan: withRun(plan, run, withGroups(onto, groups)),
+    plan: withRun(named, run, withGroups(onto, groups)),
     words: isSqueezed ? `${added}, closer together to fit` : added,
     selected: { kind: "drinkers", run, group: groups.length - 1 },
   };

@@ -2,6 +2,7 @@ import type { Plan, PlanDrinkerGroup } from "@headfall/hydraulics";
 import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { placesOf, rowOf, withRow } from "../drinker-places.js";
+import { haveOnePen } from "./keep-pens.js";
 import { tidyGroup } from "./part-keys.js";
 import { groupsOf, withGroups, withRun } from "./plan-parts.js";
 import { atWorkOf } from "./split-drinkers.js";
@@ -22,7 +23,9 @@ export function withRowsJoined(plan: Plan, run: number, before: number, system: 
   const groups = groupsOf(joined);
   const left = groups.slice(before);
   const rows = groups.slice(0, before).map((group) => {
-    const next = left.findIndex((other) => goesOn(group, other, length));
+    const next = left.findIndex(
+      (other) => haveOnePen(plan, group.id, other.id) && goesOn(group, other, length),
+    );
     const [other] = next < 0 ? [] : left.splice(next, 1);
     return other === undefined ? group : madeOne(group, other, length, system);
   });

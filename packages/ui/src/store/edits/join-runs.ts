@@ -17,6 +17,7 @@ import { isSameValue } from "../plan-values.js";
 import { exactLength } from "../typed-length.js";
 import { withRowsJoined } from "./join-drinkers.js";
 import { keepHeights, movedJoints } from "./keep-heights.js";
+import { withRunsToJoin } from "./keep-pens.js";
 import { tidyRun } from "./part-keys.js";
 import {
   groupsOf,
@@ -39,9 +40,9 @@ const STRAIGHT = 1e-5;
 export function joinRuns(plan: Plan, joint: string, system: UnitSystem): Edited {
   const because = whyNotJoined(plan, joint);
   if (because !== undefined) return refuse(because);
-  const open = withEnds(plan);
-  const order = orderAt(open, joint);
+  const order = orderAt(withEnds(plan), joint);
   if (typeof order === "string") return refuse(order);
+  const open = withRunsToJoin(withEnds(plan), order[0]!.index, order[1]!.index);
   const [first, second] = order.map(({ index, isTurned }) =>
     isTurned ? turned(open, index, system) : open.runs[index]!,
   ) as [PlanRun, PlanRun];

@@ -1,6 +1,7 @@
 import { type Plan, runEnds, runNames, sourceNames } from "@headfall/hydraulics";
 import type { Selected } from "../../kernels/selected.js";
 import type { Edited } from "../plan-change.js";
+import { renamedGroupInPens, renamedRunInPens } from "./keep-pens.js";
 import { tidyGroup, tidyPoint, tidyRun, tidySource } from "./part-keys.js";
 import { GONE, groupsOf, jointNames, refuse, withGroups, withRun, withSource } from "./plan-parts.js";
 
@@ -12,15 +13,22 @@ export function renamePart(plan: Plan, part: Selected, typed: string): Edited {
     case "source":
       return renameSource(plan, part.source, name);
     case "run":
-      return renameRun(plan, part.run, name);
+      return withPensKept(renameRun(plan, part.run, name), (after) =>
+        renamedRunInPens(plan, after, part.run),
+      );
     case "joint": {
       const source = sourceNames(plan).indexOf(part.joint);
       return source < 0 ? renameJoint(plan, part.joint, name) : renameSource(plan, source, name);
     }
     case "drinkers":
-      return renameGroup(plan, part.run, part.group, name);
+      return withPensKept(renameGroup(plan, part.run, part.group, name), (after) =>
+        renamedGroupInPens(plan, after, part.run, part.group),
+      );
   }
 }
+
+const withPensKept = (edited: Edited, keep: (after: Plan) => Plan): Edited =>
+  edited.ok ? { ...edited, plan: keep(edited.plan) } : edited;
 
 const taken = (name: string) => refuse(`Something is called ${name} already.`);
 const called = (plan: Plan, was: string, name: string, selected: Selected): Edited => ({

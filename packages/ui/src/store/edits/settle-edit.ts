@@ -1,4 +1,5 @@
 import {
+  buildFlock,
   buildLine,
   checkDocument,
   drinkerGroupsOf,
@@ -26,6 +27,26 @@ export function contradictionsIn(plan: Plan): readonly Problem[] {
   return problems;
 }
 
+/** What of its birds a plan contradicts: two pens at one drinker, or pens that leave open which drinkers they reach. */
+function contradictionsInPens(plan: Plan): readonly Problem[] {
+  if (plan.pens === undefined || hasTooMany(plan)) return [];
+  const building = buildLine(plan);
+  if (!building.ok) return [];
+  // How old birds are is no matter here, but they need a day to be of an age.
+  const flock = buildFlock(plan, building.line, plan.day ?? SOME_DAY);
+  return flock.ok ? [] : flock.problems;
+}
+const SOME_DAY = "2000-01-01";
+
+/** Whether an edit may have changed which drinkers a pen reaches. */
+const touchesPens = (before: Plan, after: Plan): boolean =>
+  after.pens !== undefined &&
+  (after.pens !== before.pens ||
+    after.runs.length !== before.runs.length ||
+    after.runs.some(
+      ({ id, drinkers }, r) => id !== before.runs[r]!.id || drinkers !== before.runs[r]!.drinkers,
+    ));
+
 /** A run without what hangs on it, which contradicts nothing and would take most of the time in every frame of a drag. */
 function bareRun(run: PlanRun): PlanRun {
   const known = bareRuns.get(run);
@@ -51,8 +72,10 @@ export function settleEdit(before: Plan, edited: Edited): Edited {
   if (!reading.ok) return refusedFor(reading.problems, edited.plan);
   if (contradictionsIn(before).length > 0) return edited;
   const problems = contradictionsIn(edited.plan);
-  if (problems.length === 0) return edited;
-  return refusedFor(problems, edited.plan);
+  if (problems.length > 0) return refusedFor(problems, edited.plan);
+  if (!touchesPens(before, edited.plan) || contradictionsInPens(before).length > 0) return edited;
+  const ofPens = contradictionsInPens(edited.plan);
+  return ofPens.length === 0 ? edited : refusedFor(ofPens, edited.plan);
 }
 
 /** The problems of a plan as a reason, told of its parts by their names. */

@@ -1,4 +1,5 @@
 import { buildLine, buildMoments, DEFAULTS, type Plan, type PlanDrinkerGroup } from "@headfall/hydraulics";
+import { drinkerNames } from "../../kernels/group-names.js";
 import { metresOf } from "../../kernels/typed-metres.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 import { placesOf, rowOf, withRow } from "../drinker-places.js";
@@ -24,7 +25,7 @@ export function splitGroups(
   const run = plan.runs[index]!;
   const length = metresOf(run.length);
   const groups = groupsOf(run);
-  const names = new Set(groups.flatMap(({ id }) => id ?? []));
+  const names = new Set(drinkerNames(plan));
   const before: PlanDrinkerGroup[] = [];
   const beyond: PlanDrinkerGroup[] = [];
   groups.forEach((group, g) => {
@@ -33,7 +34,8 @@ export function splitGroups(
     const here = places.filter((place) => place <= along + SAME_PLACE).length;
     const there = places.length - here;
     const isCut = here > 0 && there > 0;
-    const [one, other] = isCut ? shared(group, atWorkOf(plan, index, g), here) : [group, group];
+    const isByBirds = plan.pens !== undefined;
+    const [one, other] = isCut ? shared(group, atWorkOf(plan, index, g), here, isByBirds) : [group, group];
     if (here > 0) before.push(withRow(one, { ...row, count: here }, along, system));
     if (there === 0) return;
     const first = Math.max(0, Math.min(rest, places[here]! - along));
@@ -45,13 +47,14 @@ export function splitGroups(
   return { before, beyond };
 }
 
-/** A group told twice, each with the numbers at work in its own part. */
-function shared(group: PlanDrinkerGroup, { busiest, ordinary }: AtWork, here: number) {
+/** A group told twice, each with the numbers at work in its own part; those that birds decide stay open. */
+function shared(group: PlanDrinkerGroup, { busiest, ordinary }: AtWork, here: number, isByBirds: boolean) {
   const working = (flags: readonly boolean[]) => flags.filter(Boolean).length;
+  const isOpen = (key: "busiest" | "ordinary") => isByBirds && group[key] === undefined;
   const part = (start: number, end?: number) => ({
     ...group,
-    busiest: working(busiest.slice(start, end)),
-    ordinary: working(ordinary.slice(start, end)),
+    ...(isOpen("busiest") ? {} : { busiest: working(busiest.slice(start, end)) }),
+    ...(isOpen("ordinary") ? {} : { ordinary: working(ordinary.slice(start, end)) }),
   });
   return [part(0, here), part(here)] as const;
 }

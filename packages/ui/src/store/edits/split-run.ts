@@ -7,6 +7,7 @@ import type { Edited } from "../plan-change.js";
 import { AT_END, endReading, heightsOf, toldFall } from "../plan-heights.js";
 import { exactLength, roundLength } from "../typed-length.js";
 import { movedJoints } from "./keep-heights.js";
+import { splitRunInPens, withGroupsNamed } from "./keep-pens.js";
 import { tidyRun } from "./part-keys.js";
 import { pinPlaces, saysPlaces } from "./pin-places.js";
 import {
@@ -47,7 +48,8 @@ export function splitRun(plan: Plan, index: number, along: number, system: UnitS
   return { ok: true, plan: split.plan, words, selected: { kind: "joint", joint: split.joint } };
 }
 
-export function splitAt(plan: Plan, index: number, along: number, system: UnitSystem): SplitPlan {
+export function splitAt(before: Plan, index: number, along: number, system: UnitSystem): SplitPlan {
+  const plan = withGroupsNamed(before, [index]);
   const run = plan.runs[index];
   if (run === undefined) return refuse(GONE);
   const length = metresOf(run.length);
@@ -68,7 +70,11 @@ export function splitAt(plan: Plan, index: number, along: number, system: UnitSy
   return {
     ok: true,
     joint,
-    plan: cuts.find((cut) => keepsHeights(plan, cut, joint, height)) ?? cuts.at(-1)!,
+    plan: splitRunInPens(
+      plan,
+      cuts.find((cut) => keepsHeights(plan, cut, joint, height)) ?? cuts.at(-1)!,
+      index,
+    ),
   };
 }
 

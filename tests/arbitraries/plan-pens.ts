@@ -1,0 +1,42 @@
+import type { Plan, PlanPen } from "@headfall/hydraulics";
+import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
+import { allBirds } from "../../packages/hydraulics/src/tables/birds.js";
+import { namedGroups } from "../../packages/ui/src/kernels/group-names.js";
+import { type Chooser, chooserOf } from "./typed.js";
+
+/** The plan with pens at its drinkers, by number: each group is one pen's, by its own name or by that of its run. */
+export function withRandomPens(plan: Plan, seed: number): Plan {
+  const choose = chooserOf(randomFrom(seed));
+  const byRun = new Map<number, string[]>();
+  for (const { run, name } of namedGroups(plan)) byRun.set(run, [...(byRun.get(run) ?? []), name]);
+  const names = new Set(namedGroups(plan).map(({ name }) => name));
+  const lists = Array.from({ length: choose.whole(1, 3) }, (): string[] => []);
+  const whose = new Map<string, number>();
+  for (const [run, groups] of byRun) {
+    const runName = namedGroups(plan).find((group) => group.run === run)!.runName;
+    // Names that mean drinkers in several places go to one pen, so that no two pens share any.
+    const isShared = groups.some((name) => whose.has(name)) || whose.has(runName) || names.size < byRun.size;
+    const pen = isShared ? 0 : choose.whole(0, lists.length - 1);
+    for (const name of [runName, ...groups]) whose.set(name, pen);
+    lists[pen]!.push(...(choose.chance(0.5) ? [runName] : groups));
+  }
+  const pens = lists.flatMap((drinkers, p): PlanPen[] =>
+    drinkers.length === 0
+      ? []
+      : [{ id: `pen ${p + 1}`, birds: birds(choose), drinkers: [...new Set(drinkers)] }],
+  );
+  if (pens.length > 0 && choose.chance(0.3)) {
+    const { drinkers, ...open } = pens.at(-1)!;
+    pens[pens.length - 1] = open;
+  }
+  return pens.length === 0 ? plan : { ...plan, pens };
+}
+
+function birds(choose: Chooser): PlanPen["birds"] {
+  const batch = () => ({
+    kind: choose.oneOf(allBirds).id,
+    count: choose.whole(1, 60),
+    ...(choose.chance(0.5) ? { age: `${choose.whole(0, 60)} weeks` } : {}),
+  });
+  return choose.chance(0.6) ? batch() : Array.from({ length: choose.whole(1, 3) }, batch);
+}
