@@ -25,6 +25,7 @@ const VERDICTS: Readonly<
     "duck trough": ["starves", "flowTooLow"],
     "chick nipples": ["dry", "humpAboveWater"],
   },
+  "alder-bank-rain-on-the-coop.json": { cups: ["good", "flowsEnough"] },
   "alder-bank-two-pens.json": {
     "low pen nipples": ["good", "flowsEnough"],
     "high pen cups": ["good", "flowsEnough"],

@@ -126,15 +126,17 @@ describe("rain of Seattle and New York, 2012 to 2015", () => {
     ["rainFirst", 2.5, 15639.0, 3633.1, 12013.4, 187.5, 9],
     ["drawnFirst", 7.5, 15639.0, 8756.3, 6916.4, 161.3, 307],
     ["rainFirst", 7.5, 15639.0, 8831.3, 6833.9, 168.8, 297],
-  ] as const)("balances Seattle %s at %d L a day as another program did", (rule, litres, ...expected) => {
-    const { sums, shortDays } = balance("Seattle", litres, rule);
-    const [came, given, over, end, short] = expected;
-    expect(Math.abs(1000 * sums.in - came)).toBeLessThan(0.1);
-    expect(Math.abs(1000 * sums.given - given)).toBeLessThan(0.1);
-    expect(Math.abs(1000 * sums.over - over)).toBeLessThan(0.1);
-    expect(Math.abs(1000 * sums.end - end)).toBeLessThan(0.1);
-    expect(shortDays).toBe(short);
-  });
+  ] as const)(
+    "balances Seattle %s at %d L a day as another program did",
+    (rule, litres, came, given, over, end, short) => {
+      const { sums, shortDays } = balance("Seattle", litres, rule);
+      expect(Math.abs(1000 * sums.in - came)).toBeLessThan(0.1);
+      expect(Math.abs(1000 * sums.given - given)).toBeLessThan(0.1);
+      expect(Math.abs(1000 * sums.over - over)).toBeLessThan(0.1);
+      expect(Math.abs(1000 * sums.end - end)).toBeLessThan(0.1);
+      expect(shortDays).toBe(short);
+    },
+  );
 
   it("has no short day in New York at 2.5 L a day, either way", () => {
     expect(balance("New York", 2.5, "drawnFirst").shortDays).toBe(0);
