@@ -148,11 +148,20 @@ function roofsModule() {
       runoffLow: Number(row.runoff_low || row.runoff),
       runoffHigh: Number(row.runoff_high || row.runoff),
       wetting: siValue(row.first_loss_high_mm === "" ? "0.5" : row.first_loss_high_mm, "mm"),
-      quality: row.quality,
-      also: [],
       citation: citationOf(row),
-    }));
-  return moduleOf("roofs.csv", "RoofKind", rows);
+    }))
+    .map(({ id, name, runoff, runoffLow, runoffHigh, wetting, citation: { source, where, seen } }) => [
+      id,
+      name,
+      runoff,
+      runoffLow,
+      runoffHigh,
+      wetting,
+      source,
+      where,
+      seen,
+    ]);
+  return moduleOf("roofs.csv", "RoofRow", rows);
 }
 
 function spilledModule() {
@@ -187,23 +196,59 @@ function moduleOf(name, type, rows) {
   ].join("\n");
 }
 
-/**
- * Birds with what they drink and how high they drink: rows of figures, and each citation once, as they come with the
- * page's first load. `birds.ts` puts them together again.
- */
-function birdsModule() {
-  const table = loadTable("birds");
-  const [intake, height] = [loadTable("bird-intake"), loadTable("bird-height")];
+/** Rows of one bird, the youngest first. */
+const rowsOfBird = (table, bird) =>
+  table.rows.filter((row) => row.bird === bird).sort((a, b) => Number(a.age_d) - Number(b.age_d));
+
+/** A list of citations, each once, and the place of a row's in it. */
+function citationList() {
   const citations = [];
   const cite = (row) => {
     const citation = [row.source, row.where, row.seen];
     const at = citations.findIndex((one) => one.join() === citation.join());
     return at < 0 ? citations.push(citation) - 1 : at;
   };
-  const rowsOf = (other, bird) =>
-    other.rows.filter((row) => row.bird === bird).sort((a, b) => Number(a.age_d) - Number(b.age_d));
+  return { citations, cite };
+}
+
+/** How high drinkers hang for each bird; apart from the birds, since only what is told of them needs it. */
+function birdHeightsModule() {
+  const table = loadTable("bird-height");
+  const { citations, cite } = citationList();
+  const rows = [...new Set(table.rows.map((row) => row.bird))].map((bird) => [
+    bird,
+    rowsOfBird(table, bird).map((row) => [
+      row.device,
+      Number(row.age_d),
+      ...["height_mm", "height_low_mm", "height_high_mm"].map((column) => siValue(row[column], "mm")),
+      cite(row),
+    ]),
+  ]);
+  return [
+    "// Made from reference-tables/bird-height.csv by reference-tables/compile-tables.mjs. Edit the table, not this file.",
+    'import type { CitationRow, HangRow } from "./bird-types.js";',
+    "",
+    "export const hangCitations: readonly CitationRow[] = [",
+    ...citations.map((citation) => `  ${JSON.stringify(citation)},`),
+    "];",
+    "",
+    "export const hangRows: readonly (readonly [string, readonly HangRow[]])[] = [",
+    ...rows.map((row) => `  ${JSON.stringify(row)},`),
+    "];",
+    "",
+  ].join("\n");
+}
+
+/**
+ * Birds with what they drink: rows of figures, and each citation once, as they come with the page's first load.
+ * `birds.ts` puts them together again.
+ */
+function birdsModule() {
+  const table = loadTable("birds");
+  const intake = loadTable("bird-intake");
+  const { citations, cite } = citationList();
   const drunk = (bird, figure) =>
-    rowsOf(intake, bird)
+    rowsOfBird(intake, bird)
       .filter((row) => row.figure === figure)
       .map((row) => [
         Number(row.age_d),
@@ -212,13 +257,6 @@ function birdsModule() {
         row.confidence,
         cite(row),
       ]);
-  const hung = (bird) =>
-    rowsOf(height, bird).map((row) => [
-      row.device,
-      Number(row.age_d),
-      ...["height_mm", "height_low_mm", "height_high_mm"].map((column) => siValue(row[column], "mm")),
-      cite(row),
-    ]);
   const rows = table.rows.map((row) => {
     const figure = (column) => siValue(row[column], table.about.columns[column].unit);
     return {
@@ -240,11 +278,10 @@ function birdsModule() {
       drownsUntilDays: Number(row.drowns_until_d),
       size: drunk(row.id, "size"),
       expect: drunk(row.id, "expect"),
-      heights: hung(row.id),
     };
   });
   return [
-    "// Made from reference-tables/birds.csv, bird-intake.csv and bird-height.csv by reference-tables/compile-tables.mjs. Edit the tables, not this file.",
+    "// Made from reference-tables/birds.csv and bird-intake.csv by reference-tables/compile-tables.mjs. Edit the tables, not this file.",
     'import type { BirdRow, CitationRow } from "./bird-types.js";',
     "",
     "export const birdCitations: readonly CitationRow[] = [",
@@ -309,6 +346,7 @@ export function compileTables() {
       tableModule("drinkers", "DrinkerKind", (table, row) => objectOf(table, row, drinkerColumns.split(" "))),
     ],
     ["vessels.generated.ts", tableModule("vessels", "VesselKind", vesselOf)],
+    ["bird-heights.generated.ts", birdHeightsModule()],
     ["birds.generated.ts", birdsModule()],
     ["allowances.generated.ts", allowancesModule()],
     ["roofs.generated.ts", roofsModule()],

@@ -188,8 +188,9 @@ export * from "./simulate/rain.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
 export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solution.js";
 export { solveLine } from "./solve/solve-line.js";
+export { type HangPoint, hangPointsOf } from "./tables/bird-heights.js";
 // Tables.
-export { allBirds, type BirdKind, birdById, type HangPoint, type IntakePoint } from "./tables/birds.js";
+export { allBirds, type BirdKind, birdById, type IntakePoint } from "./tables/birds.js";
 export { findBird, findDrinker, findFitting, findPipe, findRoof, findVessel } from "./tables/by-name.js";
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
 export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";

@@ -5,6 +5,7 @@ import { dayCurve } from "../../../packages/hydraulics/src/birds/day-curve.js";
 import { needOfFlow } from "../../../packages/hydraulics/src/birds/flow-need.js";
 import { hangHeight } from "../../../packages/hydraulics/src/birds/hang-height.js";
 import { heatFactor, intakeOf } from "../../../packages/hydraulics/src/birds/intake.js";
+import { hangPointsOf } from "../../../packages/hydraulics/src/tables/bird-heights.js";
 import { allBirds, birdById } from "../../../packages/hydraulics/src/tables/birds.js";
 
 const hens = birdById("hen")!;
@@ -73,10 +74,10 @@ test("a day's mean factor lies between those of its ends, and a warmer night nev
 });
 
 test("hangHeight goes straight between ages and knows only the devices it has rows of", () => {
-  const meat = birdById("meat-chicken")!;
-  expect(hangHeight(meat.heights, "nipple", 10.5)?.height).toBeCloseTo(0.1625, 9);
-  expect(hangHeight(meat.heights, "nipple", 90)?.height).toBe(0.4);
-  expect(hangHeight(meat.heights, "trough", 10)).toBeUndefined();
+  const heights = hangPointsOf("meat-chicken");
+  expect(hangHeight(heights, "nipple", 10.5)?.height).toBeCloseTo(0.1625, 9);
+  expect(hangHeight(heights, "nipple", 90)?.height).toBe(0.4);
+  expect(hangHeight(heights, "trough", 10)).toBeUndefined();
 });
 
 test("needOfFlow rises with age up to its most, and refuses birds that have not hatched", () => {

@@ -1,6 +1,6 @@
 import type { Batch, Flock, Pen, Weather } from "../../../packages/hydraulics/src/model/flock.js";
 import type { Line } from "../../../packages/hydraulics/src/model/line.js";
-import type { BirdKind, HangPoint, IntakePoint } from "../../../packages/hydraulics/src/tables/bird-types.js";
+import type { BirdKind, IntakePoint } from "../../../packages/hydraulics/src/tables/bird-types.js";
 
 const ML = 1e-6;
 const citation = {
@@ -15,15 +15,6 @@ const point = (intake: number): IntakePoint => ({
   confidence: "high",
   citation,
 });
-const nippleAt = (ageDays: number, height: number): HangPoint => ({
-  device: "nipple",
-  ageDays,
-  height,
-  low: height - 0.03,
-  high: height + 0.03,
-  citation,
-});
-
 /** A bird of plain figures, so that the sums can be done by hand: 270 mL a day at any age, 40 bouts, no faster than 60 mL/min. */
 export const PLAIN_BIRD: BirdKind = {
   id: "plain-bird",
@@ -40,7 +31,6 @@ export const PLAIN_BIRD: BirdKind = {
   fastest: (60 * ML) / 60,
   dayShape: "evening",
   flowNeed: { atHatching: (20 * ML) / 60, perWeek: (7 * ML) / 60, most: (50 * ML) / 60 },
-  heights: [nippleAt(0, 0.1), nippleAt(14, 0.2), nippleAt(28, 0.3), nippleAt(70, 0.4)],
   drownsUntilDays: 14,
 };
 

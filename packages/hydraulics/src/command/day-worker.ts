@@ -1,4 +1,4 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { type DayShare, rowsOf } from "./day.js";
+import { type DayShare, rowsOf } from "./day-share.js";
 
 parentPort?.postMessage(rowsOf(workerData as DayShare) ?? []);

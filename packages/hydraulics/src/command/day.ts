@@ -1,18 +1,10 @@
 import { Worker } from "node:worker_threads";
-import type { Plan } from "../document/plan-schema.js";
-import { type SimulateOptions, settingOfPlan, simulateDay } from "../judge/simulate-day.js";
+import { settingOfPlan, simulateDay } from "../judge/simulate-day.js";
 import { writeDaysText, writeDayText } from "../report/day-text.js";
-import { runDay } from "../simulate/day.js";
-import { type DayRow, rowOf, summariseDays } from "../simulate/day-summary.js";
+import { type DayRow, summariseDays } from "../simulate/day-summary.js";
 import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
-
-/** What each worker is given: some of the seeds. */
-export interface DayShare {
-  readonly plan: Plan;
-  readonly options: Omit<SimulateOptions, "seed" | "record">;
-  readonly seeds: readonly number[];
-}
+import { type DayShare, rowsOf } from "./day-share.js";
 
 /** `headfall day PLAN --seed 1 --days 100 --jobs 2`: exit status 1 when some bird came short. */
 export function runDayCommand(args: readonly string[]): Promise<number> {
@@ -68,15 +60,6 @@ async function runSeeds(share: DayShare, jobs: number): Promise<DayRow[] | Answe
     parts.filter((seeds) => seeds.length > 0).map((seeds) => inWorker({ ...share, seeds })),
   );
   return rows.flat();
-}
-
-/** The days of some seeds; undefined when the plan cannot be run. */
-export function rowsOf({ plan, options, seeds }: DayShare): DayRow[] | undefined {
-  const set = settingOfPlan(plan, options);
-  if (!set.ok) return undefined;
-  return seeds.map((seed) =>
-    rowOf(runDay(set.setting, { seed, figure: options.figure ?? "expect", record: false })),
-  );
 }
 
 function inWorker(share: DayShare): Promise<DayRow[]> {

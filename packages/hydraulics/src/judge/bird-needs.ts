@@ -1,6 +1,7 @@
 import { needOfFlow } from "../birds/flow-need.js";
 import { hangHeight } from "../birds/hang-height.js";
 import type { Pen } from "../model/flock.js";
+import { hangPointsOf } from "../tables/bird-heights.js";
 import type { BirdKind, HangPoint } from "../tables/bird-types.js";
 
 /** Where drinkers hang right for birds of an age [m above what they stand on]. */
@@ -23,7 +24,7 @@ export function hangAtForBirds(pen: Pen, device: HangPoint["device"]): HangRange
   let lowest: HangRange | undefined;
   for (const { kind, ageDays } of pen.batches) {
     if (ageDays < 0) continue;
-    const range = hangHeight(kind.heights, device, ageDays);
+    const range = hangHeight(hangPointsOf(kind.id), device, ageDays);
     if (range !== undefined && (lowest === undefined || range.height < lowest.height))
       lowest = { low: range.low, height: range.height, high: range.high, ageDays };
   }

@@ -2,6 +2,7 @@ import { DEFAULTS } from "../document/defaults.js";
 import type { Plan } from "../document/plan-schema.js";
 import { readQuantity } from "../units/quantity.js";
 import { type Checking, checkWith } from "./look-at-plan.js";
+import { reportFlock } from "./report-flock.js";
 import { type Doubts, judgeTolerance } from "./tolerance.js";
 
 export interface CheckOptions {
@@ -29,6 +30,7 @@ export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
   return checkWith(plan, day, {
     samples,
     seed,
+    report: reportFlock,
     sample: (judged, crowd) => judgeTolerance(judged, doubtsOf(plan), crowd, trying),
   });
 }

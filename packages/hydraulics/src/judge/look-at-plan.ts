@@ -15,7 +15,7 @@ import type { Certainty, Checked, DrinkerVerdict } from "./check-result.js";
 import { findSuction } from "./filling.js";
 import { countVerdicts, type JudgedLine, judgeLine, worstOf } from "./judge-line.js";
 import { type MannedLine, manLine } from "./man-line.js";
-import { reportFlock } from "./report-flock.js";
+import type { reportFlock as ReportFlock } from "./report-flock.js";
 import { reportRuns } from "./run-reports.js";
 import type { SolvedMoments } from "./solve-moments.js";
 import { reportSources } from "./source-reports.js";
@@ -31,14 +31,14 @@ export interface LookOptions {
 
 /**
  * Looks at a plan once: solves its four moments with both friction laws and judges every drinker on the worse of the
- * two. How sure a verdict is stays open; `checkPlan` tells that too.
+ * two. How sure a verdict is, and how the birds fare, stays open; `checkPlan` tells both.
  *
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  the day asked about
  * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
  */
 export function lookAtPlan(plan: Plan, options: LookOptions = {}): Checking {
-  return checkWith(plan, options.day, { samples: 0, seed: 1, sample: undefined });
+  return checkWith(plan, options.day, { samples: 0, seed: 1, sample: undefined, report: undefined });
 }
 
 /** How the verdicts of a judged line are tried. */
@@ -46,10 +46,16 @@ export interface Trying {
   readonly samples: number;
   readonly seed: number;
   readonly sample: ((judged: JudgedLine, crowd: Crowd | undefined) => readonly Certainty[]) | undefined;
+  /** What is told of the birds. */
+  readonly report: typeof ReportFlock | undefined;
 }
 
 /** A plan looked at, its verdicts tried by sampling where there is something to try them with. */
-export function checkWith(plan: Plan, day: string | undefined, { samples, seed, sample }: Trying): Checking {
+export function checkWith(
+  plan: Plan,
+  day: string | undefined,
+  { samples, seed, sample, report }: Trying,
+): Checking {
   const built = buildLine(plan);
   if (!built.ok) return built;
   const manning = manPlan(plan, built, day);
@@ -89,7 +95,7 @@ export function checkWith(plan: Plan, day: string | undefined, { samples, seed, 
       filling: [...filling.findings, ...suctionOf(line, solved)],
       cautions: gatherCautions(line, runs, sources, built.openWater),
       defaults,
-      ...(manned === undefined ? {} : { flock: reportFlock(manned, drinkers) }),
+      ...(manned === undefined || report === undefined ? {} : { flock: report(manned, drinkers) }),
       solutions: solutionsOf(solved),
       madeFrom: { planDigest: digestOf(writePlan(plan)), version: VERSION, seed, samples },
     },

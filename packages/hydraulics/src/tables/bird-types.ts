@@ -46,7 +46,6 @@ export interface BirdKind {
   readonly dayShape: "evening" | "even" | "morning-and-evening";
   /** Least flow of a worked drinker: at hatching, more a week, and of grown birds [m³/s]. */
   readonly flowNeed: { readonly atHatching: number; readonly perWeek: number; readonly most: number };
-  readonly heights: readonly HangPoint[];
   /** Younger than this they drown in open water more than a few millimetres deep [days]. */
   readonly drownsUntilDays: number;
 }
@@ -55,10 +54,9 @@ export interface BirdKind {
 export type CitationRow = readonly [source: string, where: string, seen: string];
 
 /** A kind of bird as the compiled table holds it: figures as rows, citations by their place in a list. */
-export interface BirdRow extends Omit<BirdKind, "size" | "expect" | "heights" | "referenceTemperature"> {
+export interface BirdRow extends Omit<BirdKind, "size" | "expect" | "referenceTemperature"> {
   readonly size: readonly IntakeRow[];
   readonly expect: readonly IntakeRow[];
-  readonly heights: readonly HangRow[];
 }
 
 /** Age [days], lay (-1 where it does not matter), intake [m³/day], confidence, citation. */

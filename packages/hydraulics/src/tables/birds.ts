@@ -1,16 +1,8 @@
-import type {
-  BirdKind,
-  BirdRow,
-  CitationRow,
-  HangPoint,
-  HangRow,
-  IntakePoint,
-  IntakeRow,
-} from "./bird-types.js";
+import type { BirdKind, BirdRow, CitationRow, IntakePoint, IntakeRow } from "./bird-types.js";
 import { birdCitations, birds } from "./birds.generated.js";
 import type { Citation } from "./citation.js";
 
-export type { BirdKind, HangPoint, IntakePoint } from "./bird-types.js";
+export type { BirdKind, IntakePoint } from "./bird-types.js";
 
 /** Air temperature the figures of intake are for [°C]. */
 const REFERENCE_TEMPERATURE = 21;
@@ -30,7 +22,6 @@ function kindOf(row: BirdRow): BirdKind {
     ...row,
     size: row.size.map(intakeOf),
     expect: row.expect.map(intakeOf),
-    heights: row.heights.map(hangOf),
     referenceTemperature: REFERENCE_TEMPERATURE,
   };
 }
@@ -43,10 +34,6 @@ function intakeOf([ageDays, lay, intake, confidence, cited]: IntakeRow): IntakeP
     confidence: confidence as IntakePoint["confidence"],
     citation: citationAt(cited),
   };
-}
-
-function hangOf([device, ageDays, height, low, high, cited]: HangRow): HangPoint {
-  return { device: device as HangPoint["device"], ageDays, height, low, high, citation: citationAt(cited) };
 }
 
 function citationAt(index: number): Citation {

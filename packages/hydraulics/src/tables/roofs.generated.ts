@@ -1,22 +1,22 @@
 // Made from reference-tables/roofs.csv by reference-tables/compile-tables.mjs. Edit the table, not this file.
-import type { RoofKind } from "./row-types.js";
+import type { RoofRow } from "./row-types.js";
 
-export const roofs: readonly RoofKind[] = [
-  {"id":"any-90","name":"any roof, 0.56 gal per ft2-in","runoff":0.9,"runoffLow":0.9,"runoffHigh":0.9,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"greywater-faq","where":"answer on roofs","seen":"seen"}},
-  {"id":"any-conservative","name":"any roof, one third lost (0.416 gal per ft2-in)","runoff":0.67,"runoffLow":0.67,"runoffHigh":0.67,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"washington-cisterns","where":"construction page","seen":"seen"}},
-  {"id":"any-enhealth","name":"any hard roof, annual efficiency","runoff":0.8,"runoffLow":0.8,"runoffHigh":0.85,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"enhealth-2011","where":"App. B and 5.4","seen":"seen"}},
-  {"id":"any-ontario","name":"rooftops, annual incl. snow loss and overflow","runoff":0.8,"runoffLow":0.8,"runoffHigh":0.8,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"ontario-lid-wiki","where":"three sites","seen":"seen"}},
-  {"id":"asphalt-shingle","name":"asphalt composition shingle","runoff":0.85,"runoffLow":0.8,"runoffHigh":0.9,"wetting":0.001,"quality":"higher dissolved organic carbon when new; granules clog screens; treat as non-potable","also":[],"citation":{"source":"texas-manual-2005","where":"roof materials","seen":"from memory"}},
-  {"id":"clay-tile","name":"clay tile","runoff":0.84,"runoffLow":0.75,"runoffHigh":0.9,"wetting":0.001,"quality":"","also":[],"citation":{"source":"farreny-2011","where":"mean coefficients","seen":"from memory"}},
-  {"id":"concrete-tile","name":"concrete tile","runoff":0.8,"runoffLow":0.75,"runoffHigh":0.9,"wetting":0.001,"quality":"good","also":[],"citation":{"source":"texas-manual-2005","where":"roof materials","seen":"from memory"}},
-  {"id":"flat-gravel-bs","name":"flat roof, gravel layer","runoff":0.45,"runoffLow":0.4,"runoffHigh":0.5,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"bs-8515","where":"drainage coefficients","seen":"seen"}},
-  {"id":"flat-smooth-bs","name":"flat roof, smooth","runoff":0.5,"runoffLow":0.5,"runoffHigh":0.5,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"bs-8515","where":"drainage coefficients","seen":"seen"}},
-  {"id":"green","name":"green roof","runoff":0.3,"runoffLow":0.2,"runoffHigh":0.5,"wetting":0.02,"quality":"high dissolved organic carbon","also":[],"citation":{"source":"green-roof-lexicon","where":"upper value of 0.3","seen":"seen"}},
-  {"id":"metal","name":"sheet metal (galvanised, aluminium-zinc, painted steel)","runoff":0.92,"runoffLow":0.9,"runoffHigh":0.95,"wetting":0.0005,"quality":"lowest faecal indicator counts; zinc leaches: avoid lead flashing","also":[],"citation":{"source":"farreny-2011","where":"mean coefficients","seen":"from memory"}},
-  {"id":"pitched-tile-bs","name":"pitched roof tiles","runoff":0.8,"runoffLow":0.75,"runoffHigh":0.9,"wetting":0.0005,"quality":"","also":[],"citation":{"source":"bs-8515","where":"drainage coefficients","seen":"seen"}},
-  {"id":"plastic","name":"polycarbonate / corrugated plastic","runoff":0.91,"runoffLow":0.88,"runoffHigh":0.95,"wetting":0.0003,"quality":"UV-aged sheet sheds microplastic","also":[],"citation":{"source":"farreny-2011","where":"mean coefficients","seen":"from memory"}},
-  {"id":"tar-gravel","name":"built-up tar and gravel","runoff":0.7,"runoffLow":0.6,"runoffHigh":0.85,"wetting":0.004,"quality":"hydrocarbons","also":[],"citation":{"source":"farreny-2011","where":"mean coefficients","seen":"from memory"}},
-  {"id":"tarp","name":"polyethylene tarpaulin over run","runoff":0.75,"runoffLow":0.6,"runoffHigh":0.9,"wetting":0.002,"quality":"sag ponding breeds mosquitoes; UV shedding","also":[],"citation":{"source":"common-practice","where":"judgement","seen":"from memory"}},
-  {"id":"thatch","name":"thatch","runoff":0.2,"runoffLow":0.2,"runoffHigh":0.4,"wetting":0.005,"quality":"organic colour, nests","also":[],"citation":{"source":"gould-nissen-1999","where":"coefficients","seen":"from memory"}},
-  {"id":"wood-shake","name":"wood shake","runoff":0.8,"runoffLow":0.7,"runoffHigh":0.85,"wetting":0.002,"quality":"treated or cedar shake: do not use for drinking by birds","also":[],"citation":{"source":"common-practice","where":"typical range","seen":"from memory"}},
+export const roofs: readonly RoofRow[] = [
+  ["any-90","any roof, 0.56 gal per ft2-in",0.9,0.9,0.9,0.0005,"greywater-faq","answer on roofs","seen"],
+  ["any-conservative","any roof, one third lost (0.416 gal per ft2-in)",0.67,0.67,0.67,0.0005,"washington-cisterns","construction page","seen"],
+  ["any-enhealth","any hard roof, annual efficiency",0.8,0.8,0.85,0.0005,"enhealth-2011","App. B and 5.4","seen"],
+  ["any-ontario","rooftops, annual incl. snow loss and overflow",0.8,0.8,0.8,0.0005,"ontario-lid-wiki","three sites","seen"],
+  ["asphalt-shingle","asphalt composition shingle",0.85,0.8,0.9,0.001,"texas-manual-2005","roof materials","from memory"],
+  ["clay-tile","clay tile",0.84,0.75,0.9,0.001,"farreny-2011","mean coefficients","from memory"],
+  ["concrete-tile","concrete tile",0.8,0.75,0.9,0.001,"texas-manual-2005","roof materials","from memory"],
+  ["flat-gravel-bs","flat roof, gravel layer",0.45,0.4,0.5,0.0005,"bs-8515","drainage coefficients","seen"],
+  ["flat-smooth-bs","flat roof, smooth",0.5,0.5,0.5,0.0005,"bs-8515","drainage coefficients","seen"],
+  ["green","green roof",0.3,0.2,0.5,0.02,"green-roof-lexicon","upper value of 0.3","seen"],
+  ["metal","sheet metal (galvanised, aluminium-zinc, painted steel)",0.92,0.9,0.95,0.0005,"farreny-2011","mean coefficients","from memory"],
+  ["pitched-tile-bs","pitched roof tiles",0.8,0.75,0.9,0.0005,"bs-8515","drainage coefficients","seen"],
+  ["plastic","polycarbonate / corrugated plastic",0.91,0.88,0.95,0.0003,"farreny-2011","mean coefficients","from memory"],
+  ["tar-gravel","built-up tar and gravel",0.7,0.6,0.85,0.004,"farreny-2011","mean coefficients","from memory"],
+  ["tarp","polyethylene tarpaulin over run",0.75,0.6,0.9,0.002,"common-practice","judgement","from memory"],
+  ["thatch","thatch",0.2,0.2,0.4,0.005,"gould-nissen-1999","coefficients","from memory"],
+  ["wood-shake","wood shake",0.8,0.7,0.85,0.002,"common-practice","typical range","from memory"],
 ];

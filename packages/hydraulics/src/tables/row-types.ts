@@ -125,11 +125,12 @@ export interface RoofKind {
   readonly runoffHigh: number;
   /** Rain that only wets it on a wet day [m]; half a millimetre where the table has none. */
   readonly wetting: number;
-  /** What to know of its water, in words. */
-  readonly quality: string;
   readonly also: readonly string[];
   readonly citation: Citation;
 }
+
+/** A roof as the compiled table holds it: id, name, runoff with its range, wetting [m], source, place, how known. */
+export type RoofRow = readonly [string, string, number, number, number, number, string, string, string];
 
 /** Water spilled at a kind of drinker, over what is drunk there. */
 export interface SpilledShare {

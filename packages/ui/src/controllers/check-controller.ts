@@ -45,6 +45,9 @@ export class CheckController implements ReactiveController {
   });
   #plan: Plan | undefined;
   #day: string | undefined;
+  /** The first look is a quick one; what looks closer, at the birds too, is fetched meanwhile. */
+  #look = (plan: Plan, day: string | undefined): CheckOutcome => lookAtPlan(plan, { day });
+  #isCloser = false;
   #frame: number | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #late: ReturnType<typeof setTimeout> | undefined;
@@ -95,7 +98,7 @@ export class CheckController implements ReactiveController {
       this.#host.requestUpdate();
     } else {
       const start = performance.now();
-      const outcome = lookAtPlan(plan, { day: this.#day });
+      const outcome = this.#look(plan, this.#day);
       this.quickMs = performance.now() - start;
       this.#settle(plan, outcome, "waiting");
     }
@@ -128,8 +131,17 @@ export class CheckController implements ReactiveController {
       this.checkedPlan = plan;
     }
     this.problems = outcome.ok ? [] : outcome.problems;
+    void this.#lookCloser();
     this.#onChecked(this);
     this.#host.requestUpdate();
+  }
+
+  /** Once the first verdict stands, every look tells of the birds too. */
+  async #lookCloser(): Promise<void> {
+    if (this.#isCloser) return;
+    this.#isCloser = true;
+    const { checkHere } = await import("../worker/check-here.js");
+    this.#look = (plan, day) => checkHere({ plan, day, samples: 0 });
   }
 
   #show(share: number | undefined): void {
