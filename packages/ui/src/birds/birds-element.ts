@@ -1,14 +1,30 @@
 import type { Checked, Plan } from "@headfall/hydraulics";
-import { html, LitElement, nothing } from "lit";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import { fieldStyles } from "../fields/fields.styles.js";
+import { TypingController } from "../fields/typing-controller.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { answerView } from "./answer-view.js";
+import { birdsStyles } from "./birds.styles.js";
+import { chartView } from "./chart-view.js";
+import { crowdView } from "./crowd-view.js";
+import { findingsView } from "./findings-view.js";
+import { lineWeeksView } from "./line-weeks-view.js";
+import { pensView } from "./pens-view.js";
+import type { BirdsRoom } from "./room.js";
+import { WeeksController } from "./weeks-controller.js";
 
 /**
- * The birds of a plan: its pens and their weather, what they drink, how they get on at their drinkers, and the weeks to come.
+ * The birds of a plan: its pens and their weather, what they drink, how they get on at their drinkers, and the weeks
+ * to come.
  *
  * @element headfall-birds
  * @fires edit-wanted  when the user wants the plan changed
+ * @fires room-wanted  when the user wants to go to the line
  */
 export class HeadfallBirds extends LitElement {
   static override properties = {
@@ -17,8 +33,9 @@ export class HeadfallBirds extends LitElement {
     system: {},
     day: {},
     refusal: {},
+    how: { state: true },
   };
-  static override styles = [tokens, controls];
+  static override styles = [tokens, controls, fieldStyles, tableStyles, birdsStyles];
 
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
@@ -29,6 +46,12 @@ export class HeadfallBirds extends LitElement {
   declare day: string | undefined;
   /** Why the last edit was refused; empty when it was not. */
   declare refusal: string;
+  /** The number whose making is told of. */
+  declare private how: HowSubject | undefined;
+
+  readonly #typing = new TypingController(this);
+  readonly #weeks = new WeeksController(this);
+  readonly #width = new WidthController(this, "(min-width: 700px)");
 
   constructor() {
     super();
@@ -37,9 +60,68 @@ export class HeadfallBirds extends LitElement {
     this.system = "metric";
     this.day = undefined;
     this.refusal = "";
+    this.how = undefined;
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("plan")) this.#planChanged(changed.get("plan"));
+    if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
+      this.#weeks.judge(this.plan, this.day);
+  }
+
+  /** Pens and batches are counted through: with one fewer, what was typed may mean another. */
+  #planChanged(before: Plan | undefined): void {
+    if (before !== undefined && shapeOf(before) !== shapeOf(this.plan)) this.#typing.forgetAll();
+    this.#typing.planChanged();
   }
 
   override render() {
-    return this.plan === undefined ? nothing : html`<h2>Birds</h2>`;
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const room = this.#room(plan);
+    const stray = this.#typing.strayRefusal;
+    return html`
+      <h2>What the birds drink</h2>
+      ${plan.pens === undefined ? EMPTY : answerView(room)}
+      ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
+      <div class="rest">
+        <section class="say" aria-label="Pens and weather">${pensView(room)}</section>
+        <div class="told">
+          ${plan.pens === undefined ? nothing : html`${chartView(room)} ${crowdView(room)} ${lineWeeksView(room)} ${findingsView(room)}`}
+        </div>
+      </div>
+      <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+    `;
+  }
+
+  readonly #closeHow = (): void => {
+    this.how = undefined;
+  };
+
+  #room(plan: Plan): BirdsRoom {
+    const { checked, system, day } = this;
+    const { weeks, hotWeeks, isOld } = this.#weeks;
+    return {
+      plan,
+      checked,
+      flock: checked?.flock,
+      system,
+      day: plan.day ?? day ?? "2026-01-01",
+      typing: this.#typing,
+      weeks,
+      hotWeeks,
+      isOld,
+      isWide: this.#width.matches,
+    };
   }
 }
+
+const shapeOf = (plan: Plan | undefined): string =>
+  (plan?.pens ?? []).map(({ birds }) => (Array.isArray(birds) ? birds.length : 1)).join();
+
+const EMPTY = html`<p>Say which birds drink from this line, and the page works out what they need in a day, how many are at
+  the drinkers at once, how long each takes, and what changes while they grow. Until then every verdict goes by the numbers
+  typed at the drinkers.</p>`;

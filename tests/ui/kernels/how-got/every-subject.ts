@@ -1,4 +1,9 @@
-import { type Checked, FRICTION_LAWS, MOMENTS } from "../../../../packages/hydraulics/src/index.js";
+import {
+  type Checked,
+  type FlockReport,
+  FRICTION_LAWS,
+  MOMENTS,
+} from "../../../../packages/hydraulics/src/index.js";
 import type { HowSubject } from "../../../../packages/ui/src/kernels/how-got/subject.js";
 
 /** Every number of a checked plan that can be asked how it was got; of many drinkers and points those at `every` steps. */
@@ -38,8 +43,29 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
     yield { of: "pointHeight", point };
     for (const moment of MOMENTS) yield { of: "pointHead", point, moment };
   }
+  if (checked.flock !== undefined) yield* flockSubjects(checked.flock.pens);
   for (let finding = 0; finding < checked.filling.length; finding++) yield { of: "filling", finding };
   for (let used = 0; used < checked.defaults.length; used++) yield { of: "default", used };
+}
+
+function* flockSubjects(pens: FlockReport["pens"]): Generator<HowSubject> {
+  for (const which of ["size", "expect"] as const) {
+    for (const day of [{}, { hot: true }, { week: 3 }]) {
+      yield { of: "flockIntake", which, ...day };
+      for (const { index: pen, batches } of pens)
+        for (const { index: batch } of batches) yield { of: "batchIntake", pen, batch, which, ...day };
+    }
+  }
+  for (const { index: pen } of pens)
+    for (const of of [
+      "penBout",
+      "penBoutSeconds",
+      "penLoad",
+      "penBusiest",
+      "penAllTaken",
+      "penWait",
+    ] as const)
+      yield { of, pen };
 }
 
 /** The figure that the check itself came to; undefined for what is no figure of its own. */
@@ -94,6 +120,23 @@ export function figureOf(subject: HowSubject, checked: Checked): number | undefi
       return checked.sources[subject.source]!.volumeBeforeStall;
     case "sourceFeed":
       return checked.sources[subject.source]!.feedFlow;
+    case "flockIntake": {
+      const { intakeSize, intakeExpect } = checked.flock!;
+      if (subject.hot === true || subject.week !== undefined) return undefined;
+      return subject.which === "size" ? intakeSize : intakeExpect;
+    }
+    case "batchIntake":
+      return batchFigure(subject, checked);
+    case "penBout":
+      return checked.flock!.pens[subject.pen]!.boutVolume;
+    case "penBoutSeconds":
+      return checked.flock!.pens[subject.pen]!.boutSeconds;
+    case "penLoad":
+      return checked.flock!.pens[subject.pen]!.load;
+    case "penBusiest":
+      return checked.flock!.pens[subject.pen]!.busiest;
+    case "penWait":
+      return checked.flock!.pens[subject.pen]!.meanWait;
     default:
       return undefined;
   }
@@ -114,4 +157,16 @@ function figureOfRun(
     case "runLoss":
       return busiest.loss[subject.law];
   }
+}
+
+/** With what is spilled at the pen, which the report tells for the pen as a whole. */
+function batchFigure(
+  { pen: p, batch: k, which, week, hot }: Extract<HowSubject, { of: "batchIntake" }>,
+  { flock }: Checked,
+): number | undefined {
+  const pen = flock!.pens[p]!;
+  const drunk = pen.batches.reduce((sum, { count, intakeSize }) => sum + count * intakeSize, 0);
+  if (hot === true || week !== undefined || drunk === 0) return undefined;
+  const { count, intakeSize, intakeExpect } = pen.batches[k]!;
+  return (count * (which === "size" ? intakeSize : intakeExpect) * pen.intakeSize) / drunk;
 }

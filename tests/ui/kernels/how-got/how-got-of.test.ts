@@ -12,6 +12,7 @@ import {
 import type { HowGot } from "../../../../packages/ui/src/kernels/how-got/how-got.js";
 import { howGotOf } from "../../../../packages/ui/src/kernels/how-got/how-got-of.js";
 import { HOW_SUBJECTS, type HowSubject } from "../../../../packages/ui/src/kernels/how-got/subject.js";
+import { withRandomPens } from "../../../arbitraries/plan-pens.js";
 import { randomPlan } from "../../../arbitraries/plans.js";
 import { everySubject, figureOf } from "./every-subject.js";
 
@@ -20,7 +21,12 @@ interface Case {
   readonly checked: Checked;
 }
 
-const EXAMPLES = ["alder-bank-hen-house", "alder-bank-rain-barrel", "alder-bank-two-pens"];
+const EXAMPLES = [
+  "alder-bank-hen-house",
+  "alder-bank-rain-barrel",
+  "alder-bank-two-pens",
+  "alder-bank-meat-birds",
+];
 
 function example(name: string): Case {
   const reading = readPlan(readFileSync(`docs/examples/${name}.json`, "utf8"));
@@ -34,7 +40,7 @@ function checkedCase(plan: Plan, samples: number): Case | undefined {
 }
 
 function random(seed: number): Case | undefined {
-  const reading = checkDocument(randomPlan(seed));
+  const reading = checkDocument(withRandomPens(randomPlan(seed) as unknown as Plan, seed));
   return reading.ok ? checkedCase(reading.plan, seed % 3 === 0 ? 5 : 0) : undefined;
 }
 

@@ -6,6 +6,7 @@ import { type HowRequest, quoted } from "./request.js";
 import { alwaysValid } from "./validity.js";
 
 const IN_BUSIEST = "in its busiest hour, water at the lowest usable level";
+const NOTHING_FLOWS_SHORT = "nobody can drink";
 const NOTHING_FLOWS = "None of its drinkers gives water, or no bird is there.";
 
 /** What one bird drinks at a time, on average over the pen. */
@@ -81,7 +82,7 @@ export function howPenBoutSeconds({ figures }: HowRequest, pen: PenReport): HowG
 export function howPenLoad({ figures }: HowRequest, pen: PenReport): HowGot {
   return {
     title: `Birds drinking at once on average, ${quoted(pen.pen)}`,
-    result: pen.load === undefined ? "no figure" : bare(pen.load, 2),
+    result: pen.load === undefined ? NOTHING_FLOWS_SHORT : bare(pen.load, 2),
     steps: pen.load === undefined ? [] : soundSteps(stepOfLoad(pen, figures)),
     valid: [alwaysValid("Drunk over taken in", "holds for any order in which birds come")],
     notes: [
@@ -187,7 +188,7 @@ const boutTerm = (pen: PenReport, figures: Figures) =>
   });
 
 const secondsOrNone = (seconds: number | undefined): string =>
-  seconds === undefined ? "no figure" : writeSeconds(seconds);
+  seconds === undefined ? NOTHING_FLOWS_SHORT : writeSeconds(seconds);
 
 /** A small chance as it is said: never 0 for what is more than nothing. */
 export const percentOf = (share: number): string =>

@@ -1,0 +1,85 @@
+import { type PenReport, writeClock, writeGroupCrowd, writeSeconds } from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { percentOf } from "../kernels/how-got/crowd.js";
+import { bare } from "../kernels/how-got/figures.js";
+import { showFlow, showLength, showVolume } from "../kernels/shown.js";
+import { numberButton } from "../verdicts/number-button.js";
+import type { BirdsRoom } from "./room.js";
+
+/** How each pen gets on at its drinkers in its busiest hour. */
+export function crowdView(room: BirdsRoom) {
+  const { flock } = room;
+  if (flock === undefined || flock.pens.length === 0) return nothing;
+  return html`<section aria-labelledby="crowd">
+    <h3 id="crowd">At the drinkers, in the busiest hour</h3>
+    ${flock.pens.map((pen) => penCrowd(room, pen))} ${groupsView(room)}
+  </section>`;
+}
+
+function penCrowd({ system }: BirdsRoom, pen: PenReport) {
+  const { index: p, busiestHour: hour } = pen;
+  if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
+  const bouts = pen.batches.map(({ bouts: each, kindName }) =>
+    pen.batches.length === 1 ? bare(each, 2) : `${bare(each, 2)} (${kindName})`,
+  );
+  const never = "more come than can drink";
+  const rows: readonly (readonly [string, unknown])[] = [
+    [
+      "Busiest hour",
+      hour === undefined
+        ? "none"
+        : `from ${writeClock(hour.from)}: ${percentOf(hour.share)} of the day's water`,
+    ],
+    ["Bouts of drinking a day", bouts.join(", ")],
+    ["A bout", numberButton(showVolume(pen.boutVolume, system), { of: "penBout", pen: p })],
+    [
+      "It lasts, at these drinkers",
+      pen.boutSeconds === undefined
+        ? "no water comes"
+        : numberButton(writeSeconds(pen.boutSeconds), { of: "penBoutSeconds", pen: p }),
+    ],
+    [
+      "Drinking at once, on average",
+      pen.load === undefined ? "no water comes" : numberButton(bare(pen.load, 2), { of: "penLoad", pen: p }),
+    ],
+    [
+      "Drinkers at work, busiest minutes",
+      numberButton(`${pen.busiest} of ${pen.drinkers}`, { of: "penBusiest", pen: p }),
+    ],
+    [
+      "Every place taken",
+      numberButton(
+        pen.chanceAllTaken === undefined ? never : `${percentOf(pen.chanceAllTaken)} of the time`,
+        {
+          of: "penAllTaken",
+          pen: p,
+        },
+      ),
+    ],
+    [
+      "Mean wait",
+      numberButton(pen.meanWait === undefined ? never : writeSeconds(pen.meanWait), {
+        of: "penWait",
+        pen: p,
+      }),
+    ],
+  ];
+  return html`<div class="sheet">
+    <h4>${pen.pen}: ${pen.birds} birds at ${pen.drinkers} ${pen.drinkers === 1 ? "drinker" : "drinkers"}</h4>
+    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
+    ${pen.saturates ? html`<p class="problem">They want ${showFlow(pen.demand, system)} in that hour; ${showFlow(pen.capacity, system)} is all the drinkers can pass on.</p>` : nothing}
+  </div>`;
+}
+
+/** What each group of drinkers is judged with, and how high it hangs. */
+function groupsView({ flock, system }: BirdsRoom) {
+  return html`<ul class="groups">
+    ${flock!.groups.map((group) => {
+      const { height, hangAt } = group;
+      const length = (value: number) => showLength(value, system);
+      return html`<li>${writeGroupCrowd(group, system)}
+        ${hangAt === undefined ? nothing : html`Should hang at ${length(hangAt.low)} to ${length(hangAt.high)}${height === undefined ? "; how high it hangs above the ground is not said" : `; hangs at ${length(height)}`}.`}
+      </li>`;
+    })}
+  </ul>`;
+}

@@ -1,0 +1,205 @@
+import {
+  allBirds,
+  type BirdKind,
+  batchesOf,
+  DEFAULTS,
+  findBird,
+  type Plan,
+  type PlanBirds,
+  readDay,
+  writeAge,
+  writeDay,
+} from "@headfall/hydraulics";
+import type { ChoiceEntry, Entry, PickedEntry, TypedEntry } from "../fields/entry.js";
+import type { PlanChange } from "../store/plan-change.js";
+
+/** A batch of birds in a plan, and what its fields need to know. */
+export interface BatchPlace {
+  readonly plan: Plan;
+  readonly pen: number;
+  readonly penName: string;
+  readonly batch: number;
+  /** The day ages are counted on. */
+  readonly day: string;
+}
+
+type Path = readonly (string | number)[];
+
+export const nameOfPen = (plan: Plan, pen: number): string => plan.pens?.[pen]?.id ?? `pen ${pen + 1}`;
+
+/** The name of a pen. */
+export function penNameEntry(plan: Plan, pen: number): TypedEntry {
+  const name = nameOfPen(plan, pen);
+  return {
+    key: `pen ${pen + 1} name`,
+    title: "Name",
+    name: `Name of the pen ${name}`,
+    kind: "name",
+    typed: name,
+    isNeeded: true,
+    change: (value) => ({ kind: "set", path: ["pens", pen, "id"], value, what: `${name} called ${value}` }),
+  };
+}
+
+const birdsOf = ({ plan, pen, batch }: BatchPlace): PlanBirds => batchesOf(plan.pens![pen]!)[batch]!;
+
+export function kindOf({ kind }: PlanBirds): BirdKind | undefined {
+  const found = findBird(kind);
+  return found.outcome === "found" ? found.kind : undefined;
+}
+
+function pathOf({ plan, pen, batch }: BatchPlace): Path {
+  return Array.isArray(plan.pens![pen]!.birds) ? ["pens", pen, "birds", batch] : ["pens", pen, "birds"];
+}
+
+const keyOf = ({ pen, batch }: BatchPlace, last: string) => `pen ${pen + 1} birds ${batch + 1} ${last}`;
+const namedAs = ({ penName, batch }: BatchPlace) => `birds ${batch + 1} of ${penName}`;
+
+function set(place: BatchPlace, entries: Readonly<Record<string, unknown>>, what: string): PlanChange {
+  const path = pathOf(place);
+  return {
+    kind: "setAll",
+    entries: Object.entries(entries).map(([key, value]) => ({ path: [...path, key], value })),
+    what: `${what} of the ${namedAs(place)}`,
+  };
+}
+
+/** The fields of a batch, from top to bottom. */
+export function batchEntries(place: BatchPlace): readonly Entry[] {
+  const birds = birdsOf(place);
+  const lays = kindOf(birds)?.lays ?? false;
+  return [
+    { form: "choice", ...kindEntry(place, birds) },
+    { form: "typed", ...countEntry(place, birds) },
+    { form: "choice", ...agedByEntry(place, birds) },
+    ...ageEntry(place, birds),
+    ...(lays || birds.lay !== undefined ? [{ form: "typed" as const, ...layEntry(place, birds) }] : []),
+  ];
+}
+
+const SPECIES: Readonly<Record<BirdKind["species"], string>> = {
+  chicken: "Chickens",
+  turkey: "Turkeys",
+  duck: "Ducks",
+  goose: "Geese",
+  quail: "Quail",
+  game: "Game birds",
+};
+
+function kindEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
+  const known = kindOf(birds);
+  return {
+    key: keyOf(place, "kind"),
+    title: "Birds",
+    name: `Kind of the ${namedAs(place)}`,
+    value: known?.id ?? birds.kind,
+    words: known?.name ?? birds.kind,
+    isLong: true,
+    groups: () =>
+      Object.entries(SPECIES).map(([species, label]) => ({
+        label,
+        options: allBirds
+          .filter((bird) => bird.species === species)
+          .map(({ id, name }) => ({ value: id, words: name })),
+      })),
+    // What was said of laying means nothing of birds that do not lay.
+    change: (value) => set(place, { kind: value, lay: keepsLay(value) ? birds.lay : undefined }, "kind"),
+  };
+}
+
+const keepsLay = (id: string): boolean => allBirds.find((bird) => bird.id === id)?.lays ?? false;
+
+function countEntry(place: BatchPlace, birds: PlanBirds): TypedEntry {
+  return {
+    key: keyOf(place, "count"),
+    title: "How many",
+    name: `How many, ${namedAs(place)}`,
+    kind: "count",
+    typed: String(birds.count),
+    isNeeded: true,
+    change: (value) => set(place, { count: value }, "number"),
+  };
+}
+
+/** How their age is told: grown, an age, or the day they hatched. What is known passes from one way to the other. */
+function agedByEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
+  const grown = kindOf(birds)?.grownDays ?? 0;
+  const days = daysOf(place, birds, grown);
+  const value = birds.age !== undefined ? "age" : birds.hatched !== undefined ? "hatched" : "grown";
+  const options = [
+    { value: "grown", words: `Grown (${writeAge(grown)})` },
+    { value: "age", words: "Their age" },
+    { value: "hatched", words: "Day they hatched" },
+  ];
+  return {
+    key: keyOf(place, "aged by"),
+    title: "How old",
+    name: `How the age of the ${namedAs(place)} is told`,
+    value,
+    words: options.find((option) => option.value === value)!.words,
+    groups: () => [{ options }],
+    change: (chosen) =>
+      set(
+        place,
+        {
+          age: chosen === "age" ? typedAge(Math.max(0, days)) : undefined,
+          hatched: chosen === "hatched" ? writeDay((readDay(place.day) ?? 0) - days) : undefined,
+        },
+        "age",
+      ),
+  };
+}
+
+/** Age on the day [days]. */
+function daysOf({ plan, day }: BatchPlace, { age, hatched }: PlanBirds, grown: number): number {
+  if (hatched !== undefined) return (readDay(plan.day ?? day) ?? 0) - (readDay(hatched) ?? 0);
+  const typed = /^(\d+(?:\.\d+)?) ?(days?|weeks?)$/.exec(age ?? "");
+  if (typed === null) return grown;
+  return Math.round(Number(typed[1]) * (typed[2]!.startsWith("w") ? 7 : 1));
+}
+
+const typedAge = (days: number): string =>
+  days % 7 === 0 && days > 0 ? `${days / 7} weeks` : `${days} days`;
+
+function ageEntry(place: BatchPlace, birds: PlanBirds): readonly Entry[] {
+  if (birds.hatched !== undefined) return [{ form: "picked", ...hatchedEntry(place, birds.hatched) }];
+  if (birds.age === undefined) return [];
+  return [
+    {
+      form: "typed",
+      key: keyOf(place, "age"),
+      title: "Age",
+      name: `Age of the ${namedAs(place)}`,
+      kind: "age",
+      typed: birds.age,
+      isNeeded: true,
+      note: `On ${place.plan.day ?? "today"}. A bare number is weeks.`,
+      change: (value) => set(place, { age: value }, "age"),
+    },
+  ];
+}
+
+function hatchedEntry(place: BatchPlace, hatched: string): PickedEntry {
+  const days = (readDay(place.day) ?? 0) - (readDay(hatched) ?? 0);
+  return {
+    key: keyOf(place, "hatched"),
+    title: "Hatched on",
+    name: `Day the ${namedAs(place)} hatched`,
+    picks: "date",
+    value: hatched,
+    note: days < 0 ? `In ${writeAge(-days)}.` : `${writeAge(days)} old on ${place.day}.`,
+    change: (value) => set(place, { hatched: value }, "day of hatching"),
+  };
+}
+
+function layEntry(place: BatchPlace, birds: PlanBirds): TypedEntry {
+  return {
+    key: keyOf(place, "lay"),
+    title: "Eggs a day from a hundred",
+    name: `Share of the ${namedAs(place)} that lay on a day`,
+    kind: "share",
+    typed: birds.lay,
+    standIn: DEFAULTS.lay.typed,
+    change: (value) => set(place, { lay: value }, "laying"),
+  };
+}
