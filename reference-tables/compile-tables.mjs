@@ -62,7 +62,7 @@ const pipeColumns =
   "id name family nominal material outside_mm wall_mm bore_mm bore_low_mm bore_high_mm hazen_williams_c roughness_mm order";
 const drinkerColumns =
   "id name kind worked_by head_mm flow_ml_min flow_low_ml_min flow_high_ml_min exponent opening_head_mm seals_from_mm " +
-  "holds_up_to_mm need_ml_min held_ml birds basis";
+  "holds_up_to_mm need_ml_min held_ml birds";
 
 /** A hose has no wall of its own in any standard: outside and wall are then left out. */
 function pipeOf(table, row) {
@@ -253,12 +253,12 @@ function birdsModule() {
       .map((row) => [
         Number(row.age_d),
         row.lay_percent === "" ? -1 : Number(row.lay_percent) / 100,
-        siValue(row.intake_ml, "mL"),
-        row.confidence,
+        Number(row.intake_ml),
+        row.confidence[0],
         cite(row),
       ]);
   const rows = table.rows.map((row) => {
-    const figure = (column) => siValue(row[column], table.about.columns[column].unit);
+    const figure = (column) => Number(row[column]);
     return {
       id: row.id,
       name: row.name,

@@ -1,6 +1,6 @@
 import type { Plugin } from "vite";
 
-/** Which argument of each function of the plan's schema is a description. */
+/** Which argument of each function of the plan's schema, and of the list of units, is a description. */
 const DESCRIPTION_OF: Readonly<Record<string, number>> = {
   clock: 0,
   count: 2,
@@ -13,7 +13,11 @@ const DESCRIPTION_OF: Readonly<Record<string, number>> = {
   quantity: 2,
   share: 0,
   text: 1,
+  unit: 4,
 };
+
+/** The files that hold them. */
+const DESCRIBED = /[\\/](?:document[\\/][a-z-]*schema(?:-parts)?|units[\\/]unit-list)\.[jt]s$/;
 
 /** A piece of code as the parser gives it. */
 interface Piece {
@@ -24,7 +28,7 @@ interface Piece {
 }
 
 /**
- * Leaves the descriptions of the plan's keys out of a build: they are for the documents, which are made from the
+ * Leaves the descriptions of the plan's keys and how units are defined out of a build: they are for the documents, which are made from the
  * sources, and no message of the reader quotes them. Nothing else of the schema is touched.
  */
 export function withoutDescriptions(): Plugin {

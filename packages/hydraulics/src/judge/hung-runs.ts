@@ -2,7 +2,7 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Flock } from "../model/flock.js";
 import type { Line, Run } from "../model/line.js";
 import { deviceOf, groupOf } from "../simulate/crowd-want.js";
-import { type HangRange, hangAtForBirds } from "./bird-needs.js";
+import { type HangRange, hangAtForBirds } from "./hang-range.js";
 import { heightAboveGround } from "./height-above-ground.js";
 import type { RunRaise } from "./week-report.js";
 

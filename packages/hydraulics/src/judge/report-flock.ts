@@ -6,9 +6,10 @@ import { ordinaryOf } from "../simulate/crowd-numbers.js";
 import { deviceOf, groupOf } from "../simulate/crowd-want.js";
 import { spilledShareOf } from "../tables/spilled-share.js";
 import { findBirdTroubles } from "./bird-findings.js";
-import { hangAtForBirds, needAtAge } from "./bird-needs.js";
+import { needAtAge } from "./bird-needs.js";
 import type { DrinkerVerdict } from "./check-result.js";
 import type { BatchReport, FlockReport, GroupCrowd, PenReport } from "./flock-report.js";
+import { hangAtForBirds } from "./hang-range.js";
 import { heightAboveGround } from "./height-above-ground.js";
 import type { MannedLine } from "./man-line.js";
 

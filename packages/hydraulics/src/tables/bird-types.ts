@@ -53,13 +53,13 @@ export interface BirdKind {
 /** Source, place in it, how it is known. */
 export type CitationRow = readonly [source: string, where: string, seen: string];
 
-/** A kind of bird as the compiled table holds it: figures as rows, citations by their place in a list. */
+/** A kind of bird as the compiled table holds it: figures as rows, in mL and mL/min; citations by their place in a list. */
 export interface BirdRow extends Omit<BirdKind, "size" | "expect" | "referenceTemperature"> {
   readonly size: readonly IntakeRow[];
   readonly expect: readonly IntakeRow[];
 }
 
-/** Age [days], lay (-1 where it does not matter), intake [m³/day], confidence, citation. */
+/** Age [days], lay (-1 where it does not matter), intake [mL/day], confidence by its first letter, citation. */
 export type IntakeRow = readonly [number, number, number, string, number];
 /** Device, age [days], height, low, high [m], citation. */
 export type HangRow = readonly [string, number, number, number, number, number];

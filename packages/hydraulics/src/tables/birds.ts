@@ -7,6 +7,13 @@ export type { BirdKind, IntakePoint } from "./bird-types.js";
 /** Air temperature the figures of intake are for [°C]. */
 const REFERENCE_TEMPERATURE = 21;
 
+const ML = 1e-6;
+/** Twelve figures, so that 38 mL is 0.000038 and not its neighbour. */
+const metric = (value: number): number => Number(value.toPrecision(12));
+const perSecond = (flowMlMin: number): number => metric((flowMlMin * ML) / 60);
+
+const CONFIDENCE: Readonly<Record<string, IntakePoint["confidence"]>> = { h: "high", m: "medium", l: "low" };
+
 /** Every kind, by id. */
 export const allBirds: readonly BirdKind[] = birds.map(kindOf);
 
@@ -18,8 +25,11 @@ export function birdById(id: string): BirdKind | undefined {
 }
 
 function kindOf(row: BirdRow): BirdKind {
+  const { atHatching, perWeek, most } = row.flowNeed;
   return {
     ...row,
+    fastest: perSecond(row.fastest),
+    flowNeed: { atHatching: perSecond(atHatching), perWeek: perSecond(perWeek), most: perSecond(most) },
     size: row.size.map(intakeOf),
     expect: row.expect.map(intakeOf),
     referenceTemperature: REFERENCE_TEMPERATURE,
@@ -30,8 +40,8 @@ function intakeOf([ageDays, lay, intake, confidence, cited]: IntakeRow): IntakeP
   return {
     ageDays,
     lay: lay < 0 ? undefined : lay,
-    intake,
-    confidence: confidence as IntakePoint["confidence"],
+    intake: metric(intake * ML),
+    confidence: CONFIDENCE[confidence],
     citation: citationAt(cited),
   };
 }

@@ -89,8 +89,6 @@ export interface DrinkerKind {
   readonly held: number;
   /** Birds the kind suits, in words. */
   readonly birds: string;
-  /** How each figure is known, in words. */
-  readonly basis: string;
   readonly also: readonly string[];
   readonly citation: Citation;
 }
