@@ -37,8 +37,7 @@ export function withoutDescriptions(): Plugin {
     apply: "build",
     enforce: "post",
     transform(code, id) {
-      if (!/[\\/]document[\\/][a-z-]*schema(?:-parts)?\.[jt]s$/.test(id.replace(/\?.*$/, "")))
-        return undefined;
+      if (!DESCRIBED.test(id.replace(/\?.*$/, ""))) return undefined;
       const cuts = descriptionsIn(this.parse(code) as unknown as Piece);
       return cuts.length === 0 ? undefined : { code: emptied(code, cuts), map: null };
     },
