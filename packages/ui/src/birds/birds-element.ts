@@ -12,7 +12,7 @@ import { answerView } from "./answer-view.js";
 import { birdsStyles } from "./birds.styles.js";
 import { chartView } from "./chart-view.js";
 import { crowdView } from "./crowd-view.js";
-import { findingsView } from "./findings-view.js";
+import { CARE, findingsView } from "./findings-view.js";
 import { lineWeeksView } from "./line-weeks-view.js";
 import { pensView } from "./pens-view.js";
 import type { BirdsRoom } from "./room.js";
@@ -53,6 +53,9 @@ export class HeadfallBirds extends LitElement {
   readonly #weeks = new WeeksController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
+  /** The last check that told of the birds. */
+  #told: Checked | undefined;
+
   constructor() {
     super();
     this.plan = undefined;
@@ -68,6 +71,8 @@ export class HeadfallBirds extends LitElement {
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("plan")) this.#planChanged(changed.get("plan"));
+    // The first look at a plan tells nothing of its birds yet; what was told last stays until the check does.
+    if (this.checked?.flock !== undefined || this.plan?.pens === undefined) this.#told = this.checked;
     if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
       this.#weeks.judge(this.plan, this.day);
   }
@@ -90,10 +95,10 @@ export class HeadfallBirds extends LitElement {
       <div class="rest">
         <section class="say" aria-label="Pens and weather">${pensView(room)}</section>
         <div class="told">
-          ${plan.pens === undefined ? nothing : html`${chartView(room)} ${crowdView(room)} ${lineWeeksView(room)} ${findingsView(room)}`}
+          ${plan.pens === undefined ? nothing : html`${findingsView(room)} ${chartView(room)} ${crowdView(room)} ${lineWeeksView(room)} ${CARE}`}
         </div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      <headfall-how .plan=${plan} .checked=${this.#told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
     `;
   }
 
@@ -102,12 +107,11 @@ export class HeadfallBirds extends LitElement {
   };
 
   #room(plan: Plan): BirdsRoom {
-    const { checked, system, day } = this;
+    const { system, day } = this;
     const { weeks, hotWeeks, isOld } = this.#weeks;
     return {
       plan,
-      checked,
-      flock: checked?.flock,
+      flock: this.#told?.flock,
       system,
       day: plan.day ?? day ?? "2026-01-01",
       typing: this.#typing,

@@ -23,6 +23,8 @@ export const birdsStyles = css`
   .figures dd { font-variant-numeric: tabular-nums; text-align: right; margin-left: auto; }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
   .cautions h3 { margin-top: 0; }
+  .drunk thead th:first-child, .cards thead th:first-child { text-align: left; }
+  @media (min-width: 1100px) { .figures { display: grid; grid-template-columns: 1fr 1fr; column-gap: 2rem; } }
   .date { font-size: 0.8rem; }
   .older { opacity: 0.75; }
   .chart { display: block; width: 100%; max-width: 42rem; height: auto; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; margin: 0.35rem 0; }

@@ -9,27 +9,29 @@ import { hotSpellEntries, regionEntry, weatherEntries } from "./weather-entries.
 
 /** What can be said of the birds: pens with their batches and drinkers, and the weather. */
 export function pensView(room: BirdsRoom) {
-  const { plan, typing, system } = room;
+  const { plan, typing } = room;
   const pens = plan.pens ?? [];
   return html`
     ${pens.map((_, pen) => penView(room, pen))}
     <div class="buttons">${actButton(room, pens.length === 0 ? "Add a pen of birds" : "Add a pen", "add a pen", { kind: "addPen" }, pens.length === 0)}</div>
     ${problemView(typing, "add a pen")}
-    ${
-      pens.length === 0
-        ? nothing
-        : html`<fieldset><legend>Weather where they live</legend>
-            <div class="pair">${weatherEntries(plan).map((entry) => fieldView(entry, typing))}</div>
-            ${hotSpellView(room)} ${fieldView(regionEntry(plan), typing)}
-          </fieldset>`
-    }
+    ${pens.length === 0 ? nothing : weatherView(room)}
   `;
+}
 
-  function hotSpellView({ typing: fields }: BirdsRoom) {
-    const [tick, ...others] = hotSpellEntries(plan, system);
-    return html`${fieldView(tick!, fields)}
-    ${others.length === 0 ? nothing : html`<div class="pair">${others.map((entry) => fieldView(entry, fields))}</div>`}`;
-  }
+/** Folded away: most plans begin without it. */
+function weatherView({ plan, typing, system }: BirdsRoom) {
+  const [tick, ...others] = hotSpellEntries(plan, system);
+  const { high = "not said", low } = plan.weather ?? {};
+  return html`<details class="weather">
+    <summary>Weather where they live: ${shownAir(low === undefined ? high : `${low} to ${high}`)}</summary>
+    <div>
+      <div class="pair">${weatherEntries(plan).map((entry) => fieldView(entry, typing))}</div>
+      ${fieldView(tick!, typing)}
+      ${others.length === 0 ? nothing : html`<div class="pair">${others.map((entry) => fieldView(entry, typing))}</div>`}
+      ${fieldView(regionEntry(plan), typing)}
+    </div>
+  </details>`;
 }
 
 function actButton({ typing }: BirdsRoom, words: string, key: string, change: PlanChange, isChief = false) {
@@ -109,3 +111,5 @@ function goToLine(event: Event): void {
     new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "line" } }),
   );
 }
+
+const shownAir = (typed: string): string => typed.replaceAll("deg", "°");

@@ -1,11 +1,10 @@
-import type { Checked, FlockReport, Plan, WeekReport } from "@headfall/hydraulics";
+import type { FlockReport, Plan, WeekReport } from "@headfall/hydraulics";
 import type { TypingController } from "../fields/typing-controller.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
 /** What every view of this room is made from. */
 export interface BirdsRoom {
   readonly plan: Plan;
-  readonly checked: Checked | undefined;
   /** Of the plan that was checked last. */
   readonly flock: FlockReport | undefined;
   readonly system: UnitSystem;

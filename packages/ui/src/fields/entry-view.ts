@@ -42,6 +42,8 @@ export function problemView(typing: TypingController, key: string, id?: string) 
 /** An id for a key: letters and figures only. */
 export const idOf = (key: string): string => `f-${key.replace(/[^A-Za-z0-9]+/g, "-")}`;
 
+const GRANTED = "taken for granted";
+
 /** Where a field with a label stands; a cell has none. */
 interface Place {
   readonly id: string;
@@ -53,7 +55,9 @@ function inputOf(entry: TypedEntry, typing: TypingController, place?: Place) {
   const standIn = shownStandIn(entry, typing.system);
   const isWords = standIn === entry.standIn && !/\d/.test(standIn ?? "");
   const placeholder =
-    standIn === undefined || place === undefined || isWords ? standIn : `${standIn}, taken for granted`;
+    standIn === undefined || place === undefined || isWords
+      ? standIn
+      : `${standIn}, ${entry.standInFrom ?? GRANTED}`;
   const value = live(typing.draft(key) ?? shownText(entry, typing.system));
   const isFaulty = typing.problem(key) !== undefined;
   return html`<input
@@ -121,7 +125,7 @@ function noteOf(entry: TypedEntry, typing: TypingController): string | undefined
 
 function descriptionOf(entry: TypedEntry, typing: TypingController): string | undefined {
   if (entry.typed === undefined && entry.standIn !== undefined)
-    return `Nothing typed; taken for granted: ${shownStandIn(entry, typing.system)}.`;
+    return `Nothing typed; ${entry.standInFrom ?? GRANTED}: ${shownStandIn(entry, typing.system)}.`;
   return typedElsewise(entry, typing);
 }
 

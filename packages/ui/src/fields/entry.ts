@@ -14,6 +14,8 @@ export interface TypedEntry {
   readonly typed: string | undefined;
   /** What is taken while nothing is typed: a quantity, or a few words. */
   readonly standIn?: string | undefined;
+  /** Where that comes from, as it stands behind it: "from the birds"; else it is taken for granted. */
+  readonly standInFrom?: string | undefined;
   /** Whether something must be typed. */
   readonly isNeeded?: boolean;
   /** A few words more, under the field. */

@@ -8,6 +8,8 @@ import {
 } from "@headfall/hydraulics";
 import type { ChoiceEntry, ChoiceOption, Entry } from "../fields/entry.js";
 import { type FieldKind, TEXT_KINDS } from "../fields/text-kinds.js";
+import { groupsReached } from "../kernels/group-names.js";
+import type { PlanChange } from "../store/plan-change.js";
 import { type Path, type PlanContext, runNames, setAt } from "./plan-context.js";
 
 /** Where a group of drinkers stands in the plan: a run holds one, or a list of them. */
@@ -105,6 +107,7 @@ export function groupEntries(context: PlanContext, run: number, group: number): 
   const needed = knownKind(plan, typed.kind)?.need;
   const kindsNeed =
     needed === undefined ? plan.ownDrinkers?.[typed.kind]?.need : TEXT_KINDS.flow.write(needed, system);
+  const byBirds = numbersOfBirds(context, run, group);
   const entries = FIELDS.map(({ key, title, ...rest }): [GroupKey, Entry] => [
     key,
     {
@@ -113,10 +116,55 @@ export function groupEntries(context: PlanContext, run: number, group: number): 
       title,
       name: `${title}, drinkers ${name}`,
       typed: typed[key] === undefined ? undefined : String(typed[key]),
-      ...(key === "need" && kindsNeed !== undefined ? { standIn: kindsNeed } : {}),
       ...rest,
+      ...(key === "need" && kindsNeed !== undefined ? { standIn: kindsNeed } : {}),
+      ...(isOfBirds(key) && byBirds !== undefined ? ofBirds(typed[key] !== undefined, byBirds[key]) : {}),
       change: setAt([...path, key], `${title.toLowerCase()} of ${name}`),
     },
   ]);
   return Object.fromEntries(entries) as Record<GroupKey, Entry>;
+}
+
+/** What the birds decide where the plan is silent. */
+const OF_BIRDS = ["busiest", "ordinary", "need"] as const;
+type BirdKey = (typeof OF_BIRDS)[number];
+const isOfBirds = (key: GroupKey): key is BirdKey => (OF_BIRDS as readonly GroupKey[]).includes(key);
+
+/** How a field says whose figure it shows: what is typed stands, else the birds decide. */
+const ofBirds = (isTyped: boolean, figure: string | undefined) =>
+  isTyped
+    ? { note: "Typed. Empty it, and the birds decide.", standIn: "as the birds need" }
+    : { standIn: figure ?? "as the birds need", standInFrom: "from the birds" };
+
+/** The numbers a group is judged with, where birds reach it; undefined where none do. */
+function numbersOfBirds(
+  { plan, checked, system }: PlanContext,
+  run: number,
+  group: number,
+): Partial<Record<BirdKey, string>> | undefined {
+  if (!isReached(plan, run, group)) return undefined;
+  const found = checked?.line.drinkers.groups.filter((each) => each.run === run)[group];
+  if (found === undefined || found.id !== nameOfGroup(plan, run, group)) return {};
+  return {
+    busiest: String(found.busiest),
+    ordinary: String(found.ordinary),
+    ...(found.need > 0 ? { need: TEXT_KINDS.flow.write(found.need, system) } : {}),
+  };
+}
+
+/** Whether birds of a pen reach a group. */
+const isReached = (plan: Plan, run: number, group: number): boolean =>
+  groupsReached(plan).some((groups) => groups.some((each) => each.run === run && each.group === group));
+
+/** Takes out what is typed of a group that its birds can decide; undefined where nothing is. */
+export function leaveToBirds(plan: Plan, run: number, group: number): PlanChange | undefined {
+  const typed = drinkerGroupsOf(plan.runs[run]!)[group]!;
+  const told = OF_BIRDS.filter((key) => typed[key] !== undefined);
+  if (told.length === 0 || !isReached(plan, run, group)) return undefined;
+  const path = pathOfGroup(plan, run, group);
+  return {
+    kind: "setAll",
+    entries: told.map((key) => ({ path: [...path, key], value: undefined })),
+    what: `drinkers ${nameOfGroup(plan, run, group)} left to the birds`,
+  };
 }

@@ -159,6 +159,20 @@ export function endEntry({ plan }: PlanContext, run: number, end: "from" | "to")
   };
 }
 
+/** Whether the run hangs on cords and goes up with the birds that drink from it. */
+export function hungEntry({ plan }: PlanContext, run: number): Entry {
+  const name = runNames(plan)[run]!;
+  return {
+    form: "tick",
+    key: `${name} hung`,
+    title: "Hung: goes up with the birds",
+    name: `${name} is hung and goes up with the birds`,
+    value: plan.runs[run]!.hung === true,
+    note: "The weeks to come are then judged with it raised.",
+    change: (value) => setAt(["runs", run, "hung"], `cords of ${name}`)(value ? true : undefined),
+  };
+}
+
 /** All fittings of a run as one line of text, for a cell of a table. */
 export function fittingsEntry({ plan }: PlanContext, run: number): TypedEntry {
   const name = runNames(plan)[run]!;

@@ -16,6 +16,7 @@ import { putDrinkersView } from "./put-drinkers-view.js";
 import {
   endEntry,
   fallEntry,
+  hungEntry,
   lengthEntry,
   oneWayEntries,
   regulatorEntries,
@@ -34,6 +35,7 @@ export function runPanel(request: PanelRequest, run: number) {
     { form: "choice", ...endEntry(request, run, "from") },
     { form: "choice", ...endEntry(request, run, "to") },
     { form: "choice", ...tapEntry(request, run) },
+    hungEntry(request, run),
     ...oneWayEntries(request, run),
     ...regulatorEntries(request, run),
   ];
