@@ -50,7 +50,7 @@ export type CarryingAnswer =
  */
 export function carryingOf(
   plan: Plan,
-  options: { readonly weeks?: number; readonly day?: string } = {},
+  options: { readonly weeks?: number; readonly day?: string | undefined } = {},
 ): CarryingAnswer {
   const asking = askPlan(plan, options.day);
   if (!asking.ok) return asking;

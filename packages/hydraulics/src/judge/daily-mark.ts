@@ -73,7 +73,7 @@ export type MarkAnswer =
  */
 export function dailyMark(
   plan: Plan,
-  options: { readonly source?: number; readonly level?: number; readonly day?: string } = {},
+  options: { readonly source?: number; readonly level?: number; readonly day?: string | undefined } = {},
 ): MarkAnswer {
   const asking = askPlan(plan, options.day);
   if (!asking.ok) return asking;

@@ -60,7 +60,10 @@ export type AwayAnswer =
  * @returns the answer, or what in the plan does not fit
  * @throws RangeError when `days` is not from 1 to 60
  */
-export function goingAway(plan: Plan, options: { readonly days: number; readonly day?: string }): AwayAnswer {
+export function goingAway(
+  plan: Plan,
+  options: { readonly days: number; readonly day?: string | undefined },
+): AwayAnswer {
   const { days, day } = options;
   if (!(days >= 1 && days <= 60)) throw new RangeError(`goingAway: days is ${days}; it must be from 1 to 60`);
   const asking = askPlan(plan, day);

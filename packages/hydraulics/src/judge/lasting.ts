@@ -76,7 +76,10 @@ export type LastingAnswer =
  * @param options  `day`: the day asked about, "2026-07-04"; counts where the plan names none
  * @returns five cases from the least to the most that may be drawn, or what in the plan does not fit
  */
-export function howLongItLasts(plan: Plan, options: { readonly day?: string } = {}): LastingAnswer {
+export function howLongItLasts(
+  plan: Plan,
+  options: { readonly day?: string | undefined } = {},
+): LastingAnswer {
   const asking = askPlan(plan, options.day);
   if (!asking.ok) return asking;
   const { asked } = asking;

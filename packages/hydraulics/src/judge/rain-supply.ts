@@ -110,7 +110,7 @@ export interface RainOptions {
   /** Which figure of intake is drawn; to size on unless told. */
   readonly figure?: "expect" | "size";
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
-  readonly day?: string;
+  readonly day?: string | undefined;
 }
 
 export type RainAnswer =

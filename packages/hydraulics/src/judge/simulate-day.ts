@@ -17,7 +17,7 @@ export interface SimulateOptions {
   /** Whether every event is kept, for playing. */
   readonly record?: boolean;
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
-  readonly day?: string;
+  readonly day?: string | undefined;
 }
 
 export type SettingDay =
