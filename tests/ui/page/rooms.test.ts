@@ -1,0 +1,127 @@
+import { readFileSync } from "node:fs";
+import type { Page } from "playwright";
+import { expect, test } from "vitest";
+import { visitPage } from "./harness.js";
+import { LinePage } from "./line-page.js";
+
+const MEAT_BIRDS = readFileSync("docs/examples/alder-bank-meat-birds.json", "utf8");
+
+const rooms = (page: Page) => page.getByRole("navigation", { name: "Rooms of this plan" });
+const room = (page: Page, name: string) => rooms(page).getByRole("button", { name, exact: true });
+
+/** The page with meat birds on it, in their room. */
+async function amongBirds(page: Page): Promise<LinePage> {
+  const line = new LinePage(page);
+  await line.settled();
+  await line.open("meat-birds.json", MEAT_BIRDS);
+  await page.getByText("cord line").first().waitFor();
+  await room(page, "Birds").click();
+  await page.locator("headfall-birds .answer").waitFor();
+  await page.locator("headfall-birds .drunk").waitFor();
+  return line;
+}
+
+for (const width of [360, 1280]) {
+  test(`the rooms stand in one row and none scrolls sideways, ${width} px wide`, async () => {
+    await visitPage(
+      async ({ page }) => {
+        await amongBirds(page);
+        const tops = await rooms(page)
+          .getByRole("button")
+          .evaluateAll((buttons) => buttons.map((button) => button.getBoundingClientRect().top));
+        expect(new Set(tops).size).toBe(1);
+        expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
+      },
+      { viewport: { width, height: 800 } },
+    );
+  });
+}
+
+test("the room one is in says so, and the line waits hidden until one comes back by keyboard", async () => {
+  await visitPage(async ({ page }) => {
+    await amongBirds(page);
+    expect(await room(page, "Birds").getAttribute("aria-current")).toBe("page");
+    expect(await page.locator("headfall-line").isVisible()).toBe(false);
+    await room(page, "Line").focus();
+    await page.keyboard.press("Enter");
+    await page.locator("headfall-line .counts").waitFor();
+    expect(await room(page, "Line").getAttribute("aria-current")).toBe("page");
+    expect(await page.locator("headfall-birds").isVisible()).toBe(false);
+  });
+});
+
+test("what is said of the birds changes the verdicts of the line, and is undone from the birds' room by button and by key", async () => {
+  await visitPage(async ({ page }) => {
+    const line = await amongBirds(page);
+    const count = page.getByRole("textbox", { name: "How many" });
+    const busiest = page.locator("headfall-birds dt", { hasText: "Drinkers at work" }).locator("xpath=../dd");
+    await expect.poll(() => busiest.textContent()).toBe("3 of 6");
+    await count.fill("300");
+    await count.press("Enter");
+    await expect.poll(() => busiest.textContent()).toBe("6 of 6");
+    await page.getByRole("button", { name: /^Undo: number/ }).click();
+    await expect.poll(() => count.inputValue()).toBe("40");
+    await count.fill("80");
+    await count.press("Enter");
+    await room(page, "Birds").focus();
+    await page.keyboard.press("Control+z");
+    await expect.poll(() => count.inputValue()).toBe("40");
+    await room(page, "Line").click();
+    await line.settled();
+    expect(await line.counts()).toContain("6 good");
+  });
+});
+
+test("Ctrl+Z in a field of the birds' room means the field's own text", async () => {
+  await visitPage(async ({ page }) => {
+    await amongBirds(page);
+    const count = page.getByRole("textbox", { name: "How many" });
+    await count.fill("80");
+    await count.press("Enter");
+    await page.getByRole("button", { name: /^Undo: number/ }).waitFor();
+    await count.focus();
+    await page.keyboard.press("Control+z");
+    await page.waitForTimeout(100);
+    expect(await page.getByRole("button", { name: /^Undo: number/ }).isEnabled()).toBe(true);
+  });
+});
+
+test("axe objects to nothing in the birds' room, by light and by dark", async () => {
+  for (const colorScheme of ["light", "dark"] as const) {
+    await visitPage(
+      async ({ page }) => {
+        const line = await amongBirds(page);
+        expect(await line.accessibilityFaults()).toEqual([]);
+      },
+      { colorScheme },
+    );
+  }
+});
+
+test("a view that wants another room gets it", async () => {
+  await visitPage(async ({ page }) => {
+    await amongBirds(page);
+    await page.locator("headfall-birds").evaluate((view) => {
+      view.dispatchEvent(
+        new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "line" } }),
+      );
+    });
+    await page.locator("headfall-line .counts").waitFor();
+  });
+});
+
+test("on a plan of today's date, birds that hatched are as old as they are today", async () => {
+  await visitPage(async ({ page }) => {
+    const line = new LinePage(page);
+    await line.settled();
+    const { day: _, ...undated } = JSON.parse(MEAT_BIRDS) as { day: string };
+    await line.open("undated.json", JSON.stringify(undated));
+    await page.getByText("cord line").first().waitFor();
+    await room(page, "Birds").click();
+    const today = await page.evaluate(() => {
+      const now = new Date();
+      return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
+    });
+    await page.locator("headfall-birds", { hasText: `old on ${today}.` }).waitFor();
+  });
+});
