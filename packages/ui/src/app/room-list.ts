@@ -14,6 +14,12 @@ export const ROOMS = [
     tag: "headfall-birds",
     load: async () => (await import("../birds/birds-element.js")).HeadfallBirds,
   },
+  {
+    name: "time",
+    label: "Time",
+    tag: "headfall-time",
+    load: async () => (await import("../time/time-element.js")).HeadfallTime,
+  },
 ] as const satisfies readonly Room[];
 
 export type RoomName = (typeof ROOMS)[number]["name"];

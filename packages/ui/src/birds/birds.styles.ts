@@ -16,6 +16,7 @@ export const birdsStyles = css`
   .rest { display: flex; flex-direction: column; gap: 0 1.25rem; }
   .pen { background: var(--_sheet); }
   .pen .batch { border-top: 1px solid var(--_rule); margin-top: 0.5rem; }
+  .pair > .field:has(> input[type="date"]) { grid-column: 1 / -1; }
   .label { font-weight: 600; margin: 0.6rem 0 0; }
   .tick { margin: 0; }
   .sheet { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.35rem 0.75rem; margin: 0.5rem 0; }

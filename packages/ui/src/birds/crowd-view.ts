@@ -19,8 +19,9 @@ export function crowdView(room: BirdsRoom) {
 function penCrowd({ system }: BirdsRoom, pen: PenReport) {
   const { index: p, busiestHour: hour } = pen;
   if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
-  const bouts = pen.batches.map(({ bouts: each, kindName }) =>
-    pen.batches.length === 1 ? bare(each, 2) : `${bare(each, 2)} (${kindName})`,
+  const there = pen.batches.filter(({ bouts: each }) => each > 0);
+  const bouts = there.map(({ bouts: each, index }) =>
+    there.length === 1 ? bare(each, 2) : `${bare(each, 2)} (birds ${index + 1})`,
   );
   const never = "more come than can drink";
   const rows: readonly (readonly [string, unknown])[] = [

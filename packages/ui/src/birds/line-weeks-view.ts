@@ -1,5 +1,6 @@
 import { type WeekReport, writeReason } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { figuresIn } from "../kernels/how-got/figures.js";
 import { showHead, showLength } from "../kernels/shown.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
 import { verdictWord } from "../verdicts/verdict-mark.js";
@@ -24,31 +25,82 @@ export function lineWeeksView(room: BirdsRoom) {
           <th scope="col">Head, full and idle</th><th scope="col">Head, lowest and busiest</th><th scope="col" class="words">Drinkers</th>
           ${hotWeeks.length === 0 ? nothing : html`<th scope="col" class="words">On a hot day</th>`}
         </tr></thead>
-        <tbody>${weeks.map((week, w) => rowView(room, week, hotWeeks[w], isHung))}</tbody>
+        <tbody>${spansOf(room).map((span) => rowView(span, isHung))}</tbody>
       </table>
     </div>
     ${worstView(room)}
   </section>`;
 }
 
-function rowView({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | undefined, isHung: boolean) {
-  const { raised, idleHead, flowingHead, counts, verdict } = week;
-  const range = ({ least, most }: WeekReport["idleHead"]) =>
-    showHead(least, system) === showHead(most, system)
-      ? showHead(least, system)
-      : `${showHead(least, system)} to ${showHead(most, system)}`;
+/** Weeks in a row of which the same is shown: one row for all of them. */
+interface Span {
+  readonly first: WeekReport;
+  readonly hot: WeekReport | undefined;
+  readonly last: number;
+  readonly cells: Cells;
+}
+
+interface Cells {
+  readonly raised: readonly string[];
+  readonly hangs: readonly string[];
+  readonly idle: string;
+  readonly flowing: string;
+  readonly counts: string;
+  readonly hotCounts: string;
+}
+
+function spansOf(room: BirdsRoom): readonly Span[] {
+  const spans: Span[] = [];
+  room.weeks.forEach((week, w) => {
+    const hot = room.hotWeeks[w];
+    const cells = cellsOf(room, week, hot);
+    const before = spans.at(-1);
+    if (before !== undefined && JSON.stringify(before.cells) === JSON.stringify(cells))
+      spans[spans.length - 1] = { ...before, last: week.week };
+    else spans.push({ first: week, hot, last: week.week, cells });
+  });
+  return spans;
+}
+
+function cellsOf({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | undefined): Cells {
+  const { raised, idleHead, flowingHead, counts } = week;
+  const { alike } = figuresIn(system);
+  const write = alike(...raised.map(({ raise }) => raise), 0.1);
+  const range = ({ least, most }: WeekReport["idleHead"]) => {
+    const [from, to] = [showHead(least, system), showHead(most, system)];
+    return from === to ? from : `${from} to ${to}`;
+  };
+  return {
+    raised: raised.map(({ raise }) => write(raise)),
+    hangs: raised.map(({ run, height }) => {
+      const at = height === undefined ? "not known" : showLength(height, system);
+      return raised.length > 1 ? `${run}: ${at}` : at;
+    }),
+    idle: range(idleHead),
+    flowing: range(flowingHead),
+    counts: writeCounts(counts),
+    hotCounts: hot === undefined ? "" : writeCounts(hot.counts),
+  };
+}
+
+const spanName = ({ first: { week }, last }: Span): string =>
+  last === week ? weekName(week) : week === 0 ? `this week to week ${last}` : `weeks ${week} to ${last}`;
+
+function rowView(span: Span, isHung: boolean) {
+  const { first, hot, cells } = span;
+  const lines = (texts: readonly string[]) => texts.map((text) => html`<div>${text}</div>`);
   return html`<tr>
-    <th scope="row">${weekName(week.week)}</th>
+    <th scope="row">${spanName(span)}</th>
     ${
       isHung
-        ? html`<td data-head="Raised by">${raised.map(({ raise }) => html`<div>${showLength(raise, system)}</div>`)}</td>
-            <td data-head="Drinkers hang at">${raised.map(({ run, height }) => html`<div>${raised.length > 1 ? `${run}: ` : ""}${height === undefined ? "not known" : showLength(height, system)}</div>`)}</td>`
+        ? html`<td data-head="Raised by">${lines(cells.raised)}</td>
+            <td data-head="Drinkers hang at">${lines(cells.hangs)}</td>`
         : nothing
     }
-    <td data-head="Head, full and idle">${range(idleHead)}</td>
-    <td data-head="Head, lowest and busiest">${range(flowingHead)}</td>
-    <td class="words" data-head="Drinkers">${verdictWord(verdict)}<div class="quiet">${writeCounts(counts)}</div></td>
-    ${hot === undefined ? nothing : html`<td class="words" data-head="On a hot day">${verdictWord(hot.verdict)}<div class="quiet">${writeCounts(hot.counts)}</div></td>`}
+    <td data-head="Head, full and idle">${cells.idle}</td>
+    <td data-head="Head, lowest and busiest">${cells.flowing}</td>
+    <td class="words" data-head="Drinkers">${verdictWord(first.verdict)}<div class="quiet">${cells.counts}</div></td>
+    ${hot === undefined ? nothing : html`<td class="words" data-head="On a hot day">${verdictWord(hot.verdict)}<div class="quiet">${cells.hotCounts}</div></td>`}
   </tr>`;
 }
 

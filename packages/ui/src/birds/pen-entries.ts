@@ -127,9 +127,9 @@ function agedByEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
   const days = daysOf(place, birds, grown);
   const value = birds.age !== undefined ? "age" : birds.hatched !== undefined ? "hatched" : "grown";
   const options = [
-    { value: "grown", words: `Grown (${writeAge(grown)})` },
-    { value: "age", words: "Their age" },
-    { value: "hatched", words: "Day they hatched" },
+    { value: "grown", words: "Grown" },
+    { value: "age", words: "By age" },
+    { value: "hatched", words: "By hatch day" },
   ];
   return {
     key: keyOf(place, "aged by"),
@@ -137,6 +137,7 @@ function agedByEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
     name: `How the age of the ${namedAs(place)} is told`,
     value,
     words: options.find((option) => option.value === value)!.words,
+    note: value === "grown" ? `Taken as ${writeAge(grown)}.` : undefined,
     groups: () => [{ options }],
     change: (chosen) =>
       set(

@@ -18,6 +18,7 @@ export type FieldKind =
   | "volume"
   | "age"
   | "hours"
+  | "days"
   | "share"
   | "atWork"
   | "number"
@@ -57,6 +58,7 @@ export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
   temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),
   age: timeRules("weeks"),
   hours: timeRules("h"),
+  days: timeRules("days"),
   share: plainRules(readShare),
   atWork: plainRules(readAtWork),
   number: plainRules(readFigure),

@@ -78,9 +78,11 @@ export type PlanChange =
   | { readonly kind: "delete"; readonly part: Selected }
   /** Makes a pen with a few birds; it reaches drinkers that no other needs, where there are any. */
   | { readonly kind: "addPen" }
+  /** Takes a pen out with its birds; its drinkers stay. */
   | { readonly kind: "deletePen"; readonly pen: number }
   /** Puts one more batch of birds into a pen. */
   | { readonly kind: "addBirds"; readonly pen: number }
+  /** Takes a batch of birds out; with the last one goes its pen. */
   | { readonly kind: "deleteBirds"; readonly pen: number; readonly batch: number }
   /** Lets the birds of a pen to a group of drinkers, or keeps them from it; no two pens share one. */
   | {

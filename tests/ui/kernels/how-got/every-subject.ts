@@ -33,6 +33,7 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
   }
   for (let source = 0; source < checked.sources.length; source++) {
     for (const which of ["full", "usable", "dead"] as const) yield { of: "sourceVolume", source, which };
+    yield { of: "dailyFall", source };
     for (const of of ["sourceMass", "sourceVent", "sourceStall", "sourceFeed"] as const) yield { of, source };
     for (const moment of MOMENTS) {
       yield { of: "sourceDraw", source, moment };

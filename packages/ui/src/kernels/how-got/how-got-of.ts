@@ -16,6 +16,7 @@ import { howSourceFeed, howSourceStall, howSourceVent } from "./source-air.js";
 import { howSourceSurface } from "./source-surface.js";
 import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
 import type { HowSubject } from "./subject.js";
+import { howDailyFall, howLasts } from "./time.js";
 
 /**
  * How a number or mark of the page was got.
@@ -46,6 +47,7 @@ function isThere(
   if ("source" in subject) return subject.source in sources;
   if ("point" in subject) return subject.point in line.points.id;
   if (subject.of === "flockIntake") return flock !== undefined;
+  if (subject.of === "lasts") return true;
   if ("batch" in subject) return flock?.pens[subject.pen]?.batches[subject.batch] !== undefined;
   if ("pen" in subject) return flock?.pens[subject.pen] !== undefined;
   return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
@@ -79,6 +81,8 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howDefault(request, subject.used);
     case "flockIntake":
       return howFlockIntake(request, subject);
+    case "lasts":
+      return howLasts(request, subject);
     default:
       if ("pen" in subject) return explainPen(subject, request);
       return "run" in subject ? explainRun(subject, request) : explainSource(subject, request);
@@ -143,5 +147,7 @@ function explainSource(subject: Extract<HowSubject, { source: number }>, request
       return howSourceStall(request, source);
     case "sourceFeed":
       return howSourceFeed(request, source);
+    case "dailyFall":
+      return howDailyFall(request, source);
   }
 }

@@ -1,4 +1,4 @@
-import type { FrictionLaw, MomentName } from "@headfall/hydraulics";
+import type { FrictionLaw, LastingCaseName, MomentName } from "@headfall/hydraulics";
 
 /** Anything on the page that can be asked how it was got. Parts are named by their place in `checked`. */
 export type HowSubject =
@@ -37,7 +37,12 @@ export type HowSubject =
   | {
       readonly of: "penBout" | "penBoutSeconds" | "penLoad" | "penBusiest" | "penAllTaken" | "penWait";
       readonly pen: number;
-    };
+    }
+  | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
+  | { readonly of: "dailyFall"; readonly source: number };
+
+/** What of how long the water lasts is asked. */
+export type LastingWhat = "firstWithout" | "firstDry" | "halfDry" | "empty" | "firstDay";
 
 /** What birds drink: to size on, or to expect. */
 export type IntakeFigure = "size" | "expect";
@@ -57,6 +62,7 @@ export const HOW_SUBJECTS = [
   ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
+  ...["lasts", "dailyFall"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

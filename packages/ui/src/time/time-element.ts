@@ -1,0 +1,170 @@
+import { type Checked, type Plan, sourceNames, writeProblem } from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import { fieldView } from "../fields/entry-view.js";
+import { fieldStyles } from "../fields/fields.styles.js";
+import { TypingController } from "../fields/typing-controller.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { controls } from "../styles/controls.js";
+import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { awayView } from "./away-view.js";
+import { carryingView } from "./carrying-view.js";
+import { answerView, lastsView } from "./lasts-view.js";
+import { levelView } from "./level-view.js";
+import { markView } from "./mark-view.js";
+import { refillEntries } from "./refill-entries.js";
+import type { TimeRoom } from "./room.js";
+import { printStrip } from "./strip-printing.js";
+import { timeStyles } from "./time.styles.js";
+import { TimeController } from "./time-controller.js";
+
+/** Days away to begin with. */
+const DAYS_AWAY = 5;
+
+/**
+ * How long the water of a plan lasts: days until the first bird goes without, the level through them, going away, the
+ * daily mark, carrying.
+ *
+ * @element headfall-time
+ * @fires edit-wanted  when the user wants the plan changed
+ * @fires room-wanted  when the user wants to go to the birds
+ */
+export class HeadfallTime extends LitElement {
+  static override properties = {
+    plan: { attribute: false },
+    checked: { attribute: false },
+    system: {},
+    day: {},
+    refusal: {},
+    daysAway: { state: true },
+    source: { state: true },
+    how: { state: true },
+  };
+  static override styles = [tokens, controls, fieldStyles, tableStyles, timeStyles];
+
+  declare plan: Plan | undefined;
+  /** What the check found out, perhaps of an older plan. */
+  declare checked: Checked | undefined;
+  /** Units shown and written. */
+  declare system: UnitSystem;
+  /** Today, "2026-07-04"; counts where the plan names no day. */
+  declare day: string | undefined;
+  /** Why the last edit was refused; empty when it was not. */
+  declare refusal: string;
+  declare private daysAway: number;
+  declare private source: number;
+  /** The number whose making is told of. */
+  declare private how: HowSubject | undefined;
+
+  readonly #typing = new TypingController(this);
+  readonly #time = new TimeController(this);
+  readonly #width = new WidthController(this, "(min-width: 700px)");
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.checked = undefined;
+    this.system = "metric";
+    this.day = undefined;
+    this.refusal = "";
+    this.daysAway = DAYS_AWAY;
+    this.source = 0;
+    this.how = undefined;
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("plan")) {
+      if ((changed.get("plan")?.sources.length ?? 0) !== this.plan?.sources.length) this.#typing.forgetAll();
+      this.#typing.planChanged();
+      this.source = Math.min(this.source, Math.max(0, (this.plan?.sources.length ?? 1) - 1));
+    }
+    const asked = changed as ReadonlyMap<PropertyKey, unknown>;
+    if (this.plan !== undefined && ["plan", "day", "daysAway", "source"].some((key) => asked.has(key)))
+      this.#time.ask({ plan: this.plan, day: this.day, daysAway: this.daysAway, source: this.source });
+  }
+
+  override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const { answer, isOld, problems } = this.#time;
+    return html`
+      <h2>How long the water lasts</h2>
+      ${plan.pens === undefined ? this.#nobody() : nothing}
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      <div class="rest ${isOld ? "older" : ""}">
+        <section class="say" aria-label="How it is filled">${this.#fields(plan)}</section>
+        <div class="told">
+          ${answer === undefined ? html`<p>Working it out ...</p>` : this.#told({ ...this.#room(plan), answer })}
+        </div>
+      </div>
+      <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+    `;
+  }
+
+  #told(room: TimeRoom) {
+    return html`${room.plan.pens === undefined ? nothing : answerView(room)} ${lastsView(room)} ${levelView(room)} ${awayView(room)}
+      ${markView(room)} ${carryingView(room)}
+      <section class="cautions" aria-label="Cautions">
+        <p>Look at the birds and their water every day: no computed figure replaces that. Somebody should do so while you are away, too.</p>
+        <p>Birds that stop drinking, or drink far more, may be ill: ask a vet.</p>
+      </section>`;
+  }
+
+  #nobody() {
+    return html`<p>Nobody drinks yet: say which birds drink from this line, and the days follow from them.
+      <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
+  }
+
+  /** How each source is filled again. */
+  #fields(plan: Plan) {
+    const names = sourceNames(plan);
+    return html`<fieldset><legend>Filled again</legend>
+      ${plan.sources.map(({ feed }, index) =>
+        feed === undefined
+          ? refillEntries(plan, index, names[index] ?? "", this.system).map((entry) =>
+              fieldView(entry, this.#typing),
+            )
+          : html`<p class="quiet">${names[index]} is filled by the line.</p>`,
+      )}
+    </fieldset>`;
+  }
+
+  readonly #closeHow = (): void => {
+    this.how = undefined;
+  };
+
+  readonly #goToBirds = (): void => {
+    this.dispatchEvent(
+      new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "birds" } }),
+    );
+  };
+
+  #room(plan: Plan): Omit<TimeRoom, "answer"> {
+    return {
+      plan,
+      checked: this.checked,
+      system: this.system,
+      typing: this.#typing,
+      daysAway: this.daysAway,
+      source: this.source,
+      isWide: this.#width.matches,
+      acts: {
+        goAway: (days) => {
+          this.daysAway = days;
+        },
+        lookAt: (source) => {
+          this.source = source;
+        },
+        printStrip: () => {
+          const mark = this.#time.answer?.mark;
+          if (mark !== undefined) printStrip(mark, this.system);
+        },
+      },
+    };
+  }
+}
