@@ -131,9 +131,9 @@ export class CheckController implements ReactiveController {
       this.checkedPlan = plan;
     }
     this.problems = outcome.ok ? [] : outcome.problems;
-    void this.#lookCloser();
     this.#onChecked(this);
     this.#host.requestUpdate();
+    void this.#lookCloser();
   }
 
   /** Once the first verdict stands, every look tells of the birds too. */
