@@ -28,7 +28,7 @@ export function writeAwayAnswer(away: Away, system: UnitSystem): string {
       ? ` ${writeVolume(away.short, system)} more must stand there, or somebody must fill it in between.`
       : "";
   const when = lasts <= 0 ? "from the start" : `after ${writeDuration(lasts)}`;
-  return `It does not last: ${pen ?? "some pen"} goes without ${when}. ${figures}.${missing}`;
+  return `It does not last: ${penWords(pen)} goes without ${when}. ${figures}.${missing}`;
 }
 
 /** What one failure does, in a sentence. */
@@ -36,8 +36,10 @@ export function writeFailure({ kind, what, after, pen }: StationFailure): string
   const words = kind === "source" ? `${what} gives nothing` : `the drinkers ${what} give nothing`;
   if (after === undefined) return `If ${words}: the rest keeps up while you are away.`;
   const when = after <= 0 ? "at once" : `after ${writeDuration(after)}`;
-  return `If ${words}: ${pen ?? "a pen"} goes without ${when}.`;
+  return `If ${words}: ${penWords(pen)} goes without ${when}.`;
 }
+
+const penWords = (pen: string | undefined): string => (pen === undefined ? "some pen" : `the pen ${pen}`);
 
 export function writeLookEvery({ lookEvery, failures, days }: Away): string {
   if (failures.length === 0) return "The plan has no station that could fail.";

@@ -85,7 +85,7 @@ function chartView(
     <text class="tick" x=${plot.left} y=${height - 4}>days from the start; level in ${unit}</text>
     <path class="level-band" d=${band}></path>
     <line class="outlet" x1=${plot.left} x2=${plot.right} y1=${outletY} y2=${outletY}></line>
-    <text class="tick" x=${plot.right} y=${outletY - 4} text-anchor="end">outlet</text>
+    <text class="tick" x=${plot.left + 4} y=${outletY - 4}>outlet</text>
     <path class="level-line" d=${line}></path>
     ${marks.map(({ letter, x }, k) => {
       // Those at one moment share a flag.

@@ -33,7 +33,6 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
   }
   for (let source = 0; source < checked.sources.length; source++) {
     for (const which of ["full", "usable", "dead"] as const) yield { of: "sourceVolume", source, which };
-    yield { of: "dailyFall", source };
     for (const of of ["sourceMass", "sourceVent", "sourceStall", "sourceFeed"] as const) yield { of, source };
     for (const moment of MOMENTS) {
       yield { of: "sourceDraw", source, moment };
@@ -45,8 +44,17 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
     for (const moment of MOMENTS) yield { of: "pointHead", point, moment };
   }
   if (checked.flock !== undefined) yield* flockSubjects(checked.flock.pens);
+  // Days are reckoned anew for each of these: of short lines they tell as much.
+  if (checked.flock !== undefined && checked.drinkers.length <= 12) yield* timeSubjects();
   for (let finding = 0; finding < checked.filling.length; finding++) yield { of: "filling", finding };
   for (let used = 0; used < checked.defaults.length; used++) yield { of: "default", used };
+}
+
+function* timeSubjects(): Generator<HowSubject> {
+  for (const what of ["firstWithout", "firstDry", "halfDry", "empty", "firstDay"] as const)
+    yield { of: "lasts", what, which: "size" };
+  for (const which of ["low", "hot", "high"] as const) yield { of: "lasts", what: "firstWithout", which };
+  yield { of: "dailyFall", source: 0 };
 }
 
 function* flockSubjects(pens: FlockReport["pens"]): Generator<HowSubject> {

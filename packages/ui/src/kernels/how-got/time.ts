@@ -105,7 +105,9 @@ function notesOf({ begins }: Lasting, what: LastingWhat, which: LastsSubject["wh
 export function howDailyFall(request: HowRequest, source: number): HowGot {
   const { plan, figures } = request;
   const title = "Fall of the level by tomorrow, to expect";
-  const answer = plan === undefined ? undefined : dailyMark(plan, { source, day: dayOf(request) });
+  const isThere = plan?.sources[source] !== undefined;
+  const answer =
+    plan === undefined || !isThere ? undefined : dailyMark(plan, { source, day: dayOf(request) });
   if (answer === undefined || !answer.ok) return untold(title);
   const { mark } = answer;
   const tomorrow = mark.from - mark.fall.expect;

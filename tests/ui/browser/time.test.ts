@@ -1,0 +1,119 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test, vi } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
+import { HeadfallTime } from "../../../packages/ui/src/time/time-element.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+import { alderBank } from "./plan-host.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-time": HeadfallTime,
+  "headfall-how": HeadfallHow,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+afterEach(() => document.body.replaceChildren());
+
+const TODAY = "2026-07-04";
+const withHens: Plan = {
+  ...alderBank,
+  weather: { high: "26 °C", low: "14 °C", hotSpell: { high: "34 °C" } },
+  pens: [{ id: "hens", birds: { kind: "hen", count: 30 } }],
+};
+
+/** The room on the page, its days reckoned. */
+async function timeRoom(plan: Plan, width = 420) {
+  const store = new PlanStore(plan);
+  const view = document.createElement("headfall-time") as HeadfallTime;
+  const show = () => {
+    view.plan = store.plan;
+    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
+    if (checking.ok) view.checked = checking.checked;
+  };
+  view.day = TODAY;
+  view.addEventListener("edit-wanted", ({ change, gesture }) => {
+    const edited = store.edit(change, "metric", gesture);
+    view.refusal = edited.ok ? "" : edited.because;
+    show();
+  });
+  show();
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await expect.poll(() => view.shadowRoot?.querySelector("#lasts") !== null, { timeout: 15_000 }).toBe(true);
+  return { view, store };
+}
+
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+const unfold = (view: HTMLElement) => {
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+};
+
+test("headfall-time has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+  const { view } = await timeRoom(withHens, 336);
+  unfold(view);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("it tells when the first bird goes without, with its range, draws the level and writes it down", async () => {
+  const { view } = await timeRoom(withHens);
+  expect(shown(view)).toMatch(
+    /Until the first bird goes without \d+ days .* on the cautious figure, \d+ days .* to expect/,
+  );
+  expect(shown(view)).toMatch(/From .* \(most drunk, heat, drips\) to \d+ days/);
+  const chart = view.shadowRoot!.querySelector("svg.chart")!;
+  expect(chart.getAttribute("aria-label")).toMatch(/^Level of barrel: full at the start; first drinker dry/);
+  expect(chart.querySelector(".level-band")!.getAttribute("d")!.length).toBeGreaterThan(50);
+});
+
+test("a number tells how it was got", async () => {
+  await timeRoom(withHens);
+  await userEvent.click(page.getByRole("button", { name: /^\d+ days/ }).first());
+  await expect.element(page.getByText(/can be drawn/).first()).toBeInTheDocument();
+});
+
+test("how a source is filled is said there, and can be taken back", async () => {
+  const { view, store } = await timeRoom(withHens);
+  await userEvent.selectOptions(page.getByLabelText("barrel is filled"), "every");
+  expect(store.plan.sources[0]!.refill).toEqual({ every: "1 day" });
+  await expect.poll(() => shown(view)).toContain("Filled as the plan says");
+  await expect.poll(() => shown(view)).toContain("It keeps up");
+  store.undo();
+  expect(store.plan.sources[0]!.refill).toBeUndefined();
+});
+
+test("going away asks for days and tells what one failure does", async () => {
+  const { view } = await timeRoom(withHens);
+  await userEvent.fill(page.getByLabelText("Days nobody comes"), "21");
+  await userEvent.keyboard("{Tab}");
+  await expect
+    .poll(() => shown(view), { timeout: 10_000 })
+    .toMatch(/It does not last: the pen hens goes without after \d+ days/);
+  expect(shown(view)).toContain("If barrel gives nothing: the pen hens goes without at once.");
+});
+
+test("the strip is put for the printer in millimetres of paper, and taken away after", async () => {
+  await timeRoom(withHens);
+  const printed = vi.spyOn(window, "print").mockImplementation(() => undefined);
+  await userEvent.click(page.getByRole("button", { name: "Print the strip" }));
+  expect(printed).toHaveBeenCalledOnce();
+  const sheet = document.querySelector(".headfall-printed")!.shadowRoot!.querySelector("svg.page")!;
+  expect([sheet.getAttribute("width"), sheet.getAttribute("viewBox")]).toEqual(["210mm", "0 0 210 297"]);
+  window.dispatchEvent(new Event("afterprint"));
+  expect(document.querySelector(".headfall-printed")).toBeNull();
+  printed.mockRestore();
+});
+
+test("where nobody drinks it says so and leads to the birds", async () => {
+  const { view } = await timeRoom(alderBank);
+  const wanted = vi.fn();
+  view.addEventListener("room-wanted", (event) => wanted((event as CustomEvent).detail));
+  await userEvent.click(page.getByRole("button", { name: "Go to the birds" }));
+  expect(wanted).toHaveBeenCalledWith({ room: "birds" });
+});
