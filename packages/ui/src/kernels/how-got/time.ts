@@ -7,7 +7,7 @@ import {
   writeDay,
   writeDuration,
 } from "@headfall/hydraulics";
-import { difference, quotient, term } from "./expression.js";
+import { difference, quotient, sum, term } from "./expression.js";
 import { type HowGot, soundSteps, stepOf } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject, LastingWhat } from "./subject.js";
@@ -43,7 +43,15 @@ export function howLasts(request: HowRequest, { what, which }: LastsSubject): Ho
   const answer = plan === undefined ? undefined : howLongItLasts(plan, { day: dayOf(request) });
   if (answer === undefined || !answer.ok) return untold(title);
   const one = answer.lasting.alone[which];
-  const usable = answer.lasting.sources.reduce((all, source) => all + source.usable, 0);
+  const { sources } = answer.lasting;
+  const usable = sources.reduce((all, source) => all + source.usable, 0);
+  const together = stepOf(
+    "can be drawn",
+    sum(
+      ...sources.map((source) => term(quoted(source.source), source.usable, figures.volumeIn(source.usable))),
+    ),
+    figures.volumeIn,
+  );
   const days = stepOf(
     "days, about",
     quotient(
@@ -59,15 +67,7 @@ export function howLasts(request: HowRequest, { what, which }: LastsSubject): Ho
   return {
     title,
     result: what === "firstDay" ? figures.volume(one.firstDay) : spanOf(one, what),
-    steps: what === "firstDay" ? [] : soundSteps(days),
-    parts: {
-      caption: "What stands in the sources when it begins",
-      columns: ["Source", "Can be drawn"],
-      rows: answer.lasting.sources.map(({ source, usable: each }) => ({
-        cells: [quoted(source), figures.volumeIn(each)],
-        value: each,
-      })),
-    },
+    steps: what === "firstDay" ? [] : soundSteps(together, days),
     valid: [alwaysValid("A balance of water", "what is drawn, and what is left, add up to what was there")],
     notes: notesOf(answer.lasting, what, which),
     sources: ["closed-form", "cautious-defaults"],
