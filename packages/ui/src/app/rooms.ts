@@ -23,6 +23,9 @@ type Chosen = RoomName | "line";
 const UNFETCHED =
   "This part of the page could not be fetched. Is the network there? Press its name to try again.";
 
+const FAULTY =
+  "This plan cannot be worked out yet: the line tells what is wrong. What is shown is the plan before that change.";
+
 /**
  * The rooms of the page: the line, and what else there is to know of the same plan. The line stays where it is and
  * goes on checking; each other room is fetched when it is first entered.
@@ -103,9 +106,15 @@ export class Rooms {
         </nav>
         ${this.#chosen === "line" ? nothing : this.#steps()}
         <div class="spoken" role="status">${this.#spoken}</div>
-        <div role="alert">${this.#words === "" ? nothing : html`<p class="problem">${this.#words}</p>`}</div>`,
+        <div role="alert">${this.#trouble().map((words) => html`<p class="problem">${words}</p>`)}</div>`,
       this.#nav,
     );
+  }
+
+  /** What stands in the way of a room; the line tells its own. */
+  #trouble(): readonly string[] {
+    const isFaulty = this.#chosen !== "line" && this.#line.problems.length > 0;
+    return [this.#words, isFaulty ? FAULTY : ""].filter((words) => words !== "");
   }
 
   /** The line has its own; they go out of sight with it. */
