@@ -113,7 +113,8 @@ export class HeadfallBirds extends LitElement {
       plan,
       flock: this.#told?.flock,
       system,
-      day: plan.day ?? day ?? "2026-01-01",
+      // A page of one's own that tells no day gets ages counted on some day; the library asks for one where it matters.
+      day: plan.day ?? day ?? "2000-01-01",
       typing: this.#typing,
       weeks,
       hotWeeks,

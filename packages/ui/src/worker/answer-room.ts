@@ -3,6 +3,7 @@ import {
   dailyMark,
   goingAway,
   howLongItLasts,
+  judgeWeeks,
   rowOf,
   runDay,
   settingOfPlan,
@@ -17,6 +18,11 @@ export function answerRoom(
   progress: (share: number) => void = () => undefined,
 ): RoomAnswer<RoomQuestion["kind"]> {
   switch (question.kind) {
+    case "weeks": {
+      const { plan, day, weeks } = question;
+      const judged = judgeWeeks(plan, { day, weeks });
+      return judged.ok ? { ok: true, answer: judged } : judged;
+    }
     case "time":
       return answerTime(question);
     case "day": {

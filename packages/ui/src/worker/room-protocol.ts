@@ -7,10 +7,18 @@ import type {
   Mark,
   Plan,
   Problem,
+  WeeksJudging,
 } from "@headfall/hydraulics";
 
 /** What a room asks of its worker about a plan: things that take longer than a frame. */
 export type RoomQuestion =
+  | {
+      readonly kind: "weeks";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      /** Weeks to look ahead. */
+      readonly weeks: number;
+    }
   | {
       readonly kind: "time";
       readonly plan: Plan;
@@ -35,6 +43,8 @@ export type RoomQuestion =
       readonly figure: "expect" | "size";
     };
 
+export type WeeksAnswer = Extract<WeeksJudging, { ok: true }>;
+
 export interface TimeAnswer {
   readonly lasting: Lasting;
   readonly away: Away;
@@ -44,6 +54,7 @@ export interface TimeAnswer {
 
 /** Answers by kind of question; a plan that does not fit gives its problems instead. */
 export interface RoomAnswers {
+  readonly weeks: WeeksAnswer;
   readonly time: TimeAnswer;
   readonly day: DayResult;
   readonly days: DaysSummary;
