@@ -157,3 +157,22 @@ test("the hot spell is asked for only where there is one, and takes one undo", a
   host.undo();
   expect(host.plan.weather).toBeUndefined();
 });
+
+test("the keyboard goes on from the head of the room when the pen it was in is deleted", async () => {
+  const host = await birdsRoom(flock);
+  const button = page.getByRole("button", { name: "Delete yard" });
+  (button.element() as HTMLElement).focus();
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => host.plan.pens).toBeUndefined();
+  await expect.poll(() => host.view.shadowRoot!.activeElement?.textContent).toBe("What the birds drink");
+});
+
+test("figures are in gallons and degrees Fahrenheit where the user wants US units", async () => {
+  const { view } = await birdsRoom(flock);
+  view.system = "us";
+  unfold(view);
+  await view.updateComplete;
+  await expect.poll(() => view.shadowRoot!.querySelector(".answer")!.textContent).toMatch(/gal|fl oz/);
+  expect(view.shadowRoot!.querySelector(".chart")!.textContent).toContain("gal a day");
+  await expect.element(page.getByRole("textbox", { name: "Warmest of the day" })).toHaveValue("75.2 °F");
+});

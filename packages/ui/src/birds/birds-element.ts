@@ -53,6 +53,8 @@ export class HeadfallBirds extends LitElement {
   readonly #weeks = new WeeksController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
+  /** Whether the keyboard was on something here before the last update. */
+  #hadFocus = false;
   /** The last check that told of the birds. */
   #told: Checked | undefined;
 
@@ -70,11 +72,18 @@ export class HeadfallBirds extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
+    this.#hadFocus = this.shadowRoot?.activeElement != null;
     if (changed.has("plan")) this.#planChanged(changed.get("plan"));
     // The first look at a plan tells nothing of its birds yet; what was told last stays until the check does.
     if (this.checked?.flock !== undefined || this.plan?.pens === undefined) this.#told = this.checked;
     if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
       this.#weeks.judge(this.plan, this.day);
+  }
+
+  /** What the keyboard was on may have gone with its pen. */
+  override updated(): void {
+    if (!this.#hadFocus || this.shadowRoot?.activeElement != null) return;
+    this.renderRoot.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
   }
 
   /** Pens and batches are counted through: with one fewer, what was typed may mean another. */
@@ -89,7 +98,7 @@ export class HeadfallBirds extends LitElement {
     const room = this.#room(plan);
     const stray = this.#typing.strayRefusal;
     return html`
-      <h2>What the birds drink</h2>
+      <h2 tabindex="-1">What the birds drink</h2>
       ${plan.pens === undefined ? EMPTY : answerView(room)}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
       <div class="rest">

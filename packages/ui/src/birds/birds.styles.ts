@@ -3,6 +3,8 @@ import { css } from "lit";
 export const birdsStyles = css`
   :host { display: block; background: var(--_paper); overflow-wrap: break-word; }
   h2 { font-size: 1.15rem; margin: 0.75rem 0 0.25rem; }
+  h2:focus { outline: none; }
+  h2:focus-visible { outline: 3px solid var(--_focus); }
   h3 { font-size: 1.05rem; margin: 1.25rem 0 0.35rem; }
   h4 { font-size: 1rem; margin: 0.35rem 0; }
   p { margin: 0.35rem 0; max-width: 70ch; }
