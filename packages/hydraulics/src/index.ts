@@ -172,7 +172,9 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export { TAKEN_IN } from "./simulate/crowd-want.js";
 export { type DayOptions, runDay } from "./simulate/day.js";
+export { SHORT_BELOW } from "./simulate/day-log.js";
 export * from "./simulate/day-result.js";
 export { BEHAVIOUR, type DaySetting } from "./simulate/day-setting.js";
 export {
