@@ -127,6 +127,7 @@ function allowancesModule() {
       figure:
         row.counts === "edge" ? siValue(row.edge_mm, "mm") : Number(row.birds_per_device || row.devices),
       bindsFrom: row.binding === "yes" ? Number(row.binding_from_birds) : 0,
+      ...(row.to_birds === "" ? {} : { toBirds: Number(row.to_birds) }),
       status: row.status,
       citation: citationOf(row),
     }));

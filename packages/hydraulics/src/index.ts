@@ -42,6 +42,8 @@ export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from
 export { type CheckOptions, checkPlan } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
 export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/daily-mark.js";
+export * from "./judge/drinkers-for-plan.js";
+export * from "./judge/drinkers-needed.js";
 export * from "./judge/flock-report.js";
 export {
   type Away,

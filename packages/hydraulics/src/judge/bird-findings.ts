@@ -3,6 +3,7 @@ import type { DrinkerGroup } from "../model/line.js";
 import { deviceOf, isOpen } from "../simulate/crowd-want.js";
 import { needAtAge } from "./bird-needs.js";
 import type { DrinkerVerdict } from "./check-result.js";
+import type { PenDrinkers } from "./drinkers-for-plan.js";
 import type { BirdFinding, GroupCrowd, PenReport } from "./flock-report.js";
 import type { MannedLine } from "./man-line.js";
 
@@ -33,6 +34,8 @@ export interface SeenOfBirds {
   readonly pens: readonly PenReport[];
   readonly groups: readonly GroupCrowd[];
   readonly drinkers: readonly Omit<DrinkerVerdict, "certainty">[];
+  /** By pen. */
+  readonly needed: readonly PenDrinkers[];
 }
 
 /** What is amiss, or worth knowing, between the birds of a plan and its drinkers; pen by pen. */
@@ -43,6 +46,7 @@ export function findBirdTroubles(manned: MannedLine, seen: SeenOfBirds): BirdFin
     return [
       ...whoComesLater(pen),
       ...tooFew(pen, report),
+      ...fewerThanAsked(pen, seen.needed[p]),
       ...crowded(report),
       ...groups.flatMap((group) => troublesOfGroup(manned, pen, group, seen)),
     ];
@@ -59,6 +63,35 @@ function tooFew(pen: Pen, { birds, drinkers }: PenReport): BirdFinding[] {
   if (birds === 0) return [];
   if (drinkers === 0) return [{ code: "noDrinkers", pen: pen.id, birds }];
   return drinkers === 1 && birds > 1 ? [{ code: "oneInReach", pen: pen.id, birds }] : [];
+}
+
+/** Fewer than rules require, or else than advice asks; told of the device the pen has most of. */
+function fewerThanAsked(pen: Pen, { devices, isSuggestion }: PenDrinkers): BirdFinding[] {
+  if (isSuggestion) return [];
+  const isShort = (pick: "byRule" | "byAdvice") =>
+    devices.reduce((sum, one) => sum + (one[pick] === 0 ? 1 : one.has / one[pick]), 0) < 1 - 1e-9;
+  const pick = isShort("byRule") ? "byRule" : "byAdvice";
+  if (!isShort(pick)) return [];
+  const most = leastBy(devices, ({ has }) => -has).of;
+  // Several batches may each have a rule of their own; the one that asks the most stands for them.
+  const [first] = most.asked
+    .filter(({ isBinding }) => isBinding || pick === "byAdvice")
+    .sort((a, b) => b.needed - a.needed);
+  return [
+    {
+      code: "tooFewDrinkers",
+      pen: pen.id,
+      birds: most.birds,
+      drinkers: most.has,
+      needed: most[pick],
+      device: most.device,
+      rule: first.rule.id,
+      counts: first.rule.counts,
+      figure: first.rule.figure,
+      source: first.rule.citation.source,
+      binding: pick === "byRule",
+    },
+  ];
 }
 
 function crowded({ pen, saturates, demand, capacity, short, giving }: PenReport): BirdFinding[] {

@@ -104,7 +104,10 @@ export type BirdFinding =
       readonly drinkers: number;
       readonly needed: number;
       readonly device: string;
+      /** Id of the allowance that asks the most of them, how it counts, its figure (m of edge where it counts edge). */
       readonly rule: string;
+      readonly counts: "birds" | "edge" | "least";
+      readonly figure: number;
       readonly source: string;
       /** Law, or advice. */
       readonly binding: boolean;

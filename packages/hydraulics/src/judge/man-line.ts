@@ -12,6 +12,8 @@ import { type StatedNumbers, statedNumbers } from "./stated-numbers.js";
 export interface MannedLine {
   readonly line: Line;
   readonly flock: Flock;
+  /** Whose rules on drinkers count. */
+  readonly region: NonNullable<Plan["region"]>;
   readonly crowd: Crowd;
   readonly stated: readonly StatedNumbers[];
   /** By group, where its numbers came from. */
@@ -61,6 +63,7 @@ export function manLine(plan: Plan, line: Line, flock: Flock): MannedLine {
   return {
     line: { ...line, drinkers: { ...line.drinkers, groups, need: needOfEach(line, groups) } },
     flock,
+    region: plan.region ?? "EU",
     crowd,
     stated,
     origins,

@@ -8,6 +8,7 @@ import { spilledShareOf } from "../tables/spilled-share.js";
 import { findBirdTroubles } from "./bird-findings.js";
 import { needAtAge } from "./bird-needs.js";
 import type { DrinkerVerdict } from "./check-result.js";
+import { drinkersOfPens } from "./drinkers-for-plan.js";
 import type { BatchReport, FlockReport, GroupCrowd, PenReport } from "./flock-report.js";
 import { hangAtForBirds } from "./hang-range.js";
 import { heightAboveGround } from "./height-above-ground.js";
@@ -24,7 +25,7 @@ export function reportFlock(
     day: manned.flock.day,
     pens,
     groups,
-    findings: findBirdTroubles(manned, { pens, groups, drinkers }),
+    findings: findBirdTroubles(manned, { pens, groups, drinkers, needed: drinkersOfPens(manned) }),
     intakeSize: pens.reduce((sum, pen) => sum + pen.intakeSize, 0),
     intakeExpect: pens.reduce((sum, pen) => sum + pen.intakeExpect, 0),
   };

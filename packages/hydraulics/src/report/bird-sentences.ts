@@ -28,7 +28,7 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "notYetCome":
       return `${finding.pen}: the ${finding.kind} hatch in ${writeAge(finding.days)}; until then they count for nothing.`;
     case "tooFewDrinkers":
-      return `${finding.pen}: ${counted(finding.drinkers, finding.device)} for ${finding.birds} birds; ${finding.needed} are ${finding.binding ? "required" : "advised"} (${finding.rule}).`;
+      return `${finding.pen}: ${counted(finding.drinkers, finding.device)} for ${finding.birds} birds; ${finding.needed} are ${finding.binding ? "required by law" : "advised"} (${writeAllowance(finding, system)}).`;
     case "oneInReach":
       return `${finding.pen}: ${finding.birds} birds have one drinker in reach. One bird can guard it, and when it fails they are dry: give them a second.`;
     case "crowdSaturates":
@@ -46,6 +46,20 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "mayDrown":
       return `${finding.pen}: ${finding.group} is open water, and ${finding.kind} of ${writeAge(finding.ageDays)} drown in it (until ${writeAge(finding.untilDays)}). Give them nipples or cups, or fill it with pebbles so that only a few millimetres stand open.`;
   }
+}
+
+/** What a rule or advice on drinkers asks, in words. */
+export function writeAllowance(
+  {
+    counts,
+    figure,
+    device,
+  }: { readonly counts: "birds" | "edge" | "least"; readonly figure: number; readonly device: string },
+  system: UnitSystem,
+): string {
+  if (counts === "birds") return `one ${device} for ${figure} birds`;
+  if (counts === "least") return `at least ${figure} in reach of each bird`;
+  return `${writeQuantity(figure, "length", system, 3)} of edge a bird`;
 }
 
 const counted = (count: number, device: string) => `${count} ${device}${count === 1 ? "" : "s"}`;

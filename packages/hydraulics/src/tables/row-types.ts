@@ -109,6 +109,8 @@ export interface Allowance {
   readonly figure: number;
   /** Smallest flock that a rule in force binds; 0: advice, a code or a scheme, which binds none. */
   readonly bindsFrom: number;
+  /** Advice meant for so many birds; a larger flock takes it for the first so many. */
+  readonly toBirds?: number;
   readonly status: string;
   readonly citation: Citation;
 }
