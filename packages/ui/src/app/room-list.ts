@@ -15,6 +15,12 @@ export const ROOMS = [
     load: async () => (await import("../birds/birds-element.js")).HeadfallBirds,
   },
   {
+    name: "day",
+    label: "Day",
+    tag: "headfall-day",
+    load: async () => (await import("../day/day-element.js")).HeadfallDay,
+  },
+  {
     name: "time",
     label: "Time",
     tag: "headfall-time",

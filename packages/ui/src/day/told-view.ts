@@ -1,0 +1,99 @@
+import {
+  type PenDay,
+  writeClock,
+  writePenDay,
+  writeQuantity,
+  writeShare,
+  writeWait,
+} from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { shortBatches } from "../kernels/day/short-birds.js";
+import { percentOf } from "../kernels/how-got/crowd.js";
+import { showVolume } from "../kernels/shown.js";
+import { numberButton } from "../verdicts/number-button.js";
+import { birdsWord, type DayRoom } from "./room.js";
+
+/** At the head of the room: whether every bird got its water, and the longest wait. */
+export function answerView({ result }: DayRoom) {
+  const sum = (figure: "short" | "birds") => result.pens.reduce((all, pen) => all + pen[figure], 0);
+  const longest = Math.max(0, ...result.pens.map(({ longestWait }) => longestWait));
+  const [short, birds] = [sum("short"), sum("birds")];
+  return html`<dl class="answer">
+    <div><dt>On this day</dt>
+      <dd>${
+        birds === 0
+          ? html`<span class="large">no bird is there yet</span>`
+          : short === 0
+            ? html`<span class="large good">every bird got its water</span>`
+            : html`<span class="large dry">${short} of ${birdsWord(birds)} came short</span>`
+      }</dd></div>
+    <div><dt>Longest wait</dt><dd class="large">${writeWait(longest)}</dd></div>
+  </dl>`;
+}
+
+/** The day in sentences, who came short, and how they waited. */
+export function toldView(room: DayRoom) {
+  const { result, system } = room;
+  return html`<section aria-labelledby="told">
+    <h3 id="told">What the day was like</h3>
+    ${result.pens.map((pen) => html`<p>${writePenDay(pen, system)}</p>`)}
+    ${waterView(room)} ${shortView(room)} ${result.pens.map((pen) => penFigures(room, pen))}
+  </section>`;
+}
+
+function waterView({ result, system }: DayRoom) {
+  const { drunk, spilled, drawn } = result.balance;
+  return html`<p>Drunk ${showVolume(drunk, system)} and spilled ${showVolume(spilled, system)}: ${showVolume(drawn, system)} drawn.
+    ${result.sources.map(({ source, poured }, s) => {
+      const level = result.levels.level[s];
+      const length = (metres: number | undefined) => writeQuantity(metres ?? 0, "length", system, 3);
+      return html` ${source} went from ${length(level?.[0])} to ${length(level?.[level.length - 1])}${poured > 0 ? `, ${showVolume(poured, system)} poured in` : ""}.`;
+    })}</p>`;
+}
+
+function shortView({ result, checked, system }: DayRoom) {
+  const short = shortBatches(result);
+  if (short.length === 0) return nothing;
+  const name = (pen: number, batch: number) =>
+    checked?.flock?.pens[pen]?.batches[batch]?.kindName ?? `birds ${batch + 1}`;
+  return html`<h4>Who came short</h4>
+    <ul class="short">${short.map(
+      ({ pen, batch, birds, short: count, missing, least }) =>
+        html`<li><strong>${count} of ${birds}</strong>, ${name(pen, batch)} of ${result.pens[pen]?.pen}: ${showVolume(missing, system)} missing together; the worst got ${writeShare(least)} of what it wanted.</li>`,
+    )}</ul>`;
+}
+
+/** One pen's figures; beside those of the day, what the formula says of the busiest hour. */
+function penFigures({ checked }: DayRoom, pen: PenDay) {
+  const p = checked?.flock?.pens.findIndex((one) => one.pen === pen.pen) ?? -1;
+  const report = checked?.flock?.pens[p];
+  const never = "more come than can drink";
+  const rows: readonly (readonly [string, unknown])[] = [
+    ["Mean wait", writeWait(pen.meanWait)],
+    ["95 in 100 waited no more than", writeWait(pen.wait95)],
+    ["Longest wait", writeWait(pen.longestWait)],
+    ["Every place taken, of the light", writeShare(pen.allTaken)],
+    ["Most at once", `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`],
+    ["Gave up and came back", String(pen.gaveUp)],
+    ...(report === undefined || report.birds === 0
+      ? []
+      : ([
+          [
+            "By formula, busiest hour: mean wait",
+            numberButton(report.meanWait === undefined ? never : writeWait(report.meanWait), {
+              of: "penWait",
+              pen: p,
+            }),
+          ],
+          [
+            "By formula, busiest hour: all taken",
+            numberButton(
+              report.chanceAllTaken === undefined ? never : `${percentOf(report.chanceAllTaken)} of the time`,
+              { of: "penAllTaken", pen: p },
+            ),
+          ],
+        ] as const)),
+  ];
+  return html`<div class="sheet"><h4>${pen.pen}: ${birdsWord(pen.birds)}</h4>
+    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl></div>`;
+}
