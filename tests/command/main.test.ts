@@ -19,8 +19,14 @@ test("headfall --version writes the version of the package", () => {
 });
 
 test.each([
-  [["chekc", HEN_HOUSE], 'headfall: there is no command "chekc". There are: check, sizes, help.\n'],
-  [["constructor"], 'headfall: there is no command "constructor". There are: check, sizes, help.\n'],
+  [
+    ["chekc", HEN_HOUSE],
+    'headfall: there is no command "chekc". There are: check, birds, day, lasts, away, mark, rain, sizes, weeks, help.\n',
+  ],
+  [
+    ["constructor"],
+    'headfall: there is no command "constructor". There are: check, birds, day, lasts, away, mark, rain, sizes, weeks, help.\n',
+  ],
   [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help\n"],
   [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help\n'],
   [["check", HEN_HOUSE, "--colour"], "headfall: Unknown option '--colour'. See: headfall help\n"],

@@ -36,6 +36,8 @@ export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-end
 export { LIMITS } from "./document/schema-parts.js";
 export { VERSION } from "./document/version.js";
 export { writeProblem } from "./document/write-problem.js";
+// What birds drink and need.
+export * from "./judge/birds-for-plan.js";
 // Time: how long the water lasts, going away, the daily mark, carrying.
 export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/carrying.js";
 // From a plan to a verdict.

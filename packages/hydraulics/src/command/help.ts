@@ -1,6 +1,7 @@
 export const HELP = `headfall: gravity-fed watering for small flocks, from a plan to a verdict
 
   headfall check PLAN        heads, flows and verdict of every drinker
+  headfall birds PLAN        what the birds drink, now and each coming week; drinkers they need
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
   headfall day PLAN          a simulated day of the birds at their drinkers, or many
   headfall lasts PLAN        how long the water lasts, and what is carried
@@ -17,7 +18,7 @@ PLAN is a plan file; - reads standard input.
   --samples 200    check: plans tried within the doubts of the measurements; 0 for none
   --seed 1         check: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
-  --weeks 8        weeks: how many to look ahead
+  --weeks 8        birds, weeks: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
@@ -30,5 +31,5 @@ PLAN is a plan file; - reads standard input.
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --no-colour      no colour
 
-Exit status: 0 all good, 1 something starves, drips or is dry, 2 the plan cannot be read.
+Exit status: 0 all good, 1 something starves, drips, is dry or too few, 2 the plan cannot be read.
 `;

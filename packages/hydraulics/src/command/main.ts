@@ -1,5 +1,6 @@
 import { VERSION } from "../document/version.js";
 import { runAway } from "./away.js";
+import { runBirds } from "./birds.js";
 import { runCheck } from "./check.js";
 import { runDayCommand } from "./day.js";
 import { HELP } from "./help.js";
@@ -11,6 +12,7 @@ import { runWeeks } from "./weeks.js";
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
   check: runCheck,
+  birds: runBirds,
   day: runDayCommand,
   lasts: runLasts,
   away: runAway,
