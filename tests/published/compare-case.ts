@@ -1,5 +1,6 @@
 import type { Figures, PublishedCase } from "./case-file.js";
 import { type Figure, Givens, inUnit, splitFigure } from "./figures.js";
+import { BIRD_QUESTIONS } from "./questions/birds.js";
 import { FITTING_QUESTIONS } from "./questions/fittings.js";
 import { FRICTION_QUESTIONS } from "./questions/friction.js";
 import { NETWORK_QUESTIONS } from "./questions/networks.js";
@@ -14,6 +15,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...NETWORK_QUESTIONS,
   ...VESSEL_QUESTIONS,
   ...WATER_QUESTIONS,
+  ...BIRD_QUESTIONS,
 };
 
 /** One printed figure beside the computed one, both in the printed unit. */
