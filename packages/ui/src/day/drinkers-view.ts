@@ -1,4 +1,4 @@
-import { writeWait } from "@headfall/hydraulics";
+import { writeDuration } from "@headfall/hydraulics";
 import { html } from "lit";
 import { showFlow, showVolume } from "../kernels/shown.js";
 import type { DayRoom } from "./room.js";
@@ -13,7 +13,7 @@ export function drinkersView({ result, system }: DayRoom) {
       <tbody>${result.drinkers.map(
         ({ drinker, bouts, drawn, busy, leastFlow }) => html`<tr><th scope="row">${drinker}</th>
           <td data-head="Bouts">${bouts}</td><td data-head="Drawn">${showVolume(drawn, system)}</td>
-          <td data-head="Busy">${writeWait(busy)}</td>
+          <td data-head="Busy">${bouts === 0 ? "never" : writeDuration(busy)}</td>
           <td data-head="Least flow">${bouts === 0 ? "nobody came" : showFlow(leastFlow, system)}</td></tr>`,
       )}</tbody>
     </table></div>

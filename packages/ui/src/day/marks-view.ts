@@ -10,7 +10,7 @@ export const BIRD =
 export const birdAt = (x: number, y: number, isWaiting: boolean) =>
   svg`<path class="bird ${isWaiting ? "waits" : "drinks"}" d=${BIRD} transform="translate(${x} ${y}) scale(7)"></path>`;
 
-/** Over the drawing: birds at drinkers and birds that wait, each with their number, and where the water stands. */
+/** Over the drawing: birds at drinkers and birds that wait, with their number where it is more than one, and where the water stands. */
 export function marksView(room: PlayedRoom) {
   const { layout, index, moment } = room;
   if (layout === undefined) return nothing;
@@ -20,7 +20,7 @@ export function marksView(room: PlayedRoom) {
     ${atWork.map(
       ({ x, y, drinkerY, birds }) => svg`<path class="stem" d="M${x} ${y + 8}V${drinkerY}"></path>
         ${birdAt(x, y, false)}
-        <text class="halo" x=${x} y=${y - 7} text-anchor="middle">${birds}</text>`,
+        ${birds === 1 ? nothing : svg`<text class="halo" x=${x} y=${y - 8} text-anchor="middle">${birds}</text>`}`,
     )}
     ${waiting.map(
       ({ pen, birds, x, y }) => svg`${birdAt(x - 26, y, true)}

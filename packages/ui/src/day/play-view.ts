@@ -26,10 +26,11 @@ function drawingView(room: PlayedRoom) {
       ${marksView(room)}
     </div>
     <ul class="key" aria-label="Marks of the birds">
-      <li>${keyBird(false)} birds drinking, their number above</li>
-      <li>${keyBird(true)} birds waiting for a place</li>
+      <li>${keyBird(false)} drinking, with their number if more than one</li>
+      <li>${keyBird(true)} waiting for a place</li>
       <li><svg viewBox="0 0 30 16" width="30" height="16" aria-hidden="true"><path class="surface" d="M2 8H28"></path></svg> water in the source now</li>
-    </ul>`;
+    </ul>
+    <p class="quiet">Birds and the broken line across the source go with the day. The grade line, the water drawn filled and the verdicts are those of an ordinary hour.</p>`;
 }
 
 const keyBird = (isWaiting: boolean) =>

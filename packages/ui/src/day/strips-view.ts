@@ -95,9 +95,9 @@ function chart(
     ${shapes}
     ${hours.map(
       ({ at, value }) => svg`<path class="grid" d="M${at} ${plot.bottom}v4"></path>
-      <text class="tick" x=${at} y=${plot.bottom + 17} text-anchor="middle">${value}:00</text>`,
+      <text class="tick" x=${at} y=${plot.bottom + 17} text-anchor=${value === 24 ? "end" : "middle"}>${value}:00</text>`,
     )}
-    <text class="tick" x=${plot.left + 4} y=${plot.top - 2}>${axis}</text>
+    <text class="tick" x="4" y="13">${axis}</text>
     <path class="now-line" d="M${x} ${plot.top}V${plot.bottom}"></path>
   </svg>`;
 }

@@ -46,7 +46,8 @@ function waterView({ result, system }: DayRoom) {
   return html`<p>Drunk ${showVolume(drunk, system)} and spilled ${showVolume(spilled, system)}: ${showVolume(drawn, system)} drawn.
     ${result.sources.map(({ source, poured }, s) => {
       const level = result.levels.level[s];
-      const length = (metres: number | undefined) => writeQuantity(metres ?? 0, "length", system, 3);
+      const length = (metres = 0) =>
+        system === "us" ? writeQuantity(metres, "length", system, 3) : `${Math.round(metres * 1000) / 10} cm`;
       return html` ${source} went from ${length(level?.[0])} to ${length(level?.[level.length - 1])}${poured > 0 ? `, ${showVolume(poured, system)} poured in` : ""}.`;
     })}</p>`;
 }

@@ -29,7 +29,7 @@ export interface LevelStrip extends DayPlot {
   readonly line: string;
 }
 
-const MARGIN = { left: 40, right: 14, top: 14, bottom: 24 } as const;
+const MARGIN = { left: 40, right: 14, top: 24, bottom: 24 } as const;
 
 function framed(width: number, height: number) {
   const plot = {
