@@ -9,7 +9,7 @@ const textsIn = (code: string) => descriptionsIn(parse(code)).map(({ start, end 
 test("descriptionsIn finds what describes, and nothing else that is said", () => {
   const code = `
     const a = optional(quantity("length", { min: 0, max: 1, words: "from 0 to 1 m" }, "How long.", "stand"));
-    const b = describe(z.literal("upright"), \`A \${x} that stands.\`, { rule: "none" });
+    const b = describe(z.literal("upright"), \`A barrel that stands.\`, { rule: "none" });
     const c = name("Its name.");
     const d = count(1, 9, "How many.");
     const e = other("said", "kept");
