@@ -18,14 +18,14 @@ export class Player implements ReactiveController {
   time = 0;
   rate: number = SPEEDS[1].rate;
 
-  readonly #host: ReactiveControllerHost;
+  readonly #host: ReactiveControllerHost & HTMLElement;
   readonly #lessMotion = matchMedia("(prefers-reduced-motion: reduce)");
   #frame: number | undefined;
   #last: number | undefined;
   /** Time of the watcher that has not been shown yet [ms]. */
   #owed = 0;
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ReactiveControllerHost & HTMLElement) {
     this.#host = host;
     host.addController(this);
   }
@@ -63,6 +63,11 @@ export class Player implements ReactiveController {
   }
 
   #show(now: number): void {
+    // Its watcher has gone to another room.
+    if (!this.#host.checkVisibility()) {
+      this.pause();
+      return;
+    }
     this.#owed += Math.min(MOST_BETWEEN, now - (this.#last ?? now));
     this.#last = now;
     if (this.#owed >= (this.#lessMotion.matches ? STILL_FOR : 1)) {

@@ -96,5 +96,6 @@ function penFigures({ checked }: DayRoom, pen: PenDay) {
         ] as const)),
   ];
   return html`<div class="sheet"><h4>${pen.pen}: ${birdsWord(pen.birds)}</h4>
-    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl></div>`;
+    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
+    ${pen.gaveUp === 0 ? nothing : html`<p class="quiet">A bird that finds no drinker giving water goes at once: it has given up and counts as no wait.</p>`}</div>`;
 }
