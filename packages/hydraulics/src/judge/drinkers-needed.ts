@@ -95,7 +95,7 @@ export function drinkersNeeded(
     byRule: neededBy(rules.filter(binds), device, there),
     byAdvice: neededBy(rules, device, there),
     inReach: Math.min(birds, IN_REACH),
-    byCrowd: Math.ceil(atOnce.birds / atOnce.places - 1e-9),
+    byCrowd: Math.max(Math.min(birds, 1), Math.ceil(atOnce.birds / atOnce.places - 1e-9)),
   };
   const needed = Math.max(found.byAdvice, found.inReach, found.byCrowd);
   return {
