@@ -1,11 +1,13 @@
 import { readdirSync, readFileSync } from "node:fs";
 import { expect, test } from "vitest";
 import {
+  birdsForPlan,
   checkPlan,
   compareSizes,
   readPlan,
   writeCheckDocument,
 } from "../../packages/hydraulics/src/index.js";
+import { writeBirdsDocument } from "../../packages/hydraulics/src/report/birds-document.js";
 import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
 import { writeWeeksDocument } from "../../packages/hydraulics/src/report/weeks-document.js";
 import { penPlan, weeksOf } from "../hydraulics/judge/pens.js";
@@ -60,6 +62,16 @@ test("every key of what a check and the coming weeks say of birds is in check-re
   );
   expect(undocumented(JSON.parse(JSON.stringify(check)))).toEqual([]);
   expect(undocumented(JSON.parse(JSON.stringify(weeks)))).toEqual([]);
+});
+
+test("every key of what birds drink and need is in check-result.md", () => {
+  const answer = birdsForPlan(planOf("alder-bank-brooder.json"), { weeks: 2 });
+  if (!answer.ok) throw new Error("the brooder cannot be asked about");
+  const document = writeBirdsDocument("brooder", answer.birds, "metric");
+  // The entries of tables are as the tables have them.
+  const without = (key: string, value: unknown) =>
+    ["rule", "sizeFrom", "expectFrom", "spilledFrom"].includes(key) ? null : value;
+  expect(undocumented(JSON.parse(JSON.stringify(document, without)))).toEqual([]);
 });
 
 test("every reason, finding and caution, and each of their figures, is in check-result.md", () => {

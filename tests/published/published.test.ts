@@ -16,7 +16,7 @@ import { type Comparison, compareCase, QUESTIONS } from "./compare-case.js";
 const files = loadCaseFiles();
 const cases = files.flatMap(({ file }) => file.cases.map((one) => ({ source: file.source, one })));
 /** Sources that print nothing: what follows from a definition, our own arithmetic on cited rows, and what is said. */
-const UNPRINTED = new Set(["closed-form", "cautious-defaults", "common-practice"]);
+const UNPRINTED = new Set(["closed-form", "cautious-defaults"]);
 
 const said = ({ name, printed, computed, unit, allowed }: Comparison) =>
   `${name}: ${computed} ${unit}, not ${printed} within ${allowed}`;

@@ -17,10 +17,10 @@ export function writeBirdsDocument(name: string, birds: BirdsOfPlan, system: Uni
     region,
     weather,
     hotDay,
-    pens: pens.map(({ index: _, drinkers, ...pen }) => ({
-      ...pen,
-      drinkers: { ...drinkers, sentences: writePenDrinkers(drinkers, region, system) },
-    })),
+    pens: pens.map(({ index: _, drinkers, ...pen }) => {
+      const { pen: __, index: ___, ...told } = drinkers;
+      return { ...pen, drinkers: { ...told, sentences: writePenDrinkers(drinkers, region, system) } };
+    }),
     weeks: weeks.map(({ day: then, ...week }) => ({ ...week, ...dayOf(then) })),
     cautions: birdCautions(birds),
   };
