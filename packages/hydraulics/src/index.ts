@@ -194,6 +194,7 @@ export * from "./simulate/rain.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
 export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solution.js";
 export { solveLine } from "./solve/solve-line.js";
+export { type Allowance, allAllowances } from "./tables/allowances.js";
 export { type HangPoint, hangPointsOf } from "./tables/bird-heights.js";
 // Tables.
 export { allBirds, type BirdKind, birdById, type IntakePoint } from "./tables/birds.js";
