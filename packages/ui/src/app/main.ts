@@ -1,4 +1,4 @@
-import { checkDocument } from "@headfall/hydraulics";
+import { checkDocument, type Plan } from "@headfall/hydraulics";
 import "../define.js";
 import exampleText from "../../../../docs/examples/alder-bank-hen-house.json?raw";
 import { PlanShelf } from "../storage/plan-shelf.js";
@@ -13,8 +13,12 @@ document.adoptedStyleSheets = [...document.adoptedStyleSheets, ...sheets];
 
 const example = checkDocument(JSON.parse(exampleText));
 if (!example.ok) throw new Error("The example plan that comes with the page cannot be read.");
-const shelf = new PlanShelf();
-const begun = await begin(shelf);
-const root = document.getElementById("page")!;
-root.replaceChildren();
-new Shell(root, shelf, begun, example.plan).start();
+// No await at the top: what is fetched later rests on this same piece, and would wait for it while it waits for that.
+void open(new PlanShelf(), example.plan);
+
+async function open(shelf: PlanShelf, plan: Plan): Promise<void> {
+  const begun = await begin(shelf);
+  const root = document.getElementById("page")!;
+  root.replaceChildren();
+  new Shell(root, shelf, begun, plan).start();
+}
