@@ -57,7 +57,8 @@ test("a plan of 1,000 runs and 20,000 drinkers is checked with progress and a St
     const progress = page.locator("headfall-line .progress");
     const stop = progress.locator("button", { hasText: "Stop" });
     await stop.waitFor({ timeout: 40_000 });
-    expect(await progress.locator("progress").isVisible()).toBe(true);
+    // Waited for: an answer that comes just then takes the bar away until the next one is under way.
+    await progress.locator("progress").waitFor();
     const counted = async () =>
       [...(await sketch.line.counts()).matchAll(/\d+/g)].reduce((sum, [n]) => sum + Number(n), 0);
     await expect.poll(counted, { timeout: 20_000 }).toBe(DRINKERS);
