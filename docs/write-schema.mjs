@@ -8,6 +8,17 @@ import { existsSync, readFileSync, writeFileSync } from "node:fs";
 import * as z from "zod/mini";
 import { planSchema } from "../packages/hydraulics/dist/document/plan-schema.js";
 
+/** How the end of a description tells what the text is, and what the table calls it. */
+const TEXTS = [
+  [
+    / An? (length|area|head|volume|flow|temperature|time), ([\s\S]*)\.$/,
+    ([, kind, range]) => `${kind}, ${range}`,
+  ],
+  [/ Year, month, day: (`[^`]*`)\.$/, ([, example]) => `a day: ${example}`],
+  [/ Hours and minutes: (`[^`]*`)\.$/, ([, example]) => `a time of day: ${example}`],
+  [/ A share such as (`[^`]*`)\.$/, ([, example]) => `a share such as ${example}`],
+];
+
 const schema = finished(z.toJSONSchema(planSchema, { io: "input", target: "draft-2020-12" }));
 const page = new URL("reference/plan-file.md", import.meta.url);
 const outputs = [
@@ -69,11 +80,12 @@ function withTables(markdown) {
 
 /** Every object of the format, by the name its table is asked for with. */
 function objectsOf(plan) {
-  const { sources, points, runs, ownDrinkers, shelf, doubts } = plan.properties;
+  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, doubts } = plan.properties;
   const object = (part, which = 0) => flat(part).filter((one) => one.type === "object")[which];
   const source = sources.items.properties;
   const run = runs.items.properties;
   const own = ownDrinkers.additionalProperties;
+  const pen = pens.items;
   const shapes = Object.fromEntries(
     flat(source.vessel)
       .filter((one) => one.type === "object")
@@ -87,6 +99,9 @@ function objectsOf(plan) {
     level: source.level,
     ventOpening: object(source.vent, 0),
     airTube: object(source.vent, 1),
+    refillByHand: object(source.refill, 0),
+    refillHose: object(source.refill, 1),
+    roof: source.roof,
     feed: source.feed,
     place: source.place,
     point: points.items,
@@ -97,6 +112,11 @@ function objectsOf(plan) {
     oneWay: object(run.oneWay),
     regulator: run.regulator,
     drinkers: object(run.drinkers),
+    pen,
+    birds: object(pen.properties.birds),
+    weather,
+    hotSpell: weather.properties.hotSpell,
+    carry,
     ownDrinker: own,
     ownReading: own.properties.readings.items,
     shelfEntry: shelf.items,
@@ -126,13 +146,14 @@ function tableOf(part) {
     .join("\n");
 }
 
-/** A description taken apart: what it means, the quantity and its range, what stands in where it is left out. */
+/** A description taken apart: what it means, how it is written, what stands in where it is left out. */
 function describedIn(value) {
   const [before, instead] = value.description.split(" If left out: ");
-  const quantity = / An? (length|head|volume|flow|temperature), ([\s\S]*)\.$/.exec(before);
+  const [end, range] =
+    TEXTS.map(([pattern, write]) => [pattern.exec(before), write]).find(([found]) => found !== null) ?? [];
   return {
-    meaning: quantity === null ? before : before.slice(0, quantity.index),
-    range: quantity === null ? undefined : `${quantity[1]}, ${quantity[2]}`,
+    meaning: end === undefined ? before : before.slice(0, end.index),
+    range: end === undefined ? undefined : range(end),
     instead: instead?.replace(/\.$/, ""),
   };
 }
@@ -144,6 +165,7 @@ function writtenAs(value) {
   if (value.pattern !== undefined) return 'a share such as `"50 %"`';
   switch (value.type) {
     case "string":
+      if (value.maxLength === undefined) break;
       return `text of 1 to ${value.maxLength} characters`;
     case "integer":
       return `a whole number from ${value.minimum} to ${value.maximum}`;
@@ -155,7 +177,6 @@ function writtenAs(value) {
       return `a list of ${value.minItems === undefined ? "up" : value.minItems} to ${value.maxItems}`;
     case "object":
       return "an object: see its own table";
-    default:
-      throw new Error(`write-schema: no words for ${JSON.stringify(value).slice(0, 80)}`);
   }
+  throw new Error(`write-schema: no words for ${JSON.stringify(value).slice(0, 80)}`);
 }

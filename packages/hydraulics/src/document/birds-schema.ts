@@ -42,9 +42,7 @@ export const birds = z.strictObject({
     ),
   ),
   hatched: optional(date("The day they hatched, in place of an age.")),
-  lay: optional(
-    share("Eggs a day from a hundred of them. A share such as `80 %`; of birds that lay only.", "lay"),
-  ),
+  lay: optional(share("Eggs a day from a hundred of them; of birds that lay only.", "lay")),
 });
 
 export const pen = z.strictObject({

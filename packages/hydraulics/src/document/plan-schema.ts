@@ -71,9 +71,9 @@ export const planSchema = z.strictObject({
     ),
   ),
   day: optional(
-    date(
-      "The day the plan is for: ages of birds hatched on a known day are counted on it. If left out: the day it is asked on.",
-    ),
+    date("The day the plan is for: ages of birds hatched on a known day are counted on it.", {
+      rule: "the day it is asked on",
+    }),
   ),
   weather: optional(describe(weather, "The air where the birds are, and the light.")),
   region: optional(

@@ -140,14 +140,15 @@ const readable = (read: (typed: string) => unknown, allowed: string, mend: strin
 export const share = (description: string, fallback?: Fallback) =>
   describe(
     readable(readShare, "A share is from 0 to 100 %.", 'Write for instance "80 %".'),
-    description,
+    `${description} A share such as \`80 %\`.`,
     fallback,
   );
 /** A day as typed: "2026-07-04". */
-export const date = (description: string) =>
+export const date = (description: string, fallback?: Fallback) =>
   describe(
     readable(readDay, "A day is year, month and day, from 1800 to 2200.", 'Write for instance "2026-07-04".'),
     `${description} Year, month, day: \`2026-07-04\`.`,
+    fallback,
   );
 /** A time of day as typed: "06:30". */
 export const clock = (description: string, fallback?: Fallback) =>
