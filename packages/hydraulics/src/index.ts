@@ -64,16 +64,10 @@ export {
   type LastingSource,
 } from "./judge/lasting.js";
 export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
-export {
-  DOWNPOUR,
-  RAIN_RUNS,
-  type RainAnswer,
-  type RainOptions,
-  type RainPart,
-  type RainRun,
-  type RainSupply,
-  rainSupply,
-} from "./judge/rain-supply.js";
+export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain-answer.js";
+export { DOWNPOUR } from "./judge/rain-roof.js";
+export { RAIN_RUNS } from "./judge/rain-runs.js";
+export { rainSupply } from "./judge/rain-supply.js";
 export { spilledAtPen } from "./judge/report-flock.js";
 // A simulated day of the birds at their drinkers.
 export {
@@ -138,6 +132,7 @@ export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
 export { writeDaysText, writeDayText, writePenDay, writeShare, writeWait } from "./report/day-text.js";
+export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
