@@ -3,7 +3,7 @@ import type { DrinkerGroup } from "../model/line.js";
 import { deviceOf, isOpen } from "../simulate/crowd-want.js";
 import { needAtAge } from "./bird-needs.js";
 import type { DrinkerVerdict } from "./check-result.js";
-import type { PenDrinkers } from "./drinkers-for-plan.js";
+import type { PenDrinkers } from "./drinkers-needed.js";
 import type { BirdFinding, GroupCrowd, PenReport } from "./flock-report.js";
 import type { MannedLine } from "./man-line.js";
 

@@ -7,8 +7,8 @@ import { type BatchIntake, type FlockIntake, intakeOfBatch, intakeOfPen } from "
 import { flockInAir, flockInDays } from "../model/flock-on.js";
 import { deviceOf, groupOf } from "../simulate/crowd-want.js";
 import { type SpilledShare, spilledShareOf } from "../tables/spilled-share.js";
-import { drinkersOfPens, type PenDrinkers } from "./drinkers-for-plan.js";
-import type { Device, Region } from "./drinkers-needed.js";
+import { drinkersOfPens } from "./drinkers-for-plan.js";
+import type { Device, PenDrinkers, Region } from "./drinkers-needed.js";
 import { type HangRange, hangAtForBirds } from "./hang-range.js";
 import { type MannedLine, manLine } from "./man-line.js";
 import { spilledAtPen } from "./report-flock.js";

@@ -7,26 +7,14 @@ import type { Line } from "../model/line.js";
 import type { PenCrowd } from "../simulate/crowd.js";
 import { crowdLoad } from "../simulate/crowd-load.js";
 import { deviceOf, groupOf, placesOf } from "../simulate/crowd-want.js";
-import { type Device, type DrinkersNeeded, drinkersNeeded, type Region } from "./drinkers-needed.js";
+import {
+  type Device,
+  type DeviceNeeded,
+  drinkersNeeded,
+  type PenDrinkers,
+  type Region,
+} from "./drinkers-needed.js";
 import { type MannedLine, manLine, needOfBirds } from "./man-line.js";
-
-/** One device of a pen: what it needs of it if it has no other, and what it has. */
-export interface DeviceNeeded extends DrinkersNeeded {
-  readonly has: number;
-}
-
-/** The drinkers of one pen against what its birds need. */
-export interface PenDrinkers {
-  readonly pen: string;
-  /** Position in the plan's list of pens. */
-  readonly index: number;
-  /** Each device among its drinkers; nipples, as a suggestion, where it has none. */
-  readonly devices: readonly DeviceNeeded[];
-  /** Whether it has none, so that the device is ours. */
-  readonly isSuggestion: boolean;
-  /** Devices together: shares of what is needed, summed; 1 is enough. */
-  readonly covered: number;
-}
 
 export interface PlanDrinkers {
   /** Days since 1970-01-01; undefined when the plan names no day and none was asked for. */

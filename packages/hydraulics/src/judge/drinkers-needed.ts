@@ -51,6 +51,24 @@ export interface DrinkersNeeded {
   readonly silentOn: readonly string[];
 }
 
+/** One device of a pen: what it needs of it if it has no other, and what it has. */
+export interface DeviceNeeded extends DrinkersNeeded {
+  readonly has: number;
+}
+
+/** The drinkers of one pen against what its birds need. */
+export interface PenDrinkers {
+  readonly pen: string;
+  /** Position in the plan's list of pens. */
+  readonly index: number;
+  /** Each device among its drinkers; nipples, as a suggestion, where it has none. */
+  readonly devices: readonly DeviceNeeded[];
+  /** Whether it has none, so that the device is ours. */
+  readonly isSuggestion: boolean;
+  /** Devices together: shares of what is needed, summed; 1 is enough. */
+  readonly covered: number;
+}
+
 /** What a pen's need is counted from. */
 export interface DrinkersQuestion {
   readonly region: Region;

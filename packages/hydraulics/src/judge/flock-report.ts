@@ -1,3 +1,5 @@
+import type { PenDrinkers, Region } from "./drinkers-needed.js";
+
 /** One batch of a pen, on the day asked about. Volumes are a bird's. */
 export interface BatchReport {
   readonly kind: string;
@@ -167,6 +169,9 @@ export interface FlockReport {
   readonly pens: readonly PenReport[];
   readonly groups: readonly GroupCrowd[];
   readonly findings: readonly BirdFinding[];
+  /** Whose rules on drinkers count; and by pen, how many drinkers it needs, and why. */
+  readonly region: Region;
+  readonly needed: readonly PenDrinkers[];
   /** All pens, with what they spill [m3/day]: to size on, and to expect. */
   readonly intakeSize: number;
   readonly intakeExpect: number;

@@ -21,11 +21,14 @@ export function reportFlock(
 ): FlockReport {
   const pens = manned.crowd.pens.map((pen) => reportPen(manned.line, pen));
   const groups = manned.line.drinkers.groups.map((_, g) => reportGroup(manned, g));
+  const needed = drinkersOfPens(manned);
   return {
     day: manned.flock.day,
     pens,
     groups,
-    findings: findBirdTroubles(manned, { pens, groups, drinkers, needed: drinkersOfPens(manned) }),
+    findings: findBirdTroubles(manned, { pens, groups, drinkers, needed }),
+    region: manned.region,
+    needed,
     intakeSize: pens.reduce((sum, pen) => sum + pen.intakeSize, 0),
     intakeExpect: pens.reduce((sum, pen) => sum + pen.intakeExpect, 0),
   };

@@ -1,5 +1,4 @@
-import type { DeviceNeeded, PenDrinkers } from "../judge/drinkers-for-plan.js";
-import type { DrinkersAsked, Region } from "../judge/drinkers-needed.js";
+import type { DeviceNeeded, DrinkersAsked, PenDrinkers, Region } from "../judge/drinkers-needed.js";
 import { birdById } from "../tables/birds.js";
 import { sourceByKey } from "../tables/sources.js";
 import type { UnitSystem } from "../units/quantity.js";
@@ -35,15 +34,16 @@ function writeDevice(
     ? "it has no drinkers yet; nipples are a suggestion"
     : `it has ${need.has}${need.has >= need.needed ? "" : `, ${need.needed - need.has} too few`}`;
   return [
-    `${pen}: ${counted(need.needed, need.device)} for ${need.birds} birds, ${becauseOf(need)}; ${has}.`,
+    `${pen}: ${counted(need.needed, need.device)} for ${need.birds} birds, ${writeNeedReason(need)}; ${has}.`,
     `- in reach: ${need.inReach}, so that none can guard the only one, and one may fail`,
     `- the crowd of the busiest minutes: ${need.byCrowd}`,
     ...need.asked.map((one) => `- ${writeAsked(one, need, system)}`),
-    ...silences(need, region).map((line) => `- ${line}`),
+    ...writeSilences(need, region).map((line) => `- ${line}`),
   ];
 }
 
-function becauseOf({ because }: DeviceNeeded): string {
+/** What makes a pen need so many. */
+export function writeNeedReason({ because }: Pick<DeviceNeeded, "because">): string {
   switch (because) {
     case "rule":
       return "by a rule that binds";
@@ -64,17 +64,26 @@ function writeAsked(
   system: UnitSystem,
 ): string {
   const title = sourceByKey(rule.citation.source)?.title ?? rule.citation.source;
-  const force = isBinding
-    ? "rule that binds"
-    : rule.bindsFrom > 0
-      ? `rule that binds from ${rule.bindsFrom} birds on, here advice`
-      : `advice (${rule.status})`;
+  const asks = writeAsks({ rule }, device, system);
+  return `${needed}: ${writeForce({ rule, isBinding })}: ${asks} [${title}, ${rule.citation.where}; ${rule.citation.seen}]`;
+}
+
+/** Whether it is a rule that binds these birds, or advice. */
+export function writeForce({ rule, isBinding }: Pick<DrinkersAsked, "rule" | "isBinding">): string {
+  if (isBinding) return "rule that binds";
+  return rule.bindsFrom > 0
+    ? `rule that binds from ${rule.bindsFrom} birds on, here advice`
+    : `advice (${rule.status})`;
+}
+
+/** What it asks. */
+export function writeAsks({ rule }: Pick<DrinkersAsked, "rule">, device: string, system: UnitSystem): string {
   const first = rule.toBirds === undefined ? "" : ` of the first ${rule.toBirds}`;
-  return `${needed}: ${force}: ${writeAllowance({ ...rule, device }, system)}${first} [${title}, ${rule.citation.where}; ${rule.citation.seen}]`;
+  return `${writeAllowance({ ...rule, device }, system)}${first}`;
 }
 
 /** Where the table says nothing, so that nothing looks satisfied that was not asked. */
-function silences(need: DeviceNeeded, region: Region): string[] {
+export function writeSilences(need: DeviceNeeded, region: Region): string[] {
   const { isSilent, silentOn, ruleOfRegion, device } = need;
   const names = silentOn.map((id) => birdById(id)?.name ?? id).join(", ");
   if (isSilent)

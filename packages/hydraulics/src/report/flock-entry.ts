@@ -5,11 +5,12 @@ import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js
 
 /** The birds of a check or a week for a document: SI, with sentences. */
 export function flockEntry(
-  { pens, groups, findings, ...sums }: Omit<FlockReport, "day">,
+  { pens, groups, findings, intakeSize, intakeExpect }: Omit<FlockReport, "day" | "region" | "needed">,
   system: UnitSystem,
 ) {
   return {
-    ...sums,
+    intakeSize,
+    intakeExpect,
     pens: pens.map(({ index: _, ...pen }) => ({
       ...pen,
       batches: pen.batches.map(({ index: __, ...batch }) => batch),
