@@ -5,6 +5,7 @@ import { FITTING_QUESTIONS } from "./questions/fittings.js";
 import { FRICTION_QUESTIONS } from "./questions/friction.js";
 import { NETWORK_QUESTIONS } from "./questions/networks.js";
 import type { Question } from "./questions/question.js";
+import { RAIN_QUESTIONS } from "./questions/rain.js";
 import { VESSEL_QUESTIONS } from "./questions/vessels.js";
 import { WATER_QUESTIONS } from "./questions/water.js";
 
@@ -16,6 +17,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...VESSEL_QUESTIONS,
   ...WATER_QUESTIONS,
   ...BIRD_QUESTIONS,
+  ...RAIN_QUESTIONS,
 };
 
 /** One printed figure beside the computed one, both in the printed unit. */
