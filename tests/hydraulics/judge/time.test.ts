@@ -65,6 +65,17 @@ describe("howLongItLasts", () => {
     }
   });
 
+  test("what is drawn on the first day is the same whether the vessel is filled up again or not", () => {
+    const plan = bucket({ kind: "hen", count: 6 }, "21 degC");
+    const filled = (refill: unknown) =>
+      lastingOf({ ...plan, sources: [{ ...plan.sources[0], stand: "0 cm", refill }] }).cases.size.firstDay;
+    // Six hens in full lay at 21 degC drink 270 mL each, and a twentieth is spilled at nipples; so low none drips.
+    expect(filled("none")).toBeCloseTo(6 * 270e-6 * 1.05, 12);
+    expect(filled({ every: "1 day" })).toBeCloseTo(filled("none"), 12);
+    expect(filled({ every: "6 h" })).toBeCloseTo(filled("none"), 12);
+    expect(filled({ hose: "1 L/min" })).toBeCloseTo(filled("none"), 12);
+  });
+
   test("more birds, more heat, less water: never longer", () => {
     const end = (birds: number, high: string, full: string) =>
       lastingOf({

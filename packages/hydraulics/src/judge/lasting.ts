@@ -131,16 +131,19 @@ function oneCase(
   const supply = { refills, start: asked.fullVolumes, failed: new Set<number>(), dripRate: drips };
   const pools = poolsOf(judged, flock, supply);
   const flockOn = (day: number) => flockInDays(flock, day);
-  const drawdown = drawDown(judged.line, flock, pools, { figure, from: MORNING, lasts: horizon, flockOn });
+  const follow = (lasts: number) =>
+    drawDown(judged.line, flock, pools, { figure, from: MORNING, lasts, flockOn });
+  const drawdown = follow(horizon);
   return {
     name,
     ...readEvents(asked, drawdown, pools.length),
+    firstDay: follow(DAY).balance.drawn,
     levels: drawdown.levels,
     balance: drawdown.balance,
   };
 }
 
-function readEvents(asked: AskedPlan, { events, levels, until }: Drawdown, pools: number) {
+function readEvents(asked: AskedPlan, { events, until }: Drawdown, pools: number) {
   const { line } = asked.judged;
   const after = (time: number) => time - MORNING;
   const dry = events.filter((event) => event.kind === "drinkerDry");
@@ -154,7 +157,6 @@ function readEvents(asked: AskedPlan, { events, levels, until }: Drawdown, pools
   }
   const half = Math.ceil(line.drinkers.count / 2);
   const halfDry = dryTogether(events, half);
-  const firstDay = volumeOut(levels, MORNING + DAY);
   return {
     firstDry:
       dry[0] === undefined
@@ -164,7 +166,6 @@ function readEvents(asked: AskedPlan, { events, levels, until }: Drawdown, pools
       short === undefined ? undefined : { after: after(short.time), pen: asked.flock.pens[short.pen].id },
     halfDry: halfDry === undefined ? undefined : after(halfDry),
     empty,
-    firstDay,
     refilled: events.flatMap((event) =>
       event.kind === "refilled"
         ? [{ after: after(event.time), source: line.sources[event.source].id, volume: event.volume }]
@@ -185,13 +186,6 @@ function dryTogether(events: Drawdown["events"], count: number): number | undefi
     if (dry.size >= count) return event.time;
   }
   return undefined;
-}
-
-/** Gone from all sources by a time, refills not counted back [m³]. */
-function volumeOut(levels: readonly LevelPoint[], time: number): number {
-  const sum = ({ volumes }: LevelPoint) => volumes.reduce((total, one) => total + one, 0);
-  const then = levels.filter((point) => point.time <= time + 1).at(-1);
-  return then === undefined || levels[0] === undefined ? 0 : Math.max(0, sum(levels[0]) - sum(then));
 }
 
 function usableOf(asked: AskedPlan, index: number): number {
