@@ -133,6 +133,15 @@ describe("drawDown", () => {
         ({ kind }) => kind === "penShort",
       )!.time - MORNING;
     expect(endOf(sealed)).toBeLessThan(endOf(open) / 4);
+    // Boyle: 6 cm of height over the full level hold A 0.03 m of air; dV = V h / (p0 / rho g - h), h over the lowest valve.
+    const { line, pools } = sealed;
+    const [store] = pools[0]!.stores;
+    const given = store!.full - store!.dead;
+    const { density } = line.water;
+    const air = (Math.PI * 0.3 ** 2 * 0.03) / 4;
+    const h = line.sources[0]!.base + store!.levelAt(store!.dead) - Math.min(...line.drinkers.height);
+    expect(given).toBeCloseTo((air * h) / (101_325 / (density * 9.80665) - h), 8);
+    expect(givesAll(pools[0]!)).toBe(given);
   });
 
   test("an air tube holds the head until the level has passed its foot", () => {

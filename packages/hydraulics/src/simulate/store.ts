@@ -1,5 +1,5 @@
 import type { Line, Source } from "../model/line.js";
-import { pressureSurfaceAt } from "../model/moment.js";
+import { givenBeforeStall, pressureSurfaceAt, stallsWithinUse } from "../model/moment.js";
 import { findRoot } from "../numerics/root.js";
 import { levelAtVolume, volumeAtLevel } from "../physics/vessel.js";
 
@@ -8,7 +8,7 @@ export interface Store {
   /** Position in `line.sources`. */
   readonly source: number;
   readonly full: number;
-  /** Left in it when its level is at the outlet: the line draws air then. */
+  /** Left in it when it gives no more: its level is at the outlet and the line draws air, or it is sealed and has stalled. */
   readonly dead: number;
   /** Pressure surface when it is full, and when it has given all it can. */
   readonly top: number;
@@ -23,7 +23,9 @@ export interface Store {
 export function storeOf(line: Line, source: Source): Store {
   const { shape, levels, outlet } = source;
   const full = volumeAtLevel(shape, levels.full);
-  const dead = Math.min(full, volumeAtLevel(shape, outlet));
+  const below = volumeAtLevel(shape, outlet);
+  const stalled = stallsWithinUse(line, source) ? full - (givenBeforeStall(line, source) ?? 0) : 0;
+  const dead = Math.min(full, Math.max(below, stalled));
   const surfaceAt = (volume: number) => pressureSurfaceAt(line, source, levelAtVolume(shape, volume));
   return {
     source: source.index,
