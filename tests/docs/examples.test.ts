@@ -19,6 +19,10 @@ const VERDICTS: Readonly<
   Record<string, Readonly<Record<string, readonly [verdict: string, reason: string]>>>
 > = {
   "alder-bank-brooder.json": { "chick nipples": ["good", "flowsEnough"] },
+  "alder-bank-five-days-away.json": {
+    "drum nipples": ["good", "flowsEnough"],
+    "bucket nipples": ["good", "flowsEnough"],
+  },
   "alder-bank-hen-house.json": { "hen line": ["good", "flowsEnough"] },
   "alder-bank-meat-birds.json": { "cord line": ["good", "flowsEnough"] },
   "alder-bank-rain-barrel.json": {
