@@ -1,8 +1,12 @@
-import type { Plan, PlanPen } from "@headfall/hydraulics";
+import { batchesOf, type Plan, type PlanPen } from "@headfall/hydraulics";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allBirds } from "../../packages/hydraulics/src/tables/birds.js";
+import { dayNumber, writeDay } from "../../packages/hydraulics/src/units/day.js";
 import { namedGroups } from "../../packages/ui/src/kernels/group-names.js";
 import { type Chooser, chooserOf } from "./typed.js";
+
+/** The day on which plans with pens are asked about, 2026-07-04; birds hatched before it, or somewhat after. */
+export const DAY_OF_PENS = dayNumber(2026, 7, 4);
 
 /** The plan with pens at its drinkers, by number: each group is one pen's, by its own name or by that of its run. */
 export function withRandomPens(plan: Plan, seed: number): Plan {
@@ -29,14 +33,27 @@ export function withRandomPens(plan: Plan, seed: number): Plan {
     const { drinkers, ...open } = pens.at(-1)!;
     pens[pens.length - 1] = open;
   }
-  return pens.length === 0 ? plan : { ...plan, pens };
+  return pens.length === 0 ? plan : { ...plan, ...dayFor(pens, choose), pens };
+}
+
+/** Where birds hatched on a known day their age needs a day; any plan may name one. */
+function dayFor(pens: readonly PlanPen[], choose: Chooser): { day?: string } {
+  const hatched = pens.some((pen) => batchesOf(pen).some((batch) => batch.hatched !== undefined));
+  return hatched || choose.chance(0.3) ? { day: writeDay(DAY_OF_PENS) } : {};
 }
 
 function birds(choose: Chooser): PlanPen["birds"] {
   const batch = () => ({
     kind: choose.oneOf(allBirds).id,
     count: choose.whole(1, 60),
-    ...(choose.chance(0.5) ? { age: `${choose.whole(0, 60)} weeks` } : {}),
+    ...ageOf(choose),
+    ...(choose.chance(0.3) ? { lay: choose.share(choose.uniform(0, 1)) } : {}),
   });
   return choose.chance(0.6) ? batch() : Array.from({ length: choose.whole(1, 3) }, batch);
+}
+
+/** An age, or the day they hatched: now and then one that is still to come. */
+function ageOf(choose: Chooser): { age?: string; hatched?: string } {
+  if (choose.chance(0.4)) return { age: `${choose.whole(0, 60)} weeks` };
+  return choose.chance(0.4) ? { hatched: writeDay(DAY_OF_PENS + choose.whole(-400, 20)) } : {};
 }

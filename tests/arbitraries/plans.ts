@@ -5,6 +5,7 @@ import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allDrinkers } from "../../packages/hydraulics/src/tables/drinkers.js";
 import { allFittings } from "../../packages/hydraulics/src/tables/fittings.js";
 import { allPipes } from "../../packages/hydraulics/src/tables/pipes.js";
+import { withRandomFlock } from "./plan-flock.js";
 import { randomSource } from "./plan-sources.js";
 import { type Chooser, chooserOf } from "./typed.js";
 
@@ -13,9 +14,15 @@ export type PlanData = Record<string, unknown>;
 
 /**
  * A random valid plan by number: trees and rings, header tanks, devices, surveys with humps, own drinkers, vessels of
- * every shape, quantities of both systems. Same number, same plan.
+ * every shape, birds and weather, refills and roofs, quantities of both systems. Same number, same plan.
  */
 export function randomPlan(seed: number): PlanData {
+  // Birds are drawn from a number of their own, so that they change nothing in the line.
+  return withRandomFlock(lineWithoutBirds(seed), (seed * 31 + 7) % 0x7fffffff);
+}
+
+/** Its line, and nobody who drinks. */
+function lineWithoutBirds(seed: number): PlanData {
   const choose = chooserOf(randomFrom(seed));
   const hasRings = choose.chance(0.25);
   // A ring's heights must be told, all but one, or all be level; a tree may leave any of them out.

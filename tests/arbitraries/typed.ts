@@ -13,6 +13,9 @@ export interface Chooser {
   flow(cubicMetresPerSecond: number): string;
   volume(cubicMetres: number): string;
   temperature(celsius: number): string;
+  time(seconds: number): string;
+  area(squareMetres: number): string;
+  share(part: number): string;
 }
 
 const FOOT = 0.3048;
@@ -51,6 +54,9 @@ export function chooserOf(random: Random): Chooser {
         () => `${((q / GALLON) * 60).toFixed(6)} gpm`,
       ])(),
     volume: (v) => oneOf([() => `${(v * 1000).toFixed(4)} L`, () => `${(v / GALLON).toFixed(5)} gal`])(),
+    time: (t) => oneOf([() => `${(t / 3600).toFixed(3)} h`, () => `${(t / 86_400).toFixed(4)} days`])(),
+    area: (a) => oneOf([() => `${a.toFixed(3)} m2`, () => `${(a / FOOT ** 2).toFixed(2)} ft2`])(),
+    share: (part) => `${(100 * part).toFixed(1)} %`,
     temperature: (c) => oneOf([() => `${c.toFixed(1)} degC`, () => `${((c * 9) / 5 + 32).toFixed(2)} °F`])(),
   };
 }

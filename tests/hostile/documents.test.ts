@@ -1,25 +1,12 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { PROBLEM_CODES, type Problem } from "../../packages/hydraulics/src/document/problem.js";
 import { checkDocument, readPlan } from "../../packages/hydraulics/src/document/read-plan.js";
-import { writeProblem } from "../../packages/hydraulics/src/document/write-problem.js";
 import { checkPlan } from "../../packages/hydraulics/src/judge/check-plan.js";
 import { mutatedPlans } from "../arbitraries/mutate-plan.js";
+import { expectReadable } from "./plan-laws.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
 const numRuns = Number(process.env["HEADFALL_CASES"] ?? 300);
-
-function expectReadable(problems: readonly Problem[]): void {
-  expect(problems.length).toBeGreaterThan(0);
-  for (const problem of problems) {
-    const { code, path, found, allowed, mend } = problem;
-    expect(PROBLEM_CODES).toContain(code);
-    for (const part of [path, found, allowed, mend]) expect(part.trim()).not.toBe("");
-    const sentence = writeProblem(problem);
-    expect(sentence.length).toBeLessThan(1000);
-    expect(sentence).not.toMatch(/undefined|\[object|invalid_|Invalid input/);
-  }
-}
 
 test("checkDocument(a plan with something changed) never throws, tells readable problems and changes nothing", () => {
   fc.assert(

