@@ -2,6 +2,7 @@ import { Worker } from "node:worker_threads";
 import { settingOfPlan, simulateDay } from "../judge/simulate-day.js";
 import { writeDaysText, writeDayText } from "../report/day-text.js";
 import { type DayRow, summariseDays } from "../simulate/day-summary.js";
+import { writeDay } from "../units/day.js";
 import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 import { type DayShare, rowsOf } from "./day-share.js";
@@ -27,7 +28,13 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
     const { result } = simulated;
     return {
       text: () => writeDayText(name, result, system, paint),
-      document: () => ({ format: "headfall day", version: 1, plan: { name }, ...plain(result) }),
+      document: () => ({
+        format: "headfall day",
+        version: 1,
+        plan: { name },
+        ...plain(result),
+        ...(result.day === undefined ? {} : { day: writeDay(result.day) }),
+      }),
       status: result.pens.some(({ short }) => short > 0) ? 1 : 0,
     };
   }

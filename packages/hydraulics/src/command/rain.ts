@@ -6,6 +6,7 @@ import { LIMITS } from "../document/schema-parts.js";
 import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
+import { writeDay } from "../units/day.js";
 import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
 
 /** Records that a package of open data ships: Seattle and New York, 2012 to 2015. */
@@ -46,6 +47,7 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
       plan: { name },
       answer: writeRainAnswer(supply, system),
       ...plain(supply),
+      firstDay: writeDay(supply.firstDay),
     }),
     status: supply.runs.some(({ balance }) => balance.shortDays > 0) ? 1 : 0,
   };
