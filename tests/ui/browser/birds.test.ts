@@ -115,6 +115,7 @@ test("a group of drinkers goes from one pen to the other, and the last one of a 
       { id: "shed", birds: { kind: "duck", count: 4 } },
     ],
   });
+  unfold(host.view);
   const cups = page.getByRole("checkbox", { name: "cups (now of yard)" });
   await userEvent.click(cups);
   await expect.poll(() => host.plan.pens?.[0]?.drinkers).toEqual(["hens"]);
@@ -125,6 +126,7 @@ test("a group of drinkers goes from one pen to the other, and the last one of a 
 
 test("a number of the week table tells where it comes from and how sure it is", async () => {
   const { view } = await birdsRoom(flock);
+  unfold(view);
   const first = view.shadowRoot!.querySelector<HTMLElement>(".drunk [data-how]")!;
   first.focus();
   await userEvent.keyboard("{ArrowDown}{Enter}");

@@ -18,6 +18,8 @@ export interface WeeksOptions {
   readonly weeks?: number;
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
   readonly day?: string | undefined;
+  /** Told after each week how much of all is done, from 0 to 1. */
+  readonly progress?: (share: number) => void;
 }
 
 const MOST_WEEKS = 104;
@@ -32,7 +34,7 @@ const MOST_WEEKS = 104;
  * @throws RangeError when `weeks` is no whole number from 0 to 104
  */
 export function judgeWeeks(plan: Plan, options: WeeksOptions = {}): WeeksJudging {
-  const { weeks = 8, day } = options;
+  const { weeks = 8, day, progress = () => undefined } = options;
   if (!Number.isInteger(weeks) || weeks < 0 || weeks > MOST_WEEKS)
     throw new RangeError(`judgeWeeks: weeks is ${weeks}; it must be a whole number from 0 to ${MOST_WEEKS}`);
   const built = buildLine(plan);
@@ -51,11 +53,15 @@ export function judgeWeeks(plan: Plan, options: WeeksOptions = {}): WeeksJudging
     });
   };
   const each = Array.from({ length: weeks + 1 }, (_, week) => week);
-  return {
-    ok: true,
-    weeks: each.map((week) => judge(week, false)),
-    hotWeeks: flock.weather.hotSpell === undefined ? [] : each.map((week) => judge(week, true)),
-  };
+  const airs = flock.weather.hotSpell === undefined ? [false] : [false, true];
+  const [usual, hot = []] = airs.map((isHot, air) =>
+    each.map((week) => {
+      const report = judge(week, isHot);
+      progress((air * each.length + week + 1) / (airs.length * each.length));
+      return report;
+    }),
+  );
+  return { ok: true, weeks: usual, hotWeeks: hot };
 }
 
 interface WeekAsked {

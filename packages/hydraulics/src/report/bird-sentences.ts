@@ -58,7 +58,7 @@ export function writeAllowance(
   system: UnitSystem,
 ): string {
   if (counts === "birds") return `one ${device} for ${figure} birds`;
-  if (counts === "least") return `at least ${figure} in reach of each bird`;
+  if (counts === "least") return `at least ${figure} within reach of each bird`;
   return `${writeQuantity(figure, "length", system, 3)} of edge a bird`;
 }
 

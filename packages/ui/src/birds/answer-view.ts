@@ -1,6 +1,7 @@
 import { html, nothing } from "lit";
 import { showVolume } from "../kernels/shown.js";
 import { numberButton } from "../verdicts/number-button.js";
+import { neededAnswer } from "./needed-view.js";
 import { type BirdsRoom, weekName } from "./room.js";
 
 /** At the head of the room: what the birds drink now, on a hot day, and at most in the coming weeks. */
@@ -34,6 +35,7 @@ export function answerView(room: BirdsRoom) {
             <dd><span class="large">${numberButton(volume(most.intakeSize), { of: "flockIntake", which: "size", week: most.week })}</span> to size on</dd>
           </div>`
     }
+    ${neededAnswer(room)}
   </dl>`;
 }
 

@@ -14,9 +14,11 @@ import { chartView } from "./chart-view.js";
 import { crowdView } from "./crowd-view.js";
 import { CARE, findingsView } from "./findings-view.js";
 import { lineWeeksView } from "./line-weeks-view.js";
+import { neededView } from "./needed-view.js";
 import { pensView } from "./pens-view.js";
 import type { BirdsRoom } from "./room.js";
 import { WeeksController } from "./weeks-controller.js";
+import { weeksWork } from "./weeks-work-view.js";
 
 /**
  * The birds of a plan: its pens and their weather, what they drink, how they get on at their drinkers, and the weeks
@@ -55,6 +57,8 @@ export class HeadfallBirds extends LitElement {
 
   /** Whether the keyboard was on something here before the last update. */
   #hadFocus = false;
+  /** The pen that has just been added; with several, the others are folded on a phone. */
+  #newPen: number | undefined;
   /** The last check that told of the birds. */
   #told: Checked | undefined;
 
@@ -88,6 +92,8 @@ export class HeadfallBirds extends LitElement {
 
   /** Pens and batches are counted through: with one fewer, what was typed may mean another. */
   #planChanged(before: Plan | undefined): void {
+    const [had, has] = [before?.pens?.length ?? 0, this.plan?.pens?.length ?? 0];
+    if (before !== undefined && has !== had) this.#newPen = has > had ? has - 1 : undefined;
     if (before !== undefined && shapeOf(before) !== shapeOf(this.plan)) this.#typing.forgetAll();
     this.#typing.planChanged();
   }
@@ -101,10 +107,12 @@ export class HeadfallBirds extends LitElement {
       <h2 tabindex="-1">What the birds drink</h2>
       ${plan.pens === undefined ? EMPTY : answerView(room)}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
+      ${plan.pens === undefined ? nothing : findingsView(room)}
       <div class="rest">
         <section class="say" aria-label="Pens and weather">${pensView(room)}</section>
         <div class="told">
-          ${plan.pens === undefined ? nothing : html`${findingsView(room)} ${chartView(room)} ${crowdView(room)} ${lineWeeksView(room)} ${CARE}`}
+          ${plan.pens === undefined ? nothing : html`${neededView(room)} ${weeksWork(this.#weeks)} ${chartView(room)} ${crowdView(room)} ${lineWeeksView(room)}`}
+          ${CARE}
         </div>
       </div>
       <headfall-how .plan=${plan} .checked=${this.#told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
@@ -128,6 +136,7 @@ export class HeadfallBirds extends LitElement {
       weeks,
       hotWeeks,
       isOld,
+      newPen: this.#newPen,
       isWide: this.#width.matches,
     };
   }

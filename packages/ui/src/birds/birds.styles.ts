@@ -49,6 +49,14 @@ export const birdsStyles = css`
   .batch1 .run { stroke-dasharray: 12 3 2 3; stroke-width: 1.5; }
   .batch2 .run { stroke-dasharray: 5 2; stroke-width: 1.5; }
   .batch3 .run { stroke-dasharray: 1 3; stroke-width: 1.5; }
+  .short { display: block; }
+  .need { margin-bottom: 0.1rem; }
+  .forces { list-style: none; padding: 0; margin: 0 0 0.5rem; }
+  .forces li { margin: 0.15rem 0 0.15rem 1.4em; }
+  .mark { display: inline-block; width: 1.4em; margin-left: -1.4em; }
+  .work { display: flex; flex-wrap: wrap; align-items: center; gap: 0.35rem 0.75rem; margin: 0.75rem 0; }
+  .work progress { flex: 1 1 8rem; min-width: 6rem; height: 1.25rem; accent-color: var(--_accent); }
+  details.sheet > summary h4 { margin: 0; }
   .batches { list-style: none; padding: 0; color: var(--_quiet); font-size: 0.9rem; }
   @media (max-width: 640px) {
     .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
@@ -62,5 +70,14 @@ export const birdsStyles = css`
     .told { grid-column: 1; grid-row: 1; }
   }
   @media (prefers-reduced-motion: no-preference) { .older { transition: opacity 200ms 400ms; } }
-  @media print { .say { display: none; } .rest { display: block; } }
+  @media (forced-colors: active) {
+    .size .run, .size .dot { stroke: LinkText; }
+    .size .dot { fill: LinkText; }
+  }
+  @media print {
+    .say, .work, button:not(.number) { display: none; }
+    .rest { display: block; }
+    .told details::details-content { content-visibility: visible; block-size: auto; }
+    .sheet, .chart, tr { break-inside: avoid; }
+  }
 `;

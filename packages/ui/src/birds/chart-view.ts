@@ -17,7 +17,8 @@ export function chartView(room: BirdsRoom) {
   const drinks = weekDrinksOf(weeks, hotWeeks);
   return html`<section aria-labelledby="weeks-drunk" class=${isOld ? "older" : nothing}>
     <h3 id="weeks-drunk">A day's water in the coming weeks</h3>
-    ${drawing(drinks, isWide, system === "us")} ${tableView(room, drinks)}
+    ${drawing(drinks, isWide, system === "us")}
+    <details ?open=${isWide}><summary>Week by week, and where each figure comes from</summary>${tableView(room, drinks)}</details>
   </section>`;
 }
 

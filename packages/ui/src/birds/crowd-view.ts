@@ -16,7 +16,7 @@ export function crowdView(room: BirdsRoom) {
   </section>`;
 }
 
-function penCrowd({ system }: BirdsRoom, pen: PenReport) {
+function penCrowd({ system, isWide }: BirdsRoom, pen: PenReport) {
   const { index: p, busiestHour: hour } = pen;
   if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
   const there = pen.batches.filter(({ bouts: each }) => each > 0);
@@ -65,11 +65,11 @@ function penCrowd({ system }: BirdsRoom, pen: PenReport) {
       }),
     ],
   ];
-  return html`<div class="sheet">
-    <h4>${pen.pen}: ${pen.birds} birds at ${pen.drinkers} ${pen.drinkers === 1 ? "drinker" : "drinkers"}</h4>
+  return html`<details class="sheet" ?open=${isWide}>
+    <summary><h4>${pen.pen}: ${pen.birds} birds at ${pen.drinkers} ${pen.drinkers === 1 ? "drinker" : "drinkers"}</h4></summary>
     <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
     ${pen.saturates ? html`<p class="problem">They want ${showFlow(pen.demand, system)} in that hour; ${showFlow(pen.capacity, system)} is all the drinkers can pass on.</p>` : nothing}
-  </div>`;
+  </details>`;
 }
 
 /** What each group of drinkers is judged with, and how high it hangs. */

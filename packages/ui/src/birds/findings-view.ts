@@ -6,7 +6,8 @@ import type { BirdsRoom } from "./room.js";
 export function findingsView({ flock, system }: BirdsRoom) {
   if (flock === undefined) return nothing;
   const findings = [...flock.findings].sort((a, b) => weightOf(a) - weightOf(b));
-  if (findings.length === 0) return html`<p>Nothing amiss was found with the birds at these drinkers.</p>`;
+  if (findings.length === 0)
+    return html`<p class="sound">Nothing amiss was found with the birds at these drinkers.</p>`;
   return html`<section aria-labelledby="amiss">
     <h3 id="amiss">Worth a look</h3>
     <ul class="findings">${findings.map((finding) => html`<li>${isGrave(finding) ? html`<strong>Caution.</strong> ` : nothing}${writeBirdFinding(finding, system)}</li>`)}</ul>

@@ -1,4 +1,4 @@
-import { batchesOf } from "@headfall/hydraulics";
+import { batchesOf, type Plan } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { groupsReached, namedGroups } from "../kernels/group-names.js";
@@ -24,7 +24,7 @@ function weatherView({ plan, typing, system }: BirdsRoom) {
   const [tick, ...others] = hotSpellEntries(plan, system);
   const { high = "not said", low } = plan.weather ?? {};
   return html`<details class="weather">
-    <summary>Weather where they live: ${shownAir(low === undefined ? high : `${low} to ${high}`)}</summary>
+    <summary>Weather and rules where they live: ${shownAir(low === undefined ? high : `${low} to ${high}`)}</summary>
     <div>
       <div class="pair">${weatherEntries(plan).map((entry) => fieldView(entry, typing))}</div>
       ${fieldView(tick!, typing)}
@@ -43,7 +43,9 @@ function penView(room: BirdsRoom, pen: number) {
   const name = nameOfPen(plan, pen);
   const batches = batchesOf(plan.pens![pen]!);
   const act = `pen ${pen + 1} act`;
+  const isOpen = room.isWide || plan.pens!.length === 1 || pen === room.newPen;
   return html`<fieldset class="pen"><legend>Pen: ${name}</legend>
+    <details ?open=${isOpen}><summary>${whoIsIn(plan, pen)}</summary>
     ${fieldView({ form: "typed", ...penNameEntry(plan, pen) }, typing)}
     ${batches.map((_, batch) => batchView(room, pen, batch, batches.length))}
     ${drinkersView(room, pen)}
@@ -52,8 +54,15 @@ function penView(room: BirdsRoom, pen: number) {
       ${actButton(room, `Delete ${name}`, act, { kind: "deletePen", pen })}
     </div>
     ${problemView(typing, act)}
+    </details>
   </fieldset>`;
 }
+
+/** "30 × Laying hen, 20 × Meat chicken". */
+const whoIsIn = (plan: Plan, pen: number): string =>
+  batchesOf(plan.pens![pen]!)
+    .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
+    .join(", ");
 
 function batchView(room: BirdsRoom, pen: number, batch: number, count: number) {
   const { plan, day, typing } = room;

@@ -15,6 +15,8 @@ export interface BirdsRoom {
   readonly hotWeeks: readonly WeekReport[];
   /** Whether the weeks are of an older plan. */
   readonly isOld: boolean;
+  /** The pen that has just been added. */
+  readonly newPen: number | undefined;
   readonly isWide: boolean;
 }
 

@@ -1,4 +1,4 @@
-import type { Plan, WeekReport } from "@headfall/hydraulics";
+import type { Plan, Problem, WeekReport } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { RoomAsker } from "../worker/ask-room.js";
 
@@ -11,16 +11,27 @@ const REST_MS = 300;
 export class WeeksController implements ReactiveController {
   weeks: readonly WeekReport[] = [];
   hotWeeks: readonly WeekReport[] = [];
-  /** Whether they are of an older plan. */
+  /** Whether they are of an older plan, and are being judged anew. */
   isOld = false;
+  /** How far that has come, from 0 to 1; undefined until it takes long enough to tell. */
+  progress: number | undefined;
+  /** Whether the user wanted no more of it. */
+  isStopped = false;
+  /** Why the plan's weeks cannot be judged. */
+  problems: readonly Problem[] = [];
 
   readonly #host: ReactiveControllerHost;
   readonly #asker = new RoomAsker();
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #asked: { readonly plan: Plan; readonly day: string | undefined } | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
     host.addController(this);
+    this.#asker.onProgress = (share) => {
+      this.progress = share;
+      host.requestUpdate();
+    };
   }
 
   hostDisconnected(): void {
@@ -31,25 +42,52 @@ export class WeeksController implements ReactiveController {
   /** Takes a new plan. */
   judge(plan: Plan, day: string | undefined): void {
     clearTimeout(this.#timer);
-    this.isOld = true;
+    this.#asked = { plan, day };
     if (plan.pens === undefined) {
       this.#asker.close();
       this.#take([], []);
       return;
     }
-    const question = { kind: "weeks", plan, day, weeks: WEEKS_AHEAD } as const;
-    const send = () =>
-      this.#asker.ask(question, (told) => {
-        // The line tells what is wrong with a plan; what was found of the one before it stays.
-        if (told.ok) this.#take(told.answer.weeks, told.answer.hotWeeks);
-      });
-    this.#timer = setTimeout(send, this.weeks.length === 0 ? 0 : REST_MS);
+    this.isOld = true;
+    this.isStopped = false;
+    this.#timer = setTimeout(() => this.#send(plan, day), this.weeks.length === 0 ? 0 : REST_MS);
+  }
+
+  /** Ends the work; what was found last stays. */
+  stop(): void {
+    clearTimeout(this.#timer);
+    this.#asker.close();
+    this.progress = undefined;
+    this.isOld = false;
+    this.isStopped = true;
+    this.#host.requestUpdate();
+  }
+
+  /** After all. */
+  goOn(): void {
+    if (this.#asked !== undefined) this.judge(this.#asked.plan, this.#asked.day);
+    this.#host.requestUpdate();
+  }
+
+  #send(plan: Plan, day: string | undefined): void {
+    this.#asker.ask({ kind: "weeks", plan, day, weeks: WEEKS_AHEAD }, (told) => {
+      if (told.ok) this.#take(told.answer.weeks, told.answer.hotWeeks);
+      else this.#refuse(told.problems);
+    });
   }
 
   #take(weeks: readonly WeekReport[], hotWeeks: readonly WeekReport[]): void {
     this.weeks = weeks;
     this.hotWeeks = hotWeeks;
+    this.#refuse([]);
+  }
+
+  /** What was found of the plan before stays, if something is wrong with this one. */
+  #refuse(problems: readonly Problem[]): void {
+    this.problems = problems;
+    this.progress = undefined;
     this.isOld = false;
+    this.isStopped = false;
     this.#host.requestUpdate();
   }
 }

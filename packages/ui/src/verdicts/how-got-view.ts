@@ -4,9 +4,10 @@ import type { HowGot, Parts, SecondOpinion, Step, Validity } from "../kernels/ho
 import { numberButton } from "./number-button.js";
 
 /** How a number was got, below its title and result. */
-export function howBody({ steps, parts, valid, secondOpinion, notes, sources }: HowGot) {
+export function howBody({ steps, parts, listed, valid, secondOpinion, notes, sources }: HowGot) {
   return html`
     ${steps.map(stepView)} ${parts === undefined ? nothing : partsView(parts)}
+    ${listed === undefined ? nothing : partsView(listed)}
     ${secondOpinion === undefined ? nothing : opinionView(secondOpinion)}
     ${valid.length === 0 ? nothing : html`<ul class="valid">${valid.map(validityView)}</ul>`}
     ${notes.map((note) => html`<p>${note}</p>`)}

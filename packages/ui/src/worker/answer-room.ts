@@ -4,6 +4,8 @@ import {
   goingAway,
   howLongItLasts,
   judgeWeeks,
+  rainSupply,
+  readRainRecord,
   rowOf,
   runDay,
   settingOfPlan,
@@ -20,7 +22,7 @@ export function answerRoom(
   switch (question.kind) {
     case "weeks": {
       const { plan, day, weeks } = question;
-      const judged = judgeWeeks(plan, { day, weeks });
+      const judged = judgeWeeks(plan, { day, weeks, progress });
       return judged.ok ? { ok: true, answer: judged } : judged;
     }
     case "time":
@@ -39,6 +41,13 @@ export function answerRoom(
         return rowOf(runDay(set.setting, { seed: k + 1, figure, record: false }));
       });
       return { ok: true, answer: summariseDays(rows) };
+    }
+    case "record":
+      return { ok: true, answer: readRainRecord(question.text, question.options) };
+    case "rain": {
+      const { plan, day, record, source, figure } = question;
+      const supplied = rainSupply(plan, record, { day, source, figure });
+      return supplied.ok ? { ok: true, answer: supplied.supply } : supplied;
     }
   }
 }

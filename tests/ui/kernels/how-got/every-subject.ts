@@ -43,7 +43,11 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
     yield { of: "pointHeight", point };
     for (const moment of MOMENTS) yield { of: "pointHead", point, moment };
   }
-  if (checked.flock !== undefined) yield* flockSubjects(checked.flock.pens);
+  if (checked.flock !== undefined) {
+    yield* flockSubjects(checked.flock.pens);
+    for (const { index: pen, devices } of checked.flock.needed)
+      for (let device = 0; device < devices.length; device++) yield { of: "drinkersNeeded", pen, device };
+  }
   // Days are reckoned anew for each of these: of short lines they tell as much.
   if (checked.flock !== undefined && checked.drinkers.length <= 12) yield* timeSubjects();
   for (let finding = 0; finding < checked.filling.length; finding++) yield { of: "filling", finding };
@@ -136,6 +140,8 @@ export function figureOf(subject: HowSubject, checked: Checked): number | undefi
     }
     case "batchIntake":
       return batchFigure(subject, checked);
+    case "drinkersNeeded":
+      return checked.flock!.needed[subject.pen]!.devices[subject.device]!.needed;
     case "penBout":
       return checked.flock!.pens[subject.pen]!.boutVolume;
     case "penBoutSeconds":

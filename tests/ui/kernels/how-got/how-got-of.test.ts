@@ -122,7 +122,8 @@ describe("howGotOf(every subject of the examples and of random plans)", () => {
     const keys = new Set<string>();
     for (const { how } of EXPLAINED) {
       for (const key of how.sources) keys.add(key);
-      for (const { source } of how.parts?.rows ?? []) if (source !== undefined) keys.add(source);
+      for (const { source } of [...(how.parts?.rows ?? []), ...(how.listed?.rows ?? [])])
+        if (source !== undefined) keys.add(source);
     }
     expect([...keys].filter((key) => sourceByKey(key) === undefined)).toEqual([]);
     expect(keys.size).toBeGreaterThan(12);

@@ -21,6 +21,7 @@ export interface Figures {
   flow(value: number): string;
   length(value: number): string;
   volume(value: number): string;
+  area(value: number): string;
   mass(value: number): string;
   velocity(value: number): string;
   margin(value: number): string;
@@ -83,6 +84,7 @@ export function figuresIn(system: UnitSystem): Figures {
     flow: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 2)),
     length: orNone((value) => writeQuantity(value, "length", system)),
     volume: orNone((value) => writeQuantity(value, "volume", system)),
+    area: orNone((value) => writeQuantity(value, "area", system)),
     mass: orNone((value) => writeMass(value, system)),
     velocity: orNone((value) => writeVelocity(value, system)),
     margin: orNone((value) => writeMargin(value, system)),

@@ -1,4 +1,4 @@
-import type { Checked, Plan } from "@headfall/hydraulics";
+import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { howBatchIntake, howFlockIntake } from "./birds.js";
 import { howPenAtOnce, howPenBout, howPenBoutSeconds, howPenLoad, howPenWaits } from "./crowd.js";
@@ -8,6 +8,8 @@ import { howCertainty, howMargin, howVerdict } from "./drinker-verdict.js";
 import { howDefault, howFilling } from "./findings.js";
 import { howDrinkerHeight, howPointHead, howPointHeight } from "./heights.js";
 import type { HowGot } from "./how-got.js";
+import { howDrinkersNeeded } from "./needed.js";
+import { howRain } from "./rain.js";
 import { type HowRequest, requestOf } from "./request.js";
 import { howRunFlow, howRunReynolds, howRunVelocity } from "./run-flow.js";
 import { howRunLoss } from "./run-loss.js";
@@ -25,6 +27,7 @@ import { howDailyFall, howLasts } from "./time.js";
  * @param checked  what the page shows
  * @param plan     the plan as typed, for what only it knows (single fittings, words as typed); may be left out
  * @param system   whose units to write in
+ * @param rain     what a record of rain came to, for figures of it; may be left out
  * @returns undefined when the part is no longer there
  */
 export function howGotOf(
@@ -32,9 +35,10 @@ export function howGotOf(
   checked: Checked,
   plan: Plan | undefined,
   system: UnitSystem,
+  rain?: RainSupply,
 ): HowGot | undefined {
   if (!isThere(subject, checked)) return undefined;
-  return explain(subject, requestOf(checked, plan, system));
+  return explain(subject, requestOf(checked, plan, system, rain));
 }
 
 /** A plan may have changed since a number was pressed: its part may be gone. */
@@ -47,7 +51,9 @@ function isThere(
   if ("source" in subject) return subject.source in sources;
   if ("point" in subject) return subject.point in line.points.id;
   if (subject.of === "flockIntake") return flock !== undefined;
-  if (subject.of === "lasts") return true;
+  if (subject.of === "lasts" || subject.of === "rain") return true;
+  if (subject.of === "drinkersNeeded")
+    return flock?.needed[subject.pen]?.devices[subject.device] !== undefined;
   if ("batch" in subject) return flock?.pens[subject.pen]?.batches[subject.batch] !== undefined;
   if ("pen" in subject) return flock?.pens[subject.pen] !== undefined;
   return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
@@ -83,6 +89,8 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howFlockIntake(request, subject);
     case "lasts":
       return howLasts(request, subject);
+    case "rain":
+      return howRain(request, subject.what, subject.run ?? 0);
     default:
       if ("pen" in subject) return explainPen(subject, request);
       return "run" in subject ? explainRun(subject, request) : explainSource(subject, request);
@@ -94,6 +102,8 @@ function explainPen(subject: Extract<HowSubject, { pen: number }>, request: HowR
   switch (subject.of) {
     case "batchIntake":
       return howBatchIntake(request, subject);
+    case "drinkersNeeded":
+      return howDrinkersNeeded(request, subject);
     case "penBout":
       return howPenBout(request, pen);
     case "penBoutSeconds":

@@ -9,6 +9,8 @@ export interface HowGot {
   readonly steps: readonly Step[];
   /** What a sum is made up of, where it has many parts. */
   readonly parts?: Parts;
+  /** What was looked through for it, where that does not add up to it. */
+  readonly listed?: Parts;
   /** Where the laws used hold, and whether this plan's figures lie there. */
   readonly valid: readonly Validity[];
   readonly secondOpinion?: SecondOpinion;
@@ -26,7 +28,7 @@ export interface Step {
   readonly terms: readonly Term[];
 }
 
-/** A table of parts that add up to what is shown. */
+/** A table: of parts that add up to what is shown, or of what was looked through. */
 export interface Parts {
   readonly caption: string;
   /** Heads of the columns; the first names the part. */

@@ -1,4 +1,4 @@
-import type { Checked, Plan } from "@headfall/hydraulics";
+import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { type Figures, figuresIn } from "./figures.js";
 
@@ -8,13 +8,16 @@ export interface HowRequest {
   /** The plan as typed; it may be newer or older than what was checked, and may be left out. */
   readonly plan: Plan | undefined;
   readonly figures: Figures;
+  /** What a record of rain came to, where one was reckoned through. */
+  readonly rain: RainSupply | undefined;
 }
 
-export const requestOf = (checked: Checked, plan: Plan | undefined, system: UnitSystem): HowRequest => ({
-  checked,
-  plan,
-  figures: figuresIn(system),
-});
+export const requestOf = (
+  checked: Checked,
+  plan: Plan | undefined,
+  system: UnitSystem,
+  rain?: RainSupply,
+): HowRequest => ({ checked, plan, figures: figuresIn(system), rain });
 
 /** A name of the user's, set apart from the words around it. */
 export const quoted = (name: string): string => `“${name}”`;

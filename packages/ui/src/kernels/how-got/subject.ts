@@ -38,8 +38,18 @@ export type HowSubject =
       readonly of: "penBout" | "penBoutSeconds" | "penLoad" | "penBusiest" | "penAllTaken" | "penWait";
       readonly pen: number;
     }
+  /** `device` by its place among those of the pen. */
+  | { readonly of: "drinkersNeeded"; readonly pen: number; readonly device: number }
   | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
-  | { readonly of: "dailyFall"; readonly source: number };
+  | { readonly of: "dailyFall"; readonly source: number }
+  /** Of the record of rain that was reckoned through; `run` is the way it was, the first where it is left out. */
+  | { readonly of: "rain"; readonly what: RainFigure; readonly run?: number };
+
+/** What of a record of rain is asked. */
+export type RainFigure =
+  | ("shortDays" | "inTime" | "inVolume" | "cameIn" | "balance" | "drunk")
+  | ("neverFails" | "neverFailsDrawnFirst" | "roofNeeded")
+  | ("downpour" | "passes" | "overflowNeeded" | "wettestOver");
 
 /** What of how long the water lasts is asked. */
 export type LastingWhat = "firstWithout" | "firstDry" | "halfDry" | "empty" | "firstDay";
@@ -62,7 +72,7 @@ export const HOW_SUBJECTS = [
   ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
-  ...["lasts", "dailyFall"],
+  ...["drinkersNeeded", "lasts", "dailyFall"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

@@ -1,0 +1,80 @@
+import {
+  type DeviceNeeded,
+  type DrinkersAsked,
+  type FlockReport,
+  writeAsks,
+  writeForce,
+  writeNeedReason,
+  writeSilences,
+} from "@headfall/hydraulics";
+import { forceMark } from "../birds/force-marks.js";
+import { applied, term } from "./expression.js";
+import { type HowGot, type Parts, soundSteps, stepOf } from "./how-got.js";
+import { type HowRequest, quoted } from "./request.js";
+import type { HowSubject } from "./subject.js";
+
+/** How many drinkers of one device a pen needs: the most that rules, advice, reach and crowd ask. */
+export function howDrinkersNeeded(
+  request: HowRequest,
+  { pen: p, device: k }: Extract<HowSubject, { of: "drinkersNeeded" }>,
+): HowGot {
+  const flock = request.checked.flock!;
+  const pen = flock.needed[p]!;
+  const need = pen.devices[k]!;
+  const count = (symbol: string, value: number) => term(symbol, value, String(value));
+  return {
+    title: `${need.device}s needed, ${quoted(pen.pen)}`.replace(/^./, (letter) => letter.toUpperCase()),
+    result: `${need.needed}, ${writeNeedReason(need)}`,
+    steps: soundSteps(
+      stepOf(
+        "needed",
+        applied(
+          "max",
+          count("rules that bind", need.byRule),
+          count("advice and rules", need.byAdvice),
+          count("in reach", need.inReach),
+          count("crowd", need.byCrowd),
+        ),
+        String,
+      ),
+    ),
+    ...(need.asked.length === 0 ? {} : { listed: listOf(need, flock, request) }),
+    valid: [],
+    notes: [
+      `For ${need.birds} birds, counted as if the pen had no other kind of drinker.`,
+      ...regionNote(request, flock),
+      `In reach: ${need.inReach}, so that none can guard the only one, and one may fail. Crowd: the birds that only one moment in a hundred of the busiest exceeds, over the birds that drink from one.`,
+      ...writeSilences(need, flock.region).map((words) => `${words[0]?.toUpperCase()}${words.slice(1)}.`),
+    ],
+    sources: [
+      ...new Set([
+        ...need.asked.map(({ rule }) => rule.citation.source),
+        "common-practice",
+        "cautious-defaults",
+      ]),
+    ],
+  };
+}
+
+/** Every rule and advice that speaks of these birds, what binds first. */
+function listOf(need: DeviceNeeded, { region }: FlockReport, { figures }: HowRequest): Parts {
+  const rowOf = (asked: DrinkersAsked) => ({
+    cells: [
+      `${writeAsks(asked, need.device, figures.system)} (${quoted(asked.rule.of)}; ${quoted(asked.rule.citation.where)}, ${asked.rule.citation.seen})`,
+      `${forceMark(asked.isBinding)} ${writeForce(asked)}`,
+      String(asked.needed),
+    ],
+    value: asked.needed,
+    source: asked.rule.citation.source,
+  });
+  return {
+    caption: `Rules and advice that speak of these birds${region === "none" ? "" : ` in ${region}`}`,
+    columns: ["Asks", "Force", "Drinkers"],
+    rows: need.asked.map(rowOf),
+  };
+}
+
+function regionNote({ plan }: HowRequest, { region }: FlockReport): string[] {
+  if (plan?.region !== undefined || region === "none") return [];
+  return [`The plan does not say whose rules count: those of ${region} are taken.`];
+}

@@ -1,0 +1,39 @@
+import type { Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { BirdsHost, birdsRoom } from "./birds-host.js";
+import { alderBank } from "./plan-host.js";
+
+afterEach(() => document.body.replaceChildren());
+
+const { day: _, ...undated } = alderBank;
+const pullets = (hatched: string): Plan => ({
+  ...undated,
+  pens: [{ id: "yard", birds: { kind: "pullet", count: 30, hatched } }],
+});
+
+test("what no figure shows is told in a plan without pens, too", async () => {
+  const { view } = await birdsRoom(alderBank);
+  const care = view.shadowRoot!.querySelector(".cautions")!.textContent!;
+  for (const words of ["drown", "Look at the water every day", "ask a vet"]) expect(care).toContain(words);
+});
+
+test("judging the weeks says that it is at work, can be cancelled, and is taken up again when asked", async () => {
+  const host = new BirdsHost(pullets("2026-06-01"));
+  document.body.append(host.view);
+  await userEvent.click(page.getByRole("button", { name: "Cancel" }));
+  await expect.element(page.getByText("The coming weeks were not judged.")).toBeVisible();
+  expect(host.view.shadowRoot!.querySelector(".drunk")).toBeNull();
+  await userEvent.click(page.getByRole("button", { name: "Judge the coming weeks" }));
+  await expect.poll(() => host.view.shadowRoot!.querySelector(".drunk"), { timeout: 15_000 }).not.toBeNull();
+  expect(host.view.shadowRoot!.querySelector(".work")).toBeNull();
+});
+
+test("weeks that cannot be judged say why, and that what is shown is of the plan before", async () => {
+  const { view } = await birdsRoom(pullets("2026-06-01"));
+  view.day = undefined;
+  const alert = page.getByRole("alert");
+  await expect.element(alert).toHaveTextContent("The coming weeks cannot be judged: day:");
+  await expect.element(alert).toHaveTextContent("is of the plan before that change");
+  expect(view.shadowRoot!.querySelectorAll(".older").length).toBe(0);
+});
