@@ -1,38 +1,22 @@
 import type { Flock } from "../model/flock.js";
 import { flockInDays } from "../model/flock-on.js";
 import type { Line } from "../model/line.js";
+import type { DrawdownEvent, DrawnPool, Refill } from "./drawn-pool.js";
 import { drawOfPen, type IntakeFigure, type PenDraw } from "./pen-draw.js";
-import { drawnAt, givesAll, type Pool, surfaceAfter, volumesAfter } from "./pool.js";
+import { givesAll, volumesAfter } from "./pool.js";
+import {
+  crossBetween,
+  fillTo,
+  forget,
+  noteCrossings,
+  poolNow,
+  type Standing,
+  standingOf,
+} from "./standing.js";
+
+export type { DrawdownEvent, DrawnPool, Refill } from "./drawn-pool.js";
 
 const DAY = 86_400;
-
-/** How a source is filled again. */
-export type Refill =
-  | { readonly kind: "none" }
-  /** Up to full, every so long from the first time on [s]. */
-  | { readonly kind: "byHand"; readonly every: number; readonly first: number }
-  /** Through a float valve, no faster than this [m³/s]. */
-  | { readonly kind: "hose"; readonly flow: number };
-
-/** A pool with what hangs on it. */
-export interface DrawnPool extends Pool {
-  /** By store. */
-  readonly refills: readonly Refill[];
-  /** Besides what birds take: drips and leaks that do not stop [m³/s]. */
-  readonly drips: number;
-  /** Pens it serves, with the share of each pen's drinkers it does. */
-  readonly pens: readonly { readonly pen: number; readonly share: number }[];
-  /** Drinkers by index, each with the surface at and below which nothing comes [m above datum]. */
-  readonly dryBelow: readonly { readonly drinker: number; readonly surface: number }[];
-  /** Pens by index, each with the surface below which its drinkers together cannot keep up with its busiest hour. */
-  readonly shortBelow: readonly { readonly pen: number; readonly surface: number }[];
-}
-
-export type DrawdownEvent =
-  | { readonly time: number; readonly kind: "drinkerDry"; readonly drinker: number }
-  | { readonly time: number; readonly kind: "penShort"; readonly pen: number }
-  | { readonly time: number; readonly kind: "empty"; readonly pool: number }
-  | { readonly time: number; readonly kind: "refilled"; readonly source: number; readonly volume: number };
 
 /** Water in each source at a time. */
 export interface LevelPoint {
@@ -65,14 +49,6 @@ export interface DrawdownOptions {
   readonly flockOn?: (day: number) => Flock;
 }
 
-interface Standing {
-  readonly pool: DrawnPool;
-  readonly index: number;
-  start: number[];
-  drawn: number;
-  readonly gone: Set<string>;
-}
-
 /**
  * Draws the water down through days and nights. Between the edges of the day's curve the draw is even, so the time at
  * which a pool has come down to any height is found exactly, not stepped over.
@@ -84,15 +60,7 @@ export function drawDown(
   options: DrawdownOptions,
 ): Drawdown {
   const on = options.flockOn ?? ((day: number) => flockInDays(flock, day));
-  const standing = pools.map(
-    (pool, index): Standing => ({
-      pool,
-      index,
-      start: [...pool.start],
-      drawn: 0,
-      gone: new Set(),
-    }),
-  );
+  const standing = pools.map(standingOf);
   const events: DrawdownEvent[] = [];
   const levels: LevelPoint[] = [];
   const balance = { start: sumOf(standing.flatMap(({ start }) => start)), poured: 0, drawn: 0 };
@@ -127,7 +95,6 @@ export function drawDown(
 const sumOf = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0);
 const isEmpty = (one: Standing) => one.drawn >= givesAll(poolNow(one)) * (1 - 1e-12) && !isFed(one.pool);
 const isFed = ({ refills }: DrawnPool) => refills.some(({ kind }) => kind !== "none");
-const poolNow = ({ pool, start }: Standing): Pool => ({ stores: pool.stores, start });
 
 function drawsOn(line: Line, flock: Flock, figure: IntakeFigure): PenDraw[] {
   return flock.pens.map((pen) => drawOfPen(line, flock, pen, figure));
@@ -214,88 +181,22 @@ function fedStretch(
   return { drawn: poured + one.drawn - before, poured };
 }
 
-/** Heights that were passed on the way down, each at its own time. */
-function crossBetween(
-  one: Standing,
-  { before, rate, from }: { readonly before: number; readonly rate: number; readonly from: number },
-  events: DrawdownEvent[],
-): void {
-  const pool = poolNow(one);
-  for (const { key, surface, event } of marksOf(one)) {
-    if (one.gone.has(key)) continue;
-    const at = surface === undefined ? givesAll(pool) : drawnAt(pool, surface);
-    if (one.drawn < at - 1e-15 || (surface !== undefined && at <= 0)) continue;
-    one.gone.add(key);
-    events.push({ ...event, time: rate > 0 ? from + Math.max(0, at - before) / rate : from });
-  }
-}
-
-/** What is dry or short from the start. */
-function noteCrossings(standing: readonly Standing[], time: number, events: DrawdownEvent[]): void {
-  for (const one of standing) {
-    const top = surfaceAfter(poolNow(one), 0);
-    for (const { key, surface, event } of marksOf(one)) {
-      if (surface === undefined || top > surface) continue;
-      one.gone.add(key);
-      events.push({ ...event, time });
-    }
-  }
-}
-
-interface Mark {
-  readonly key: string;
-  /** Undefined: when all is given. */
-  readonly surface: number | undefined;
-  readonly event: DrawdownEvent;
-}
-
-function marksOf({ pool, index }: Standing): Mark[] {
-  return [
-    ...pool.dryBelow.map(
-      ({ drinker, surface }): Mark => ({
-        key: `d${drinker}`,
-        surface,
-        event: { time: 0, kind: "drinkerDry", drinker },
-      }),
-    ),
-    ...pool.pens.map(
-      ({ pen }): Mark => ({
-        key: `p${pen}`,
-        // At the latest when nothing is left.
-        surface: pool.shortBelow.find((one) => one.pen === pen)?.surface,
-        event: { time: 0, kind: "penShort", pen },
-      }),
-    ),
-    { key: "empty", surface: undefined, event: { time: 0, kind: "empty", pool: index } },
-  ];
-}
-
 /** Poured in by hand at this time; what was dry gives again. */
 function refillAt(standing: readonly Standing[], time: number, events: DrawdownEvent[]): number {
   let poured = 0;
   for (const one of standing) {
     if (!one.pool.refills.some((refill) => isRefillTime(refill, time))) continue;
     const left = volumesAfter(poolNow(one), one.drawn);
-    one.start = left.map((volume, i) => {
+    const start = left.map((volume, i) => {
       if (!isRefillTime(one.pool.refills[i], time)) return volume;
       const { full, source } = one.pool.stores[i];
       poured += full - volume;
       events.push({ time, kind: "refilled", source, volume: full - volume });
       return full;
     });
-    one.drawn = 0;
-    forget(one);
+    fillTo(one, start);
   }
   return poured;
-}
-
-/** Marks that water stands above again may be passed again. */
-function forget(one: Standing): void {
-  const pool = poolNow(one);
-  for (const { key, surface } of marksOf(one)) {
-    const at = surface === undefined ? givesAll(pool) : drawnAt(pool, surface);
-    if (one.drawn < at) one.gone.delete(key);
-  }
 }
 
 function levelsAt(line: Line, standing: readonly Standing[], time: number): LevelPoint {

@@ -1,0 +1,112 @@
+import type { DrawdownEvent, DrawnPool } from "./drawn-pool.js";
+import { givesAll, type Pool, surfaceAfter } from "./pool.js";
+
+/** A pool as it is drawn down: what was in it when last filled, what was drawn since, what has happened already. */
+export interface Standing {
+  readonly pool: DrawnPool;
+  readonly index: number;
+  /** What happens when it has come down to some height; never changes. */
+  readonly marks: readonly Mark[];
+  /** By store [m³]; and the height each presses from with that in it. */
+  start: readonly number[];
+  tops: readonly number[];
+  drawn: number;
+  readonly gone: Set<string>;
+}
+
+interface Mark {
+  readonly key: string;
+  /** Undefined: when all is given. */
+  readonly surface: number | undefined;
+  /** By store: what is left in it then [m³]. Looked for once, since a sealed vessel makes that dear. */
+  readonly left: readonly number[];
+  readonly event: DrawdownEvent;
+}
+
+export const standingOf = (pool: DrawnPool, index: number): Standing => ({
+  pool,
+  index,
+  marks: marksOf(pool, index),
+  start: pool.start,
+  tops: topsOf(pool, pool.start),
+  drawn: 0,
+  gone: new Set(),
+});
+
+export const poolNow = ({ pool, start }: Standing): Pool => ({ stores: pool.stores, start });
+
+/** Filled again, to these volumes; what water stands above again may happen again. */
+export function fillTo(one: Standing, start: readonly number[]): void {
+  one.start = start;
+  one.tops = topsOf(one.pool, start);
+  one.drawn = 0;
+  forget(one);
+}
+
+const topsOf = ({ stores }: DrawnPool, start: readonly number[]): number[] =>
+  stores.map((store, i) => store.surfaceAt(start[i]));
+
+/** Drawn since it was last filled when it has come down to a mark [m³]. */
+function drawnAtMark({ pool, start, tops }: Standing, { surface, left }: Mark): number {
+  if (surface === undefined) return givesAll({ stores: pool.stores, start });
+  return left.reduce((sum, rest, i) => (tops[i] <= surface ? sum : sum + Math.max(0, start[i] - rest)), 0);
+}
+
+/** Heights that were passed on the way down, each at its own time. */
+export function crossBetween(
+  one: Standing,
+  { before, rate, from }: { readonly before: number; readonly rate: number; readonly from: number },
+  events: DrawdownEvent[],
+): void {
+  for (const mark of one.marks) {
+    const { key, surface, event } = mark;
+    if (one.gone.has(key)) continue;
+    const at = drawnAtMark(one, mark);
+    if (one.drawn < at - 1e-15 || (surface !== undefined && at <= 0)) continue;
+    one.gone.add(key);
+    events.push({ ...event, time: rate > 0 ? from + Math.max(0, at - before) / rate : from });
+  }
+}
+
+/** What is dry or short from the start. */
+export function noteCrossings(standing: readonly Standing[], time: number, events: DrawdownEvent[]): void {
+  for (const one of standing) {
+    const top = surfaceAfter(poolNow(one), 0);
+    for (const { key, surface, event } of one.marks) {
+      if (surface === undefined || top > surface) continue;
+      one.gone.add(key);
+      events.push({ ...event, time });
+    }
+  }
+}
+
+/** Marks that water stands above again may be passed again. */
+export function forget(one: Standing): void {
+  for (const mark of one.marks)
+    if (one.gone.has(mark.key) && one.drawn < drawnAtMark(one, mark)) one.gone.delete(mark.key);
+}
+
+function marksOf(pool: DrawnPool, index: number): Mark[] {
+  const leftAt = (surface: number) =>
+    pool.stores.map((store) => Math.max(store.dead, store.volumeAt(surface)));
+  const mark = (key: string, surface: number | undefined, event: DrawdownEvent): Mark => ({
+    key,
+    surface,
+    left: surface === undefined ? [] : leftAt(surface),
+    event,
+  });
+  return [
+    ...pool.dryBelow.map(({ drinker, surface }) =>
+      mark(`d${drinker}`, surface, { time: 0, kind: "drinkerDry", drinker }),
+    ),
+    ...pool.pens.map(({ pen }) =>
+      // At the latest when nothing is left.
+      mark(`p${pen}`, pool.shortBelow.find((one) => one.pen === pen)?.surface, {
+        time: 0,
+        kind: "penShort",
+        pen,
+      }),
+    ),
+    mark("empty", undefined, { time: 0, kind: "empty", pool: index }),
+  ];
+}
