@@ -20,7 +20,7 @@ test("words.md has no word twice", () => {
 });
 
 const section = page.slice(page.indexOf("## Units that plans may use"));
-const UNITS = ["length", "head", "volume", "temperature"] as const;
+const UNITS = ["length", "head", "volume", "temperature", "time", "area"] as const;
 
 test.each(UNITS)("every unit of a %s that words.md lists can be read", (kind) => {
   const row = new RegExp(`^\\| ${kind} \\| (.*) \\|$`, "m").exec(section)?.[1] ?? "";
