@@ -23,7 +23,7 @@ describe("runLabels", () => {
       "60 cm, rises 30 cm",
       "7.2 m, level",
     ]);
-    expect(labels[0]!.lines[1]).toMatch(/^[\d.]+ L\/min$/);
+    expect(labels[0]!.lines[1]).toMatch(/^\d{3} mL\/min$/);
   });
 
   test("say that nothing flows when nobody drinks", () => {
