@@ -131,7 +131,7 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
-export { writeDaysText, writeDayText, writePenDay, writeShare, writeWait } from "./report/day-text.js";
+export { writeDaysText, writeDayText, writeDry, writePenDay, writeShare, writeWait } from "./report/day-text.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";

@@ -96,6 +96,9 @@ describe("a simulated day", () => {
     const { pens, balance } = dayOf(penPlan({ above: "2 m" }), 2);
     expect(balance.drawn).toBe(0);
     expect(pens[0]!.short).toBe(pens[0]!.birds);
+    expect(pens[0]!.foundDry).toBe(pens[0]!.comers);
+    expect(pens[0]!.gaveUp).toBe(0);
+    expect(pens[0]!.dry).toBeGreaterThan(0.9);
   });
 
   test("one drinker for many: they wait, give up, come short; with more drinkers they wait less", () => {
@@ -119,6 +122,35 @@ describe("a simulated day", () => {
     const { pens, sources } = dayOf({ ...plan, sources: [small] }, 1);
     expect(pens[0]!.short).toBeGreaterThan(40);
     expect(sources[0]!.end).toBeLessThan(sources[0]!.start / 2);
+    expect(pens[0]!.foundDry).toBeGreaterThan(0);
+    expect(pens[0]!.dryFrom).toBeGreaterThan(0);
+  });
+
+  test("birds that find no water are no waits of 0 s: they change neither the mean nor the wait of 95 in 100", () => {
+    const plan = penPlan({ birds: { kind: "hen", count: 150 }, drinkers: { count: 1 } });
+    const setting = settingOf(plan);
+    const options = { seed: 4, figure: "expect", record: true } as const;
+    const [wet] = runDay(setting, options).pens;
+    expect(wet!.foundDry).toBe(0);
+    const vessel = { shape: "upright", diameter: "20 cm", height: "40 cm" };
+    const small = { vessel, stand: "60 cm", level: { full: "38 cm", lowest: "7 cm" } };
+    const { pens, events } = runDay(settingOf({ ...plan, sources: [small] }), options);
+    const [dry] = pens;
+    expect(dry!.foundDry).toBeGreaterThan(1000);
+    // Waits of those that drank or gave up, from the events alone.
+    const since = new Map<number, number>();
+    const waits: number[] = [];
+    for (let k = 0; k < events!.count; k += 1) {
+      const [bird, kind, time] = [events!.bird[k]!, events!.kind[k]!, events!.time[k]!];
+      if (kind === DAY_EVENTS.waits) since.set(bird, time);
+      else if (kind === DAY_EVENTS.begins || (kind === DAY_EVENTS.givesUp && since.has(bird))) {
+        waits.push(time - (since.get(bird) ?? time));
+        since.delete(bird);
+      }
+    }
+    waits.sort((a, b) => a - b);
+    expect(dry!.meanWait).toBeCloseTo(waits.reduce((sum, one) => sum + one, 0) / waits.length, 9);
+    expect(dry!.wait95).toBe(waits[Math.floor(0.95 * waits.length)]);
   });
 
   test("flows remembered for a set are those the line gives when solved at that very level", () => {

@@ -25,7 +25,17 @@ export function writePenDay(pen: PenDay, system: UnitSystem): string {
   const short =
     pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a fifth or more`;
   const gaveUp = pen.gaveUp === 0 ? "" : `; ${pen.gaveUp} times a bird gave up and came back`;
-  return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; they waited ${writeWait(pen.meanWait)} on average, 95 in 100 no more than ${writeWait(pen.wait95)}, at worst ${writeWait(pen.longestWait)}${gaveUp}.`;
+  return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; ${pen.foundDry === 0 ? "they" : "those who found water"} waited ${writeWait(pen.meanWait)} on average, 95 in 100 no more than ${writeWait(pen.wait95)}, at worst ${writeWait(pen.longestWait)}${gaveUp}.${writeDry(pen)}`;
+}
+
+/** What the waits leave out: comers who found no drinker giving water. */
+export function writeDry({ foundDry, dry, dryFrom }: PenDay): string {
+  if (foundDry === 0) return "";
+  const when =
+    dryFrom === undefined
+      ? ""
+      : ` None of their drinkers gave water ${writeShare(dry)} of the light, first at ${writeClock(dryFrom)}.`;
+  return `${when} ${foundDry} times a bird found no water and went without; that counts as no wait.`;
 }
 
 /** One simulated day, as text for a terminal. */
@@ -96,6 +106,8 @@ export function writeDaysText(title: string, summary: DaysSummary, system: UnitS
         row("wait of 95 in 100", pen.wait95, writeWait),
         row("longest wait", pen.longestWait, writeWait),
         row("gave up", pen.gaveUp, whole),
+        row("found no water", pen.foundDry, whole),
+        row("no water at all, of the light", pen.dry, writeShare),
         row("birds short", pen.short, whole),
       ],
     }),

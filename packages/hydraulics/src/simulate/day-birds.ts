@@ -13,6 +13,7 @@ export interface DayBirds {
   readonly drunk: Float64Array;
   readonly bouts: Int32Array;
   readonly gaveUp: Int32Array;
+  readonly foundDry: Int32Array;
   readonly waited: Float64Array;
   readonly longestWait: Float64Array;
   /** When it comes next; infinite when it comes no more today. */
@@ -37,6 +38,7 @@ export function createBirds({ batches }: DaySetting, habits: Habits, random: Ran
     drunk: floats(),
     bouts: whole(),
     gaveUp: whole(),
+    foundDry: whole(),
     waited: floats(),
     longestWait: floats(),
     comes: floats(),

@@ -33,6 +33,8 @@ interface PenTally {
   mostAtOnce: number;
   mostAt: number;
   allTaken: number;
+  dry: number;
+  dryFrom: number | undefined;
 }
 
 export function createDayLog(setting: DaySetting, water: DayWater, record: boolean): DayLog {
@@ -43,7 +45,16 @@ export function createDayLog(setting: DaySetting, water: DayWater, record: boole
   const busy = new Float64Array(drinkerCount);
   const least = new Float64Array(drinkerCount).fill(Number.POSITIVE_INFINITY);
   const tallies = pens.map(
-    (): PenTally => ({ comers: 0, waits: [], atOnce: 0, mostAtOnce: 0, mostAt: 0, allTaken: 0 }),
+    (): PenTally => ({
+      comers: 0,
+      waits: [],
+      atOnce: 0,
+      mostAtOnce: 0,
+      mostAt: 0,
+      allTaken: 0,
+      dry: 0,
+      dryFrom: undefined,
+    }),
   );
   const sums = { drunk: 0, spilled: 0 };
   const events = record
@@ -100,6 +111,10 @@ export function createDayLog(setting: DaySetting, water: DayWater, record: boole
       for (let k = 0; k < count; k += 1) busy[working[k]] += to - from;
       if (!isLight(from)) return;
       pens.forEach(({ drinkers }, p) => {
+        if (drinkers.every((d) => !water.gives(d))) {
+          tallies[p].dry += to - from;
+          tallies[p].dryFrom ??= from;
+        }
         if (tallies[p].atOnce === 0) return;
         if (drinkers.every((d) => taken[d] >= places[d] || !water.gives(d))) tallies[p].allTaken += to - from;
       });
@@ -118,6 +133,7 @@ export function createDayLog(setting: DaySetting, water: DayWater, record: boole
           drunk: birds.drunk[bird],
           bouts: birds.bouts[bird],
           gaveUp: birds.gaveUp[bird],
+          foundDry: birds.foundDry[bird],
           waited: birds.waited[bird],
           longestWait: birds.longestWait[bird],
         })),
@@ -155,13 +171,14 @@ export function createDayLog(setting: DaySetting, water: DayWater, record: boole
 }
 
 function penDay(pen: string, p: number, birds: DayBirds, tally: PenTally, light: number): PenDay {
-  const sums = { birds: 0, wanted: 0, drunk: 0, short: 0, gaveUp: 0 };
+  const sums = { birds: 0, wanted: 0, drunk: 0, short: 0, gaveUp: 0, foundDry: 0 };
   for (let bird = 0; bird < birds.count; bird += 1) {
     if (birds.pen[bird] !== p) continue;
     sums.birds += 1;
     sums.wanted += birds.wanted[bird];
     sums.drunk += birds.drunk[bird];
     sums.gaveUp += birds.gaveUp[bird];
+    sums.foundDry += birds.foundDry[bird];
     if (birds.drunk[bird] < SHORT_BELOW * birds.wanted[bird]) sums.short += 1;
   }
   const waits = tally.waits.sort((a, b) => a - b);
@@ -171,6 +188,8 @@ function penDay(pen: string, p: number, birds: DayBirds, tally: PenTally, light:
     mostAtOnce: tally.mostAtOnce,
     mostAt: tally.mostAt,
     allTaken: tally.allTaken / light,
+    dry: Math.min(1, tally.dry / light),
+    dryFrom: tally.dryFrom,
     comers: tally.comers,
     meanWait: waits.length === 0 ? 0 : waits.reduce((sum, one) => sum + one, 0) / waits.length,
     wait95: waits[Math.floor(0.95 * waits.length)] ?? 0,

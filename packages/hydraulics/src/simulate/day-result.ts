@@ -20,7 +20,9 @@ export interface BirdDay {
   readonly wanted: number;
   readonly drunk: number;
   readonly bouts: number;
+  /** Times it waited in vain; times it found no drinker that gave water, or its own ran dry under it. */
   readonly gaveUp: number;
+  readonly foundDry: number;
   readonly waited: number;
   readonly longestWait: number;
 }
@@ -48,12 +50,19 @@ export interface PenDay {
   readonly mostAt: number;
   /** Share of the light with every place taken. */
   readonly allTaken: number;
-  /** Comers, and how they waited: mean over all, the wait not passed by 95 in a hundred, the longest [s]. */
+  /** Share of the light in which none of its drinkers gave water, and when that first was [s]; undefined if never. */
+  readonly dry: number;
+  readonly dryFrom: number | undefined;
+  /**
+   * Comers, and how those waited who came to drinkers that gave: mean, the wait not passed by 95 in a hundred, the
+   * longest [s]; 0 where none did. `foundDry` counts the others, who are no wait at all.
+   */
   readonly comers: number;
   readonly meanWait: number;
   readonly wait95: number;
   readonly longestWait: number;
   readonly gaveUp: number;
+  readonly foundDry: number;
 }
 
 export interface DayResult {

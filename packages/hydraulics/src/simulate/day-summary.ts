@@ -29,6 +29,8 @@ export interface PenDays {
   readonly wait95: OverDays;
   readonly longestWait: OverDays;
   readonly gaveUp: OverDays;
+  readonly foundDry: OverDays;
+  readonly dry: OverDays;
 }
 
 export interface DaysSummary {
@@ -48,7 +50,7 @@ export function summariseDays(rows: readonly DayRow[]): DaysSummary {
     seeds: { from: first.seed, to: inOrder[inOrder.length - 1].seed },
     drawn: overDays(inOrder.map(({ drawn }) => drawn)),
     pens: first.pens.map(({ pen, birds }, p): PenDays => {
-      const over = (figure: keyof Omit<PenDay, "pen">) =>
+      const over = (figure: keyof Omit<PenDay, "pen" | "dryFrom">) =>
         overDays(inOrder.map(({ pens }) => pens[p][figure]));
       return {
         pen,
@@ -61,6 +63,8 @@ export function summariseDays(rows: readonly DayRow[]): DaysSummary {
         wait95: over("wait95"),
         longestWait: over("longestWait"),
         gaveUp: over("gaveUp"),
+        foundDry: over("foundDry"),
+        dry: over("dry"),
       };
     }),
   };

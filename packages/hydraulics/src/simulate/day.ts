@@ -115,7 +115,7 @@ function nextTime(run: Running): Next {
     return { time: comes, act: () => come(run, comer) };
   if (comer !== undefined) run.coming.push(comer);
   if (ends <= leaves) return { time: ends, act: () => end(run, ending) };
-  return { time: leaves, act: () => giveUp(run, leaving) };
+  return { time: leaves, act: () => loseHeart(run, leaving) };
 }
 
 /** Time goes on: birds drink, drinkers draw, sources fall and are filled. */
@@ -148,12 +148,15 @@ function come(run: Running, bird: number): void {
     sit(run, bird, place);
     return;
   }
-  if (habits.patience <= 0 || !anyGives(run, birds.pen[bird])) {
-    birds.waitsSince[bird] = run.time;
-    leave(run, bird);
+  if (!anyGives(run, birds.pen[bird])) {
+    foundDry(run, bird);
     return;
   }
   birds.waitsSince[bird] = run.time;
+  if (habits.patience <= 0) {
+    giveUp(run, bird);
+    return;
+  }
   run.waiting[birds.pen[bird]].push(bird);
   log.noted(run.time, DAY_EVENTS.waits, bird, -1);
 }
@@ -234,17 +237,28 @@ function noteWait(run: Running, bird: number): void {
   log.waited(birds.pen[bird], wait);
 }
 
-function giveUp(run: Running, bird: number): void {
+/** It has lost patience. */
+function loseHeart(run: Running, bird: number): void {
   const queue = run.waiting[run.birds.pen[bird]];
   queue.splice(queue.indexOf(bird), 1);
+  giveUp(run, bird);
+}
+
+function giveUp(run: Running, bird: number): void {
+  noteWait(run, bird);
+  run.birds.gaveUp[bird] += 1;
+  leave(run, bird);
+}
+
+/** Where no water comes nobody waits: that is no wait, and is told apart. */
+function foundDry(run: Running, bird: number): void {
+  run.birds.foundDry[bird] += 1;
   leave(run, bird);
 }
 
 /** It goes, and comes back after a while if it is still light enough to come at all. */
 function leave(run: Running, bird: number): void {
   const { birds, habits, random, log } = run;
-  noteWait(run, bird);
-  birds.gaveUp[bird] += 1;
   birds.left[bird] = 0;
   log.noted(run.time, DAY_EVENTS.givesUp, bird, -1);
   const batch = run.setting.batches[birds.batch[bird]];
@@ -287,7 +301,6 @@ function setRates(run: Running): void {
   }
   if (dry < 0) return;
   rise(run, dry);
-  birds.waitsSince[dry] = run.time;
-  leave(run, dry);
+  foundDry(run, dry);
   setRates(run);
 }

@@ -40,6 +40,8 @@ const ROWS: readonly {
   { words: "Wait of 95 in 100", of: (pen) => pen.wait95, write: writeWait },
   { words: "Longest wait", of: (pen) => pen.longestWait, write: writeWait },
   { words: "Gave up", of: (pen) => pen.gaveUp, write: whole },
+  { words: "Found no water", of: (pen) => pen.foundDry, write: whole },
+  { words: "No water at all, of the light", of: (pen) => pen.dry, write: writeShare },
 ];
 
 function penTable(pen: PenDays) {

@@ -1,6 +1,7 @@
 import {
   type PenDay,
   writeClock,
+  writeDry,
   writePenDay,
   writeQuantity,
   writeShare,
@@ -76,6 +77,7 @@ function penFigures({ checked }: DayRoom, pen: PenDay) {
     ["Every place taken, of the light", writeShare(pen.allTaken)],
     ["Most at once", `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`],
     ["Gave up and came back", String(pen.gaveUp)],
+    ...(pen.foundDry === 0 ? [] : ([["Found no water", String(pen.foundDry)]] as const)),
     ...(report === undefined || report.birds === 0
       ? []
       : ([
@@ -97,5 +99,5 @@ function penFigures({ checked }: DayRoom, pen: PenDay) {
   ];
   return html`<div class="sheet"><h4>${pen.pen}: ${birdsWord(pen.birds)}</h4>
     <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
-    ${pen.gaveUp === 0 ? nothing : html`<p class="quiet">A bird that finds no drinker giving water goes at once: it has given up and counts as no wait.</p>`}</div>`;
+    ${pen.foundDry === 0 ? nothing : html`<p class="dry">${writeDry(pen)}</p>`}</div>`;
 }

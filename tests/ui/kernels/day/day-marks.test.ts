@@ -75,7 +75,7 @@ test("drawnWays shows every drinker on some way", () => {
 describe("shortBatches", () => {
   test("counts those below four fifths of what they wanted, and what they miss, the worst batch first", () => {
     const bird = (batch: number, drunk: number): DayResult["birds"][number] => ({
-      ...{ pen: 0, batch, wanted: 0.2, drunk, bouts: 1, gaveUp: 0, waited: 0, longestWait: 0 },
+      ...{ pen: 0, batch, wanted: 0.2, drunk, bouts: 1, gaveUp: 0, foundDry: 0, waited: 0, longestWait: 0 },
     });
     const birds = [bird(0, 0.2), bird(0, 0.15), bird(1, 0.05), bird(1, 0.1), bird(2, 0.17)];
     const found = shortBatches({ ...day, birds });
