@@ -1,4 +1,5 @@
 import { readFileSync } from "node:fs";
+import { deflateRawSync } from "node:zlib";
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
 import { visitPage } from "./harness.js";
@@ -17,7 +18,7 @@ async function amongBirds(page: Page): Promise<LinePage> {
   await page.getByText("cord line").first().waitFor();
   await room(page, "Birds").click();
   await page.locator("headfall-birds .answer").waitFor();
-  await page.locator("headfall-birds .drunk").waitFor();
+  await page.locator("headfall-birds .drunk").waitFor({ state: "attached" });
   return line;
 }
 
@@ -124,4 +125,77 @@ test("on a plan of today's date, birds that hatched are as old as they are today
     });
     await page.locator("headfall-birds", { hasText: `old on ${today}.` }).waitFor();
   });
+});
+
+test("the page comes back to its room when it is loaded again, and the browser's buttons go from room to room", async () => {
+  await visitPage(async ({ page }) => {
+    const line = await amongBirds(page);
+    const current = () => rooms(page).locator("[aria-current]").textContent();
+    await page.getByText("Saved", { exact: true }).waitFor();
+    await page.reload();
+    await line.settled().catch(() => undefined);
+    await page.locator("headfall-birds .answer").waitFor();
+    expect(new URL(page.url()).hash).toBe("#birds");
+    await room(page, "Day").click();
+    await page.locator("headfall-day .answer").waitFor();
+    await page.goBack();
+    await page.locator("headfall-birds .answer").waitFor();
+    expect(await current()).toBe("Birds");
+    await page.goForward();
+    await page.locator("headfall-day .answer").waitFor();
+    await room(page, "Line").click();
+    await page.locator("headfall-line .counts").waitFor();
+    expect(new URL(page.url()).hash).toBe("");
+    await page.goBack();
+    await page.locator("headfall-day .answer").waitFor();
+    expect(await current()).toBe("Day");
+  });
+});
+
+test("a link to a plan that comes while one is in a room opens that plan, on its line, and is taken out of the address", async () => {
+  await visitPage(async ({ page }) => {
+    await amongBirds(page);
+    const link = deflateRawSync(MEAT_BIRDS.replace("Alder Bank, meat birds", "Sent here")).toString(
+      "base64url",
+    );
+    await page.evaluate((packed) => {
+      location.hash = `#plan=${packed}`;
+    }, link);
+    await page
+      .getByRole("button", { name: /Sent here|open/ })
+      .first()
+      .waitFor();
+    await page.locator("headfall-line .counts").waitFor();
+    await expect.poll(() => new URL(page.url()).hash).toBe("");
+    expect(await room(page, "Line").getAttribute("aria-current")).toBe("page");
+  });
+});
+
+test("on paper the birds' room shows all that is folded away and nothing that would be pressed", async () => {
+  await visitPage(
+    async ({ page }) => {
+      await amongBirds(page);
+      const table = page.locator("headfall-birds .drunk");
+      expect(await table.isVisible()).toBe(false);
+      await page.emulateMedia({ media: "print" });
+      expect(await table.isVisible()).toBe(true);
+      expect(await page.getByRole("button", { name: "Add a pen" }).isVisible()).toBe(false);
+    },
+    { viewport: { width: 360, height: 740 } },
+  );
+});
+
+test("on a phone what a keeper wants first stands at the top of the birds' room, the rest folded", async () => {
+  await visitPage(
+    async ({ page }) => {
+      await amongBirds(page);
+      const lowest = await page
+        .locator("headfall-birds")
+        .locator(".answer, .findings, .sound")
+        .evaluateAll((all) => Math.max(...all.map((each) => each.getBoundingClientRect().bottom)));
+      expect(lowest).toBeLessThan(740);
+      expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4000);
+    },
+    { viewport: { width: 360, height: 740 }, hasTouch: true },
+  );
 });

@@ -20,6 +20,8 @@ interface RoomElement extends HTMLElement {
 
 type Chosen = RoomName | "line";
 
+const roomInAddress = (): Chosen => ROOMS.find(({ name }) => location.hash === `#${name}`)?.name ?? "line";
+
 const UNFETCHED =
   "This part of the page could not be fetched. Is the network there? Press its name to try again.";
 
@@ -28,7 +30,8 @@ const FAULTY =
 
 /**
  * The rooms of the page: the line, and what else there is to know of the same plan. The line stays where it is and
- * goes on checking; each other room is fetched when it is first entered.
+ * goes on checking; each other room is fetched when it is first entered. The address tells which one is shown, so that
+ * the page comes back to it when it is loaded again, and the browser's own buttons go from room to room.
  */
 export class Rooms {
   readonly #line: HeadfallLine;
@@ -52,12 +55,21 @@ export class Rooms {
     this.#main.addEventListener("edit-wanted", (event) => this.#editWanted(event));
     document.addEventListener("room-wanted", (event) => {
       const room = (event as CustomEvent<{ room?: unknown }>).detail?.room;
-      if (room === "line" || ROOMS.some(({ name }) => name === room)) void this.enter(room as Chosen);
+      if (room === "line" || ROOMS.some(({ name }) => name === room)) this.#goTo(room as Chosen);
     });
+    // A plan that comes by a link is in the address too, and means the line.
+    addEventListener("popstate", () => void this.#enter(roomInAddress()));
     this.#show();
+    if (roomInAddress() !== "line") void this.#enter(roomInAddress());
   }
 
-  async enter(room: Chosen): Promise<void> {
+  #goTo(room: Chosen): void {
+    const place = location.pathname + location.search + (room === "line" ? "" : `#${room}`);
+    if (room !== roomInAddress()) history.pushState(null, "", place);
+    void this.#enter(room);
+  }
+
+  async #enter(room: Chosen): Promise<void> {
     this.#chosen = room;
     this.#words = "";
     this.#show();
@@ -100,7 +112,7 @@ export class Rooms {
       html`<nav aria-label="Rooms of this plan">
           ${rooms.map(
             ({ name, label }) => html`<button
-              aria-current=${name === this.#chosen ? "page" : nothing} @click=${() => void this.enter(name)}
+              aria-current=${name === this.#chosen ? "page" : nothing} @click=${() => this.#goTo(name)}
             >${label}</button>`,
           )}
         </nav>
