@@ -1,6 +1,7 @@
 import { checkPens } from "./check-pens.js";
 import { checkReadings } from "./check-readings.js";
 import { checkReadingsRise, checkSurvey } from "./check-series.js";
+import { checkWeather } from "./check-weather.js";
 import { type Entry, entries, fitProblem, isEntry, lengthOf, type Report } from "./entry.js";
 import { readFittingText, unknownName } from "./find-names.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
@@ -27,6 +28,7 @@ export function checkReferences(document: Entry): Problem[] {
       report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
   });
   checkPens(document, report);
+  checkWeather(document, report);
   const own = document["ownDrinkers"];
   if (isEntry(own)) {
     for (const [name, drinker] of Object.entries(own)) {

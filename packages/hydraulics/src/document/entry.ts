@@ -23,7 +23,7 @@ export const entries = (value: unknown): Entry[] =>
 export const lengthOf = (typed: unknown) => siOf(typed, "length");
 
 /** SI of what was typed; undefined where it cannot be read. */
-export function siOf(typed: unknown, kind: "length" | "volume"): number | undefined {
+export function siOf(typed: unknown, kind: "length" | "volume" | "temperature"): number | undefined {
   const read = readQuantity(typed, kind);
   return read.ok ? read.quantity.si : undefined;
 }

@@ -19,7 +19,7 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
     case "custom":
       return [customProblem(path, issue.params as unknown as CustomFault)];
     case "invalid_type":
-      return [typeProblem(path, value, issue.expected)];
+      return [typeProblem(path, value, issue.expected, steps)];
     case "unrecognized_keys":
       return issue.keys.map((key) => unknownKey([...steps, key]));
     case "invalid_union":
@@ -85,21 +85,52 @@ const TYPE_WORDS: Readonly<Record<string, string>> = {
   record: "an object in curly brackets",
 };
 
-function typeProblem(path: string, value: unknown, expected: string): Problem {
+/** What a bare number most likely lacks, by the key it stands at. */
+const UNIT_OF_KEY: Readonly<Record<string, string>> = {
+  age: "weeks",
+  light: "h",
+  high: "degC",
+  low: "degC",
+  water: "degC",
+  lay: "%",
+  runoff: "%",
+  area: "m2",
+  each: "L",
+  firstFlush: "L",
+  volume: "L",
+  hose: "L/min",
+  need: "mL/min",
+  flow: "mL/min",
+};
+
+const nothingAt = (path: string, words: string): Problem => ({
+  code: "missing",
+  path,
+  found: "nothing",
+  allowed: `Here stands ${words}.`,
+  mend: "Add it.",
+});
+
+function typeProblem(path: string, value: unknown, expected: string, steps: readonly PathStep[]): Problem {
   const words = TYPE_WORDS[expected] ?? expected;
-  if (value === undefined) {
-    return { code: "missing", path, found: "nothing", allowed: `Here stands ${words}.`, mend: "Add it." };
-  }
+  if (value === undefined) return nothingAt(path, words);
   const unitless = expected === "string" && typeof value === "number" && Number.isFinite(value);
+  const unit = unitOf(steps);
   return {
     code: "wrongType",
     path,
     found: writeFound(value),
     allowed: unitless ? "A quantity is text with its unit." : `Here stands ${words}.`,
     mend: unitless
-      ? `Write for instance "${value} cm", with the unit you mean.`
+      ? `Write for instance "${value} ${unit}", with the unit you mean.`
       : "Mend it or leave the key out.",
   };
+}
+
+function unitOf(steps: readonly PathStep[]): string {
+  const [above, key] = steps.slice(-2);
+  if (above === "refill" && key === "every") return "h";
+  return UNIT_OF_KEY[String(key)] ?? "cm";
 }
 
 /** A name given as a key, where that name cannot be one. */
@@ -175,11 +206,13 @@ function noWayFits(errors: readonly (readonly z.core.$ZodIssue[])[], path: strin
     if (issue.code === "invalid_type") return [TYPE_WORDS[issue.expected] ?? issue.expected];
     return issue.code === "invalid_value" ? issue.values.map((choice) => JSON.stringify(choice)) : [];
   });
+  const words = [...new Set(kinds)].join(", or ");
+  if (value === undefined) return nothingAt(path, words);
   return {
     code: "wrongType",
     path,
     found: writeFound(value),
-    allowed: `Here stands ${[...new Set(kinds)].join(", or ")}.`,
+    allowed: `Here stands ${words}.`,
     mend: "Mend it or leave the key out.",
   };
 }

@@ -50,7 +50,7 @@ function faultIn(typed: string, kind: QuantityKind, range: Range): CustomFault |
   return {
     fault: "range",
     found: JSON.stringify(typed),
-    allowed: `Here a ${kind} is ${range.words}.`,
+    allowed: `Here ${kind === "area" ? "an" : "a"} ${kind} is ${range.words}.`,
     mend: "Check the unit and the figure.",
   };
 }

@@ -46,7 +46,7 @@ function tellingWords(text: string): readonly string[] {
 /** 1 for equal words, less for words that differ by a letter in three at most, 0 beyond. */
 function wordLikeness(word: string, other: string): number {
   if (word === other) return 1;
-  if (Math.min(word.length, other.length) < 4) return 0;
+  if (Math.min(word.length, other.length) < 3) return 0;
   const alike = 1 - editDistance(word, other) / Math.max(word.length, other.length);
   return alike >= 0.6 ? alike : 0;
 }
