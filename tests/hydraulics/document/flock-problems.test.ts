@@ -74,7 +74,9 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "a bird that no table has",
     birds({ kind: "henn" }),
-    [`pens[0].birds.kind: found "henn". No bird of that name is in the tables. Did you mean "hen" or "guinea-fowl" or "turkey-hen"?`],
+    [
+      `pens[0].birds.kind: found "henn". No bird of that name is in the tables. Did you mean "hen" or "guinea-fowl" or "turkey-hen"?`,
+    ],
   ],
   [
     "a bird like none",
