@@ -118,7 +118,9 @@ function growPens(
   for (const pen of pens) {
     pen.places = pen.giving.map((d) => placeAt(line, d, state, rounds === 1 ? undefined : moment.atWork));
     pen.load = crowdLoad(pen.want.batches, pen.places);
-    const wanted = rounds > MOST_ROUNDS ? pen.giving.length : Math.min(pen.giving.length, pen.load.atOnce);
+    // The line is never judged as if nobody came: where any bird drinks, one drinker is at work.
+    const atOnce = pen.load.demand > 0 ? Math.max(1, pen.load.atOnce) : 0;
+    const wanted = rounds > MOST_ROUNDS ? pen.giving.length : Math.min(pen.giving.length, atOnce);
     if (wanted <= pen.busiest) continue;
     pen.busiest = wanted;
     putToWork(pen.order, pen.gives, wanted - pen.stated, moment.atWork);
