@@ -76,6 +76,30 @@ describe("howLongItLasts", () => {
     expect(filled({ hose: "1 L/min" })).toBeCloseTo(filled("none"), 12);
   });
 
+  test("half of the drinkers are dry though another vessel is filled meanwhile; not while their own is", () => {
+    const small = { vessel: { shape: "upright", diameter: "30 cm", height: "80 cm" }, stand: "1 m" };
+    const slope = (from: string, id: string) => ({
+      from,
+      length: "4 m",
+      fall: "-160 cm",
+      drinkers: { id, kind: "nipple-side-action", count: 6, every: "50 cm" },
+    });
+    const halfDry = (left: unknown, right: unknown) =>
+      lastingOf({
+        headfall: 1,
+        sources: [
+          { id: "left", ...small, refill: left },
+          { id: "right", ...small, refill: right },
+        ],
+        runs: [slope("left", "left nipples"), slope("right", "right nipples")],
+        pens: [{ birds: { kind: "hen", count: 40 } }],
+      }).cases.size.halfDry;
+    const alone = halfDry("none", "none")!;
+    // The drinkers of one vessel are half of all; they give out one after another, over more than the 2 h between two rounds.
+    expect(halfDry({ every: "2 h" }, "none")).toBeGreaterThan(alone);
+    expect(halfDry({ every: "2 h" }, { every: "2 h" })).toBeUndefined();
+  });
+
   test("more birds, more heat, less water: never longer", () => {
     const end = (birds: number, high: string, full: string) =>
       lastingOf({

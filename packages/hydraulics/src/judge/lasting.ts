@@ -1,7 +1,8 @@
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { flockInDays, flockInHeat } from "../model/flock-on.js";
-import { type Drawdown, drawDown, type LevelPoint, type Refill } from "../simulate/drawdown.js";
+import { type Drawdown, drawDown, type LevelPoint } from "../simulate/drawdown.js";
+import type { DrawnPool, Refill } from "../simulate/drawn-pool.js";
 import type { IntakeFigure } from "../simulate/pen-draw.js";
 import { givesAll } from "../simulate/pool.js";
 import { type AskedPlan, askPlan, DRIP, MORNING } from "./asked-plan.js";
@@ -136,14 +137,14 @@ function oneCase(
   const drawdown = follow(horizon);
   return {
     name,
-    ...readEvents(asked, drawdown, pools.length),
+    ...readEvents(asked, drawdown, pools),
     firstDay: follow(DAY).balance.drawn,
     levels: drawdown.levels,
     balance: drawdown.balance,
   };
 }
 
-function readEvents(asked: AskedPlan, { events, until }: Drawdown, pools: number) {
+function readEvents(asked: AskedPlan, { events, until }: Drawdown, pools: readonly DrawnPool[]) {
   const { line } = asked.judged;
   const after = (time: number) => time - MORNING;
   const dry = events.filter((event) => event.kind === "drinkerDry");
@@ -153,10 +154,10 @@ function readEvents(asked: AskedPlan, { events, until }: Drawdown, pools: number
   for (const event of events) {
     if (event.kind !== "empty") continue;
     emptied.add(event.pool);
-    if (emptied.size === pools) empty ??= after(event.time);
+    if (emptied.size === pools.length) empty ??= after(event.time);
   }
   const half = Math.ceil(line.drinkers.count / 2);
-  const halfDry = dryTogether(events, half);
+  const halfDry = dryTogether(events, pools, half);
   return {
     firstDry:
       dry[0] === undefined
@@ -175,17 +176,28 @@ function readEvents(asked: AskedPlan, { events, until }: Drawdown, pools: number
   };
 }
 
-/** When first so many drinkers are dry together; a refill makes those that it reaches give again. */
-function dryTogether(events: Drawdown["events"], count: number): number | undefined {
+/** When first so many drinkers are dry together; a refill makes those that its water stands above give again. */
+function dryTogether(
+  events: Drawdown["events"],
+  pools: readonly DrawnPool[],
+  count: number,
+): number | undefined {
   if (count === 0) return undefined;
   const dry = new Set<number>();
   for (const event of events) {
-    if (event.kind === "refilled") dry.clear();
+    if (event.kind === "refilled") for (const drinker of reachedBy(event.source, pools)) dry.delete(drinker);
     if (event.kind !== "drinkerDry") continue;
     dry.add(event.drinker);
     if (dry.size >= count) return event.time;
   }
   return undefined;
+}
+
+/** Drinkers that give when this source is full. */
+function reachedBy(source: number, pools: readonly DrawnPool[]): number[] {
+  const pool = pools.find(({ stores }) => stores.some((store) => store.source === source));
+  const top = pool?.stores.find((store) => store.source === source)?.top ?? Number.NEGATIVE_INFINITY;
+  return (pool?.dryBelow ?? []).filter(({ surface }) => surface < top).map(({ drinker }) => drinker);
 }
 
 function usableOf(asked: AskedPlan, index: number): number {
