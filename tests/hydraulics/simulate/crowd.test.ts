@@ -4,8 +4,9 @@ import { buildMoments } from "../../../packages/hydraulics/src/model/moment.js";
 import { crowdOf, putToWork } from "../../../packages/hydraulics/src/simulate/crowd.js";
 import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
 import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
+import type { BirdKind } from "../../../packages/hydraulics/src/tables/bird-types.js";
 import { lineOf } from "../model/built.js";
-import { batch, flockOf } from "./made-birds.js";
+import { batch, flockOf, PLAIN_BIRD } from "./made-birds.js";
 
 const NOTHING_STATED: ReadonlySet<number> = new Set();
 const sources = (stand: string) => [
@@ -105,6 +106,16 @@ describe("crowdOf", () => {
     const crowd = crowdOf(line, flockOf(line, [{ batches: [batch(30, { ageDays: -3 })] }]), NOTHING_STATED);
     expect(crowd.pens[0]).toMatchObject({ busiest: 0, want: { birds: 0, busiestHour: undefined } });
     expect(crowd.atWork.every((one) => one === 0)).toBe(true);
+  });
+
+  it("puts one drinker to work for a few chicks, though fewer than one drinks at once", () => {
+    const line = thin();
+    const sip: BirdKind = { ...PLAIN_BIRD, size: [{ ...PLAIN_BIRD.size[0]!, intake: 1e-6 }] };
+    const few = { batches: [batch(5, { kind: sip })] };
+    const { pens, atWork } = crowdOf(line, flockOf(line, [few]), NOTHING_STATED);
+    expect(pens[0]!.load.atOnce).toBe(0);
+    expect(pens[0]!.busiest).toBe(1);
+    expect(atWork.reduce((sum, one) => sum + one, 0)).toBe(1);
   });
 
   it("counts drinkers above the water as none, and so many as it takes beyond them as at work", () => {

@@ -78,7 +78,10 @@ const NOBODY: CrowdLoad = {
 export function numbersAtOnce(birds: number, load: number): { atOnceAlone: number; atOnce: number } {
   const share = Math.min(1, load / birds);
   const atOnceAlone = share >= 1 ? birds : binomialQuantile(birds, share, TOGETHER.share);
-  return { atOnceAlone, atOnce: Math.min(birds, Math.ceil(TOGETHER.factor * atOnceAlone - 1e-9)) };
+  return {
+    atOnceAlone,
+    atOnce: Math.min(birds, Math.max(0, Math.ceil(TOGETHER.factor * atOnceAlone - 1e-9))),
+  };
 }
 
 export function meanRate(places: readonly DrinkerPlace[], fastest: number): number {
