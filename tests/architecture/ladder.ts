@@ -88,7 +88,7 @@ function checkImports(file: SourceFile, ladder: Ladder): string[] {
 
 /** Example plans and figures lie where readers look for them; the ladder is about code. */
 function isData(path: string): boolean {
-  return /\.(json|csv)(\?raw)?$/.test(path);
+  return /\.(json|csv)(\?raw|\?url)?$/.test(path);
 }
 
 function mayImport(from: Place, to: Place, ladder: Ladder): boolean {

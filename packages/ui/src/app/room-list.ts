@@ -26,6 +26,12 @@ export const ROOMS = [
     tag: "headfall-time",
     load: async () => (await import("../time/time-element.js")).HeadfallTime,
   },
+  {
+    name: "rain",
+    label: "Rain",
+    tag: "headfall-rain",
+    load: async () => (await import("../rain/rain-element.js")).HeadfallRain,
+  },
 ] as const satisfies readonly Room[];
 
 export type RoomName = (typeof ROOMS)[number]["name"];

@@ -13,6 +13,7 @@ export type FieldKind =
   | "distance"
   | "bore"
   | "head"
+  | "area"
   | "flow"
   | "temperature"
   | "volume"
@@ -53,6 +54,7 @@ export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
   distance: quantityRules("length", { metric: "m", us: "ft" }, typedDistance),
   bore: quantityRules("length", { metric: "mm", us: "in" }, typedSmall),
   head: quantityRules("head", { metric: "cm", us: "in" }),
+  area: quantityRules("area", { metric: "m2", us: "ft2" }),
   flow: quantityRules("flow", { metric: "mL/min", us: "fl oz/min" }),
   volume: quantityRules("volume", { metric: "L", us: "gal" }),
   temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),

@@ -1,4 +1,4 @@
-import type { Checked, Plan } from "@headfall/hydraulics";
+import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { HowGot } from "../kernels/how-got/how-got.js";
 import { howGotOf } from "../kernels/how-got/how-got-of.js";
@@ -25,6 +25,7 @@ export class HeadfallHow extends LitElement {
   static override properties = {
     checked: { attribute: false },
     plan: { attribute: false },
+    rain: { attribute: false },
     subject: { attribute: false },
     system: {},
     trail: { state: true },
@@ -35,6 +36,8 @@ export class HeadfallHow extends LitElement {
   declare checked: Checked | undefined;
   /** The plan as typed; for what only it knows. */
   declare plan: Plan | undefined;
+  /** What a record of rain came to; for figures of it. */
+  declare rain: RainSupply | undefined;
   /** Which number is told of; undefined while the panel is closed. */
   declare subject: HowSubject | undefined;
   /** Units shown: "metric" or "us". */
@@ -50,6 +53,7 @@ export class HeadfallHow extends LitElement {
     super();
     this.checked = undefined;
     this.plan = undefined;
+    this.rain = undefined;
     this.subject = undefined;
     this.system = "metric";
     this.trail = [];
@@ -76,7 +80,7 @@ export class HeadfallHow extends LitElement {
 
   override render() {
     if (this.subject === undefined || this.checked === undefined) return nothing;
-    const how = howGotOf(this.subject, this.checked, this.plan, this.system);
+    const how = howGotOf(this.subject, this.checked, this.plan, this.system, this.rain);
     return html`<div class="panel" part="panel" popover="manual" role="dialog" aria-labelledby="title"
       @keydown=${this.#keyPressed} @how-wanted=${this.#askedInside}>
       <header>

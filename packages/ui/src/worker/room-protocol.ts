@@ -7,6 +7,10 @@ import type {
   Mark,
   Plan,
   Problem,
+  RainReading,
+  RainReadingOptions,
+  RainRecord,
+  RainSupply,
   WeeksJudging,
 } from "@headfall/hydraulics";
 
@@ -41,6 +45,21 @@ export type RoomQuestion =
       readonly count: number;
       readonly hot: boolean;
       readonly figure: "expect" | "size";
+    }
+  | {
+      readonly kind: "record";
+      /** Of the file. */
+      readonly text: string;
+      /** Answers to what was asked of it before. */
+      readonly options: RainReadingOptions;
+    }
+  | {
+      readonly kind: "rain";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      readonly record: RainRecord;
+      readonly source: number;
+      readonly figure: "expect" | "size";
     };
 
 export type WeeksAnswer = Extract<WeeksJudging, { ok: true }>;
@@ -58,6 +77,8 @@ export interface RoomAnswers {
   readonly time: TimeAnswer;
   readonly day: DayResult;
   readonly days: DaysSummary;
+  readonly record: RainReading;
+  readonly rain: RainSupply;
 }
 export type RoomAnswer<Kind extends RoomQuestion["kind"]> =
   | { readonly ok: true; readonly answer: RoomAnswers[Kind] }

@@ -90,7 +90,7 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
     case "lasts":
       return howLasts(request, subject);
     case "rain":
-      return howRain(request, subject.what, subject.run ?? 0);
+      return howRain(request, subject.what, subject.way ?? 0);
     default:
       if ("pen" in subject) return explainPen(subject, request);
       return "run" in subject ? explainRun(subject, request) : explainSource(subject, request);

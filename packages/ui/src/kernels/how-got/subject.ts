@@ -42,8 +42,8 @@ export type HowSubject =
   | { readonly of: "drinkersNeeded"; readonly pen: number; readonly device: number }
   | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
   | { readonly of: "dailyFall"; readonly source: number }
-  /** Of the record of rain that was reckoned through; `run` is the way it was, the first where it is left out. */
-  | { readonly of: "rain"; readonly what: RainFigure; readonly run?: number };
+  /** Of the record of rain that was reckoned through; `way` is how, by its place, the first where it is left out. */
+  | { readonly of: "rain"; readonly what: RainFigure; readonly way?: number };
 
 /** What of a record of rain is asked. */
 export type RainFigure =
@@ -72,7 +72,7 @@ export const HOW_SUBJECTS = [
   ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
-  ...["drinkersNeeded", "lasts", "dailyFall"],
+  ...["drinkersNeeded", "lasts", "dailyFall", "rain"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

@@ -1,0 +1,241 @@
+import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import { fieldStyles } from "../fields/fields.styles.js";
+import { TypingController } from "../fields/typing-controller.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
+import { yearsOf } from "../kernels/rain/rain-years.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { controls } from "../styles/controls.js";
+import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { answerView, partsView, runsView } from "./answer-view.js";
+import { calendarView } from "./calendar-view.js";
+import { figureView } from "./figure-view.js";
+import { howView } from "./how-view.js";
+import { openExample, openFile } from "./open-record.js";
+import { rainStyles } from "./rain.styles.js";
+import { RainController } from "./rain-controller.js";
+import { recordView } from "./record-view.js";
+import { roofView } from "./roof-view.js";
+import { type RainActs, type RainRoom, type RainSaid, YEARS_SHOWN } from "./room.js";
+import { sizesView } from "./sizes-view.js";
+import { balanceView, cautionsView, overflowView } from "./water-view.js";
+
+/**
+ * Whether a vessel under a roof would have kept a plan's birds through a record of daily rain: days short, a calendar,
+ * sizes that never fail, overflow, and where all the water went.
+ *
+ * @element headfall-rain
+ * @fires edit-wanted  when the user wants the plan changed
+ * @fires room-wanted  when the user wants to go to the birds
+ */
+export class HeadfallRain extends LitElement {
+  static override properties = {
+    plan: { attribute: false },
+    checked: { attribute: false },
+    system: {},
+    day: {},
+    refusal: {},
+    source: { state: true },
+    figure: { state: true },
+    runIndex: { state: true },
+    firstYear: { state: true },
+    lookedAt: { state: true },
+    how: { state: true },
+  };
+  static override styles = [tokens, controls, fieldStyles, tableStyles, rainStyles];
+
+  declare plan: Plan | undefined;
+  /** What the check found out, perhaps of an older plan. */
+  declare checked: Checked | undefined;
+  /** Units shown and written. */
+  declare system: UnitSystem;
+  /** Today, "2026-07-04"; counts where the plan names no day. */
+  declare day: string | undefined;
+  /** Why the last edit was refused; empty when it was not. */
+  declare refusal: string;
+  /** The source chosen; the first with a roof until one is. */
+  declare private source: number | undefined;
+  declare private figure: "expect" | "size";
+  declare private runIndex: number;
+  declare private firstYear: number;
+  declare private lookedAt: number;
+  /** The number whose making is told of. */
+  declare private how: HowSubject | undefined;
+
+  readonly #typing = new TypingController(this);
+  readonly #rain = new RainController(this);
+  readonly #width = new WidthController(this, "(min-width: 700px)");
+  #record: RainController["record"];
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.checked = undefined;
+    this.system = "metric";
+    this.day = undefined;
+    this.refusal = "";
+    this.source = undefined;
+    this.figure = "size";
+    this.runIndex = 0;
+    this.firstYear = 0;
+    this.lookedAt = 0;
+    this.how = undefined;
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("plan")) {
+      if ((changed.get("plan")?.sources.length ?? 0) !== this.plan?.sources.length) {
+        this.#typing.forgetAll();
+        this.source = undefined;
+      }
+      this.#typing.planChanged();
+    }
+    const asked = changed as ReadonlyMap<PropertyKey, unknown>;
+    if (this.plan !== undefined && ["plan", "day", "source", "figure"].some((key) => asked.has(key))) {
+      const { plan, day, figure } = this;
+      this.#rain.ask({ plan, day, figure, source: this.#sourceOf(plan) });
+    }
+    if (this.#rain.record !== this.#record) this.#recordCame(this.#rain.record);
+  }
+
+  /** A question of the record waits for its answer where the keyboard then is. */
+  override updated(): void {
+    const asked = this.renderRoot.querySelector<HTMLElement>("#rain-asked");
+    if (asked !== null && asked.dataset["met"] === undefined) {
+      asked.dataset["met"] = "yes";
+      asked.focus();
+    }
+  }
+
+  /** A new record is opened on its last years. */
+  #recordCame(record: RainController["record"]): void {
+    this.#record = record;
+    const years = record === undefined ? [] : yearsOf(record.firstDay, record.rain.length);
+    this.firstYear = Math.max(0, years.length - YEARS_SHOWN);
+    this.lookedAt = years[this.firstYear]?.from ?? 0;
+  }
+
+  #sourceOf({ sources }: Plan): number {
+    const roofed = sources.findIndex(({ roof }) => roof !== undefined);
+    const open = sources.findIndex(({ feed }) => feed === undefined);
+    return this.source ?? (roofed >= 0 ? roofed : Math.max(0, open));
+  }
+
+  override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const said = this.#said(plan);
+    const stray = this.#typing.strayRefusal;
+    const { isOld, problems, supply } = this.#rain;
+    return html`
+      <h2>Will the rain do?</h2>
+      ${plan.pens === undefined ? this.#nobody() : nothing}
+      ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      ${this.#answer(said)}
+      <div class="rest">
+        <section class="say" aria-label="Roof and record">${roofView(said)} ${recordView(said)} ${figureView(said)}</section>
+        <div class="told ${isOld && supply !== undefined ? "older" : ""}">${this.#told(said)}</div>
+      </div>
+      <headfall-how .plan=${plan} .checked=${this.checked} .rain=${supply} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+    `;
+  }
+
+  /** What is known of the plan as it is now: of birds, under a roof, through a record. */
+  #known({ plan, source, rain: { record, supply } }: RainSaid): RainRoom | undefined {
+    const isAsked = plan.pens !== undefined && plan.sources[source]?.roof !== undefined;
+    return isAsked && record !== undefined && supply !== undefined ? this.#room(record, supply) : undefined;
+  }
+
+  #answer(said: RainSaid) {
+    const room = this.#known(said);
+    return room === undefined
+      ? nothing
+      : html`<div class=${said.rain.isOld ? "older" : ""}>${answerView(room)}</div>`;
+  }
+
+  #told(said: RainSaid) {
+    const room = this.#known(said);
+    if (room !== undefined)
+      return html`${partsView(room)} ${calendarView(room)} ${runsView(room)} ${sizesView(room)}
+        ${overflowView(room)} ${balanceView(room)} ${cautionsView(room)} ${howView(room)}`;
+    const { plan, source, system, rain } = said;
+    const { record, isOld, problems } = rain;
+    const hasRoof = plan.sources[source]?.roof !== undefined;
+    const missing = [
+      ...(hasRoof ? [] : ["Say how large the roof is that fills the vessel."]),
+      ...(record === undefined ? ["Open a record of daily rain, your own or an example."] : []),
+    ];
+    if (missing.length > 0)
+      return html`<p>Will a barrel under a roof keep the birds in water? It is gone through day by day with rain as it once fell.</p>
+        <ul>${missing.map((words) => html`<li>${words}</li>`)}</ul>${cautionsView({ system })}`;
+    return isOld && problems.length === 0
+      ? html`<p role="status">Going through the record day by day ...</p>`
+      : cautionsView({ system });
+  }
+
+  #nobody() {
+    return html`<p>Nobody drinks yet: say which birds drink from this line, and see whether the rain keeps up with them.
+      <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
+  }
+
+  readonly #closeHow = (): void => {
+    this.how = undefined;
+  };
+
+  readonly #goToBirds = (): void => {
+    this.dispatchEvent(
+      new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "birds" } }),
+    );
+  };
+
+  #said(plan: Plan): RainSaid {
+    const { system, figure } = this;
+    const source = this.#sourceOf(plan);
+    return { plan, source, system, figure, typing: this.#typing, rain: this.#rain, acts: this.#acts };
+  }
+
+  #room(record: RainRoom["record"], supply: RainRoom["supply"]): RainRoom {
+    const { checked, system, runIndex, firstYear } = this;
+    return {
+      ...{ checked, record, supply, system, runIndex, firstYear, acts: this.#acts },
+      isWide: this.#width.matches,
+      run: supply.runs[runIndex]!,
+      years: yearsOf(record.firstDay, record.rain.length),
+      day: Math.min(this.lookedAt, supply.days - 1),
+    };
+  }
+
+  readonly #acts: RainActs = {
+    openFile: (file) => void openFile(this.#rain, file),
+    openExample: (example) => void openExample(this.#rain, example),
+    answer: (options) => this.#rain.answer(options),
+    leave: () => this.#rain.leave(),
+    choose: (source) => {
+      this.source = source;
+    },
+    drink: (figure) => {
+      this.figure = figure;
+    },
+    reckon: (run) => {
+      this.runIndex = run;
+    },
+    showYears: (first) => {
+      this.firstYear = Math.max(0, first);
+    },
+    lookAt: (day) => {
+      this.lookedAt = day;
+      const years =
+        this.#record === undefined ? [] : yearsOf(this.#record.firstDay, this.#record.rain.length);
+      const at = years.findIndex(({ to }) => day < to);
+      // The calendar follows to the years of the day.
+      if (at < this.firstYear || at >= this.firstYear + YEARS_SHOWN)
+        this.firstYear = Math.max(0, Math.min(at, years.length - YEARS_SHOWN));
+    },
+  };
+}
