@@ -4,6 +4,7 @@ import {
   birdsForPlan,
   checkPlan,
   compareSizes,
+  judgeWeeks,
   readPlan,
   writeCheckDocument,
 } from "../../packages/hydraulics/src/index.js";
@@ -34,19 +35,23 @@ function planOf(file: string) {
 
 const undocumented = (value: unknown) => [...new Set(keysIn(value))].filter((key) => !documented.has(key));
 
-test.each(readdirSync(examples).filter((name) => name.endsWith(".json")))(
-  "every key of the results of %s is in check-result.md",
-  (file) => {
-    const plan = planOf(file);
-    const checking = checkPlan(plan, { samples: 10 });
-    const comparing = compareSizes(plan, { run: plan.runs[0]?.id ?? "run 1" });
-    if (!checking.ok || !comparing.ok) throw new Error(`${file} cannot be checked`);
-    expect(undocumented(JSON.parse(JSON.stringify(writeCheckDocument(checking.checked, "metric"))))).toEqual(
-      [],
-    );
-    expect(undocumented(JSON.parse(JSON.stringify(writeSizesDocument(comparing.comparison))))).toEqual([]);
-  },
-);
+const files = readdirSync(examples).filter((name) => name.endsWith(".json"));
+const withPens = files.filter((file) => planOf(file).pens !== undefined);
+
+test("some examples have birds", () => {
+  expect(withPens.length).toBeGreaterThan(2);
+});
+
+test.each(files)("every key of the results of %s is in check-result.md", (file) => {
+  const plan = planOf(file);
+  const checking = checkPlan(plan, { samples: 10 });
+  const comparing = compareSizes(plan, { run: plan.runs[0]?.id ?? "run 1" });
+  if (!checking.ok || !comparing.ok) throw new Error(`${file} cannot be checked`);
+  expect(undocumented(JSON.parse(JSON.stringify(writeCheckDocument(checking.checked, "metric"))))).toEqual(
+    [],
+  );
+  expect(undocumented(JSON.parse(JSON.stringify(writeSizesDocument(comparing.comparison))))).toEqual([]);
+});
 
 test("every key of what a check and the coming weeks say of birds is in check-result.md", () => {
   const plan = penPlan({
@@ -64,15 +69,22 @@ test("every key of what a check and the coming weeks say of birds is in check-re
   expect(undocumented(JSON.parse(JSON.stringify(weeks)))).toEqual([]);
 });
 
-test("every key of what birds drink and need is in check-result.md", () => {
-  const answer = birdsForPlan(planOf("alder-bank-brooder.json"), { weeks: 2 });
-  if (!answer.ok) throw new Error("the brooder cannot be asked about");
-  const document = writeBirdsDocument("brooder", answer.birds, "metric");
-  // The entries of tables are as the tables have them.
-  const without = (key: string, value: unknown) =>
-    ["rule", "sizeFrom", "expectFrom", "spilledFrom"].includes(key) ? null : value;
-  expect(undocumented(JSON.parse(JSON.stringify(document, without)))).toEqual([]);
-});
+test.each(withPens)(
+  "every key of what the birds of %s drink and need, and of their weeks, is there too",
+  (file) => {
+    const asked = { day: "2026-07-04", weeks: 2 };
+    const answer = birdsForPlan(planOf(file), asked);
+    const weeks = judgeWeeks(planOf(file), asked);
+    if (!answer.ok || !weeks.ok) throw new Error(`${file} cannot be asked about`);
+    const birds = writeBirdsDocument(file, answer.birds, "metric");
+    // The entries of tables are as the tables have them.
+    const without = (key: string, value: unknown) =>
+      ["rule", "sizeFrom", "expectFrom", "spilledFrom"].includes(key) ? null : value;
+    expect(undocumented(JSON.parse(JSON.stringify(birds, without)))).toEqual([]);
+    const judged = writeWeeksDocument(planOf(file), weeks, "metric");
+    expect(undocumented(JSON.parse(JSON.stringify(judged)))).toEqual([]);
+  },
+);
 
 test("every reason, finding and caution, and each of their figures, is in check-result.md", () => {
   const cases = [REASON_CASES, FINDING_CASES, CAUTION_CASES, BIRD_FINDING_CASES].flatMap((list) =>
