@@ -17,6 +17,8 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
   const days = readCount("days", own["days"], 1, 100_000);
   const jobs = readCount("jobs", own["jobs"], 1, 64);
   for (const read of [seed, days, jobs]) if (typeof read !== "number") return read;
+  if (days === 0) return { fault: "--days is a whole number from 1 to 100000." };
+  if (jobs === 0) return { fault: "--jobs is a whole number from 1 to 64." };
   const figure = own["figure"] ?? "expect";
   if (figure !== "expect" && figure !== "size") return { fault: "--figure is expect or size." };
   const weather = own["weather"] ?? "plan";
