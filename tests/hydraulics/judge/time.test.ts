@@ -5,6 +5,7 @@ import { carryingOf } from "../../../packages/hydraulics/src/judge/carrying.js";
 import { dailyMark } from "../../../packages/hydraulics/src/judge/daily-mark.js";
 import { goingAway } from "../../../packages/hydraulics/src/judge/going-away.js";
 import { howLongItLasts } from "../../../packages/hydraulics/src/judge/lasting.js";
+import { writeMarkLines } from "../../../packages/hydraulics/src/report/mark-text.js";
 import { penPlan } from "./pens.js";
 
 const DAY = 86_400;
@@ -211,6 +212,21 @@ describe("dailyMark", () => {
       expect(one.level).toBeGreaterThanOrEqual(outlet - 1e-9);
       if (k > 0) expect(one.level).toBeLessThanOrEqual(marks[k - 1]!.level);
     });
+  });
+
+  test("where the least a day may fall is under 4 mm, no fall is called too small", () => {
+    const markOf = (count: number) => {
+      const answer = dailyMark(planOf(bucket({ kind: "hen", count }, "21 degC")));
+      if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+      return { mark: answer.mark, lines: writeMarkLines(answer.mark, "metric") };
+    };
+    const [few, many] = [markOf(1), markOf(12)];
+    expect(few.mark.fall.low).toBeLessThan(0.004);
+    expect(few.mark.isTooSmallToRead).toBe(true);
+    expect(few.lines.join(" ")).not.toContain("Less than");
+    expect(many.mark.fall.low).toBeGreaterThan(0.004);
+    expect(many.mark.isTooSmallToRead).toBe(false);
+    expect(many.mark.stuckBelow).toBeCloseTo(many.mark.fall.low - 0.002, 12);
   });
 
   test("a source that is kept full has no mark; a level or source that is not there is the caller's mistake", () => {

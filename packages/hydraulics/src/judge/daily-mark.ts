@@ -50,7 +50,7 @@ export interface Mark {
   /** Falls more than this overnight: it leaks [m]; and what each further centimetre is a day [m³/day]. */
   readonly leakAbove: number;
   readonly leakPerCentimetre: number;
-  /** Whether a day's fall is too small to be read off a stick. */
+  /** Whether the least a day may fall is too small to be told from none on a stick. */
   readonly isTooSmallToRead: boolean;
   /** Whether it is kept full (a hose, a feed): then the level tells nothing and no mark can be made. */
   readonly isKeptFull: boolean;
@@ -114,7 +114,7 @@ function markOf(asked: AskedPlan, index: number, from: number): Mark {
     stuckBelow: Math.max(0, fallOf(low) - READING),
     leakAbove: nightFall + READING,
     leakPerCentimetre: light < DAY ? (area * 0.01 * DAY) / (DAY - light) : 0,
-    isTooSmallToRead: fallOf(expect) < 2 * READING,
+    isTooSmallToRead: fallOf(low) < 2 * READING,
     isKeptFull: source.feed !== undefined || asked.refills[index].kind === "hose",
     marks: expect.slice(1).map((level, d) => ({
       day: d + 1,
