@@ -34,7 +34,7 @@ export function runsView({ supply, runIndex, acts }: RainRoom) {
   return html`<section aria-labelledby="ways">
     <h3 id="ways">Reckoned four ways</h3>
     <p>Whether birds drink before or after the day's rain is not in a record: the truth lies between. Beginning full hides a want that beginning empty shows.</p>
-    <div class="scroller" role="region" aria-label="Reckoned four ways" tabindex="0"><table class="cards ways">
+    <div class="scroller" role="region" aria-label="Days short by way of reckoning" tabindex="0"><table class="cards ways">
       <thead><tr><th scope="col" class="words">Way</th><th scope="col">Days short</th><th scope="col">Longest, days</th><th scope="col">Days served</th><th scope="col">Water served</th></tr></thead>
       <tbody>${supply.runs.map(
         (run, index) => html`<tr aria-current=${index === runIndex ? "true" : nothing}>

@@ -17,7 +17,7 @@ const KIND = "roof fresh kind";
 
 /** The roof over a vessel: its fields, or a form to put one up. */
 export function roofView(said: RainSaid) {
-  const { plan, source, typing, acts } = said;
+  const { plan, source, acts } = said;
   const names = sourceNames(plan);
   const name = names[source] ?? "";
   const open = plan.sources.flatMap(({ feed }, index) => (feed === undefined ? [index] : []));
@@ -31,7 +31,7 @@ export function roofView(said: RainSaid) {
               ${open.map((index) => html`<option value=${index} ?selected=${index === source}>${names[index]}${plan.sources[index]?.roof === undefined ? "" : ", has a roof"}</option>`)}
             </select></div>`
     }
-    ${roof === undefined ? freshRoof(typing, source, name) : roofThere(said, name)}
+    ${roof === undefined ? freshRoof(said, name) : roofThere(said, name)}
   </fieldset>`;
 }
 
@@ -46,12 +46,12 @@ function roofThere({ plan, source, typing }: RainSaid, name: string) {
     </details>`;
 }
 
-function freshRoof(typing: TypingController, source: number, name: string) {
+function freshRoof({ typing, source, system }: RainSaid, name: string) {
   const put = () => putRoof(typing, source, name);
   return html`<form novalidate @submit=${pressForm(put)}>
     <p>No roof fills it yet.</p>
     ${freshView(AREA, typing)}
-    <p class="note quiet">Its footprint, not along the slope: a roof of 2 by 3 m has 6 m2.</p>
+    <p class="note quiet">Its footprint, not along the slope: a roof of ${system === "us" ? "6 by 8 ft has 48 ft2" : "2 by 3 m has 6 m2"}.</p>
     <div class="field"><label for="roof-kind">Surface</label>
       <select id="roof-kind" class="long" @change=${(event: Event) => typing.keep(KIND, (event.target as HTMLSelectElement).value)}>
         ${ROOF_CHOICES.map(({ value, words }) => html`<option value=${value} ?selected=${value === (typing.draft(KIND) ?? "")}>${words}</option>`)}
