@@ -65,6 +65,10 @@ const offline: Partial<VitePWAOptions> = {
     globPatterns: ["**/*.{js,css,html,svg,png,webmanifest}"],
     navigateFallback: "index.html",
     cleanupOutdatedCaches: true,
+    // Records of rain are fetched only when they are chosen; once they were, they work without a network too.
+    runtimeCaching: [
+      { urlPattern: /\.csv$/, handler: "CacheFirst", options: { cacheName: "headfall-examples" } },
+    ],
     // From the first visit on: parts of the page that are fetched later then come from the same version.
     clientsClaim: true,
     maximumFileSizeToCacheInBytes: 4_000_000,

@@ -226,3 +226,17 @@ test("the example is fetched when it is chosen, with where it is from; US units 
   expect(shown(view)).toMatch(/New York, 2012 to 2015: 1461 days.*wettest [\d.]+ in\. It has temperatures/);
   expect(shown(view)).toMatch(/Came in off the roof ?[\d,]+\.\d{4} gal/);
 });
+
+test("an example that cannot be fetched says so, and what is there stays", async () => {
+  const { view } = await rainRoom(underRoof);
+  openText(view, "first.csv", clearTable);
+  await answered(view);
+  const fetching = vi.spyOn(window, "fetch").mockRejectedValue(new TypeError("no network"));
+  unfold(view);
+  await userEvent.click(page.getByRole("button", { name: "Seattle, 2012 to 2015" }));
+  await expect
+    .poll(() => shown(view))
+    .toContain('"Seattle, 2012 to 2015" could not be read. The record before it stays.');
+  expect(shown(view)).toContain("Is the network there?");
+  fetching.mockRestore();
+});
