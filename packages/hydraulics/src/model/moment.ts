@@ -90,7 +90,11 @@ export function pressureSurfaceAt(line: Line, source: Source, level: number): nu
   const surface = source.base + level;
   if (source.vent.kind === "airTube") return Math.min(surface, source.base + source.vent.foot);
   if (source.vent.kind === "open" || level >= source.levels.full) return surface;
-  const drawn = volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, level);
+  // A hair below full, rounding may give it a hair more than full.
+  const drawn = Math.max(
+    0,
+    volumeAtLevel(source.shape, source.levels.full) - volumeAtLevel(source.shape, level),
+  );
   return Math.max(sealedHead(line, source, drawn), Math.min(surface, lowestDrinker(line)));
 }
 
