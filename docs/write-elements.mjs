@@ -124,6 +124,7 @@ function typesText() {
     ["store/plan-history.ts", "PlanStep"],
     ["store/plan-store.ts", "PlanListener"],
     ["kernels/how-got/subject.ts", "HowSubject"],
+    ["kernels/how-got/request.ts", "RoomTold"],
     ["kernels/profile-path.ts", "ProfilePath"],
     ["kernels/profile-request.ts", "ProfileRequest"],
     ["line/moments-view.ts", "Shown"],

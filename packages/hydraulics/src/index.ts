@@ -131,7 +131,14 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
-export { writeDaysText, writeDayText, writeDry, writePenDay, writeShare, writeWait } from "./report/day-text.js";
+export {
+  writeDaysText,
+  writeDayText,
+  writeDry,
+  writePenDay,
+  writeShare,
+  writeWait,
+} from "./report/day-text.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
@@ -171,7 +178,7 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
-export { TAKEN_IN } from "./simulate/crowd-want.js";
+export { deviceOf, TAKEN_IN } from "./simulate/crowd-want.js";
 export { type DayOptions, runDay } from "./simulate/day.js";
 export { SHORT_BELOW } from "./simulate/day-log.js";
 export * from "./simulate/day-result.js";

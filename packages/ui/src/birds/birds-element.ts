@@ -115,7 +115,7 @@ export class HeadfallBirds extends LitElement {
           ${CARE}
         </div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.#told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      <headfall-how .plan=${plan} .checked=${this.#told} .room=${this.#weeks.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
     `;
   }
 

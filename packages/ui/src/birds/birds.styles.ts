@@ -54,6 +54,7 @@ export const birdsStyles = css`
   .forces { list-style: none; padding: 0; margin: 0 0 0.5rem; }
   .forces li { margin: 0.15rem 0 0.15rem 1.4em; }
   .mark { display: inline-block; width: 1.4em; margin-left: -1.4em; }
+  .weeks th, .weeks td { white-space: normal; }
   .work { display: flex; flex-wrap: wrap; align-items: center; gap: 0.35rem 0.75rem; margin: 0.75rem 0; }
   .work progress { flex: 1 1 8rem; min-width: 6rem; height: 1.25rem; accent-color: var(--_accent); }
   details.sheet > summary h4 { margin: 0; }
@@ -61,6 +62,7 @@ export const birdsStyles = css`
   @media (max-width: 640px) {
     .cards tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards th[scope="row"] { grid-column: 1 / -1; }
+    .weeks tr { align-items: start; }
     .drunk th, .drunk td { padding-inline: 0.3rem; }
     .drunk .date { display: block; }
   }

@@ -1,34 +1,39 @@
 import { type WeekReport, writeReason } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { figuresIn } from "../kernels/how-got/figures.js";
+import { type HowSubject, keyOfSubject } from "../kernels/how-got/subject.js";
 import { showHead, showLength } from "../kernels/shown.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
+import { askHow, numberInTable, roveNumbers } from "../verdicts/number-button.js";
 import { verdictWord } from "../verdicts/verdict-mark.js";
 import { type BirdsRoom, weekName } from "./room.js";
 
-/** How the line does in each coming week: where its drinkers then hang, what head that leaves, and the verdict. */
+/** How the line does in each coming week: where its drinkers should hang, what head that leaves, and the verdict. */
 export function lineWeeksView(room: BirdsRoom) {
-  const { weeks, hotWeeks, isOld } = room;
+  const { weeks, hotWeeks, isOld, isWide } = room;
   if (weeks.length === 0 || weeks[0]!.worst === undefined) return nothing;
   const isHung = weeks.some(({ raised }) => raised.length > 0);
   return html`<section aria-labelledby="weeks-line" class=${isOld ? "older" : nothing}>
     <h3 id="weeks-line">The line in the coming weeks</h3>
+    ${worstView(room)}
     ${
       isHung
         ? nothing
         : html`<p class="quiet">No run is hung on cords: its drinkers stay where they are while the birds grow. Tick “Hung: goes up with the birds” at a run to see what raising it does.</p>`
     }
+    <details ?open=${isWide}><summary>Heights, heads and verdicts, week by week</summary>
     <div class="scroller" role="region" aria-label="The line by week" tabindex="0">
-      <table class="cards">
+      <table class="cards weeks" @click=${askHow} @keydown=${roveNumbers}>
         <thead><tr>
-          <th scope="col">Week</th>${isHung ? html`<th scope="col">Raised by</th><th scope="col">Drinkers hang at</th>` : nothing}
+          <th scope="col">Week</th><th scope="col">Should hang at</th>
+          ${isHung ? html`<th scope="col">Raised by</th><th scope="col">Hangs then at</th>` : nothing}
           <th scope="col">Head, full and idle</th><th scope="col">Head, lowest and busiest</th><th scope="col" class="words">Drinkers</th>
           ${hotWeeks.length === 0 ? nothing : html`<th scope="col" class="words">On a hot day</th>`}
         </tr></thead>
-        <tbody>${spansOf(room).map((span) => rowView(span, isHung))}</tbody>
+        <tbody>${spansOf(room).map((span, row) => rowView(span, isHung, row === 0))}</tbody>
       </table>
     </div>
-    ${worstView(room)}
+    </details>
   </section>`;
 }
 
@@ -41,6 +46,7 @@ interface Span {
 }
 
 interface Cells {
+  readonly should: readonly { readonly group: number; readonly name: string; readonly range: string }[];
   readonly raised: readonly string[];
   readonly hangs: readonly string[];
   readonly idle: string;
@@ -63,17 +69,23 @@ function spansOf(room: BirdsRoom): readonly Span[] {
 }
 
 function cellsOf({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | undefined): Cells {
-  const { raised, idleHead, flowingHead, counts } = week;
+  const { groups, raised, idleHead, flowingHead, counts } = week;
   const { alike } = figuresIn(system);
   const write = alike(...raised.map(({ raise }) => raise), 0.1);
+  const length = (value: number) => showLength(value, system);
   const range = ({ least, most }: WeekReport["idleHead"]) => {
     const [from, to] = [showHead(least, system), showHead(most, system)];
     return from === to ? from : `${from} to ${to}`;
   };
   return {
-    raised: raised.map(({ raise }) => write(raise)),
+    should: groups.flatMap(({ group, index, hangAt }) =>
+      hangAt === undefined
+        ? []
+        : [{ group: index, name: group, range: `${length(hangAt.low)} to ${length(hangAt.high)}` }],
+    ),
+    raised: raised.map(({ raise }) => (raise < 0 ? `${write(-raise)} lower` : write(raise))),
     hangs: raised.map(({ run, height }) => {
-      const at = height === undefined ? "not known" : showLength(height, system);
+      const at = height === undefined ? "not known" : length(height);
       return raised.length > 1 ? `${run}: ${at}` : at;
     }),
     idle: range(idleHead),
@@ -86,23 +98,36 @@ function cellsOf({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | unde
 const spanName = ({ first: { week }, last }: Span): string =>
   last === week ? weekName(week) : week === 0 ? `this week to week ${last}` : `weeks ${week} to ${last}`;
 
-function rowView(span: Span, isHung: boolean) {
+function rowView(span: Span, isHung: boolean, isFirst: boolean) {
   const { first, hot, cells } = span;
-  const lines = (texts: readonly string[]) => texts.map((text) => html`<div>${text}</div>`);
+  const { week } = first;
+  const number = (text: unknown, subject: WeekSubject) =>
+    numberInTable(text, keyOfSubject(subject), () => ({
+      subject,
+      describedBy: `line-week-${week}`,
+      // One stop of the tab key for the whole table.
+      isTabStop: isFirst && subject.of === "weekHead" && subject.which === "idle",
+    }));
   return html`<tr>
-    <th scope="row">${spanName(span)}</th>
+    <th scope="row" id="line-week-${week}">${spanName(span)}</th>
+    <td data-head="Should hang at">${cells.should.length === 0 ? "no table has it" : nothing}${cells.should.map(
+      ({ group, name, range }) =>
+        html`<div>${cells.should.length > 1 ? html`<span class="quiet">${name}</span> ` : nothing}${number(range, { of: "weekHang", week, group })}</div>`,
+    )}</td>
     ${
       isHung
-        ? html`<td data-head="Raised by">${lines(cells.raised)}</td>
-            <td data-head="Drinkers hang at">${lines(cells.hangs)}</td>`
+        ? html`<td data-head="Raised by">${cells.raised.map((text, raised) => html`<div>${number(text, { of: "weekRaise", week, raised })}</div>`)}</td>
+            <td data-head="Hangs then at">${cells.hangs.map((text) => html`<div>${text}</div>`)}</td>`
         : nothing
     }
-    <td data-head="Head, full and idle">${cells.idle}</td>
-    <td data-head="Head, lowest and busiest">${cells.flowing}</td>
-    <td class="words" data-head="Drinkers">${verdictWord(first.verdict)}<div class="quiet">${cells.counts}</div></td>
-    ${hot === undefined ? nothing : html`<td class="words" data-head="On a hot day">${verdictWord(hot.verdict)}<div class="quiet">${cells.hotCounts}</div></td>`}
+    <td data-head="Head, full and idle">${number(cells.idle, { of: "weekHead", week, which: "idle" })}</td>
+    <td data-head="Head, lowest and busiest">${number(cells.flowing, { of: "weekHead", week, which: "flowing" })}</td>
+    <td class="words" data-head="Drinkers">${number(verdictWord(first.verdict), { of: "weekVerdict", week })}<div class="quiet">${cells.counts}</div></td>
+    ${hot === undefined ? nothing : html`<td class="words" data-head="On a hot day">${number(verdictWord(hot.verdict), { of: "weekVerdict", week, hot: true })}<div class="quiet">${cells.hotCounts}</div></td>`}
   </tr>`;
 }
+
+type WeekSubject = Extract<HowSubject, { of: `week${string}` }>;
 
 /** The first week that does worse than this one, and why. */
 function worstView({ weeks, hotWeeks, system }: BirdsRoom) {

@@ -1,5 +1,6 @@
 import type { Plan, Problem, WeekReport } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import type { RoomTold } from "../kernels/how-got/request.js";
 import { RoomAsker } from "../worker/ask-room.js";
 
 /** Weeks looked ahead beyond this one. */
@@ -11,6 +12,8 @@ const REST_MS = 300;
 export class WeeksController implements ReactiveController {
   weeks: readonly WeekReport[] = [];
   hotWeeks: readonly WeekReport[] = [];
+  /** Both, for figures that tell how they were got. */
+  told: RoomTold = {};
   /** Whether they are of an older plan, and are being judged anew. */
   isOld = false;
   /** How far that has come, from 0 to 1; undefined until it takes long enough to tell. */
@@ -79,6 +82,7 @@ export class WeeksController implements ReactiveController {
   #take(weeks: readonly WeekReport[], hotWeeks: readonly WeekReport[]): void {
     this.weeks = weeks;
     this.hotWeeks = hotWeeks;
+    this.told = { weeks, hotWeeks };
     this.#refuse([]);
   }
 

@@ -1,6 +1,7 @@
 import type { DayResult, DaysSummary, Plan, Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { type DayIndex, indexDay } from "../kernels/day/day-index.js";
+import type { RoomTold } from "../kernels/how-got/request.js";
 import { RoomAsker } from "../worker/ask-room.js";
 
 /** Rest after the last change before the day is run [ms]. */
@@ -21,6 +22,8 @@ export interface DayQuestion {
 export class DayController implements ReactiveController {
   result: DayResult | undefined;
   index: DayIndex | undefined;
+  /** The day, for figures that tell how they were got. */
+  told: RoomTold = {};
   /** What the day shown was run for. */
   shown: DayQuestion | undefined;
   problems: readonly Problem[] = [];
@@ -83,6 +86,7 @@ export class DayController implements ReactiveController {
     this.#asker.ask({ kind: "day", ...question }, (told) => {
       if (told.ok) {
         this.result = told.answer;
+        this.told = { day: told.answer };
         this.index = indexDay(told.answer);
         this.shown = question;
       }

@@ -3,7 +3,7 @@ import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { momentAt } from "../kernels/day/day-index.js";
-import { type DrawnWay, drawnWays } from "../kernels/day/drawn-ways.js";
+import { type DrawnWay, drawnWays, wayOfBusiest } from "../kernels/day/drawn-ways.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
@@ -57,7 +57,8 @@ export class HeadfallDay extends LitElement {
   declare private seed: number;
   declare private figure: "expect" | "size";
   declare private hot: boolean;
-  declare private way: number;
+  /** Which of the ways is drawn; undefined: the one where most birds drink at once. */
+  declare private way: number | undefined;
   /** The number whose making is told of. */
   declare private how: HowSubject | undefined;
   declare private layout: ProfileLayout | undefined;
@@ -80,7 +81,7 @@ export class HeadfallDay extends LitElement {
     this.seed = 1;
     this.figure = "expect";
     this.hot = false;
-    this.way = 0;
+    this.way = undefined;
     this.how = undefined;
     this.layout = undefined;
     this.addEventListener("how-wanted", ({ subject }) => {
@@ -129,7 +130,7 @@ export class HeadfallDay extends LitElement {
             : this.#told({ ...this.#choice(), ...this.#known(plan), result, index })
         }
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#days.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
     `;
   }
 
@@ -139,7 +140,7 @@ export class HeadfallDay extends LitElement {
     const ways = this.#waysOf(checked?.line);
     const played = {
       ...{ ...room, moment: momentAt(room.index, time), isPlaying, rate, ways, layout: this.layout },
-      way: Math.min(this.way, Math.max(0, ways.length - 1)),
+      way: this.way === undefined || this.way >= ways.length ? wayOfBusiest(ways, room) : this.way,
     };
     // What does not move is not gone through with every picture.
     const still = [result, checked, system, isWide];

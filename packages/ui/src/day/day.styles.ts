@@ -63,5 +63,5 @@ export const dayStyles = css`
     .drink-area { fill: none; stroke-width: 2; }
     .hatch-back { fill: Canvas; }
   }
-  @media print { .bar, .buttons, button:not(.number) { display: none; } .chart, table, .sheet { break-inside: avoid; } }
+  @media print { details::details-content { content-visibility: visible; block-size: auto; } .bar, .buttons, button:not(.number) { display: none; } .chart, table, .sheet { break-inside: avoid; } }
 `;

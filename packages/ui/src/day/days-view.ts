@@ -32,6 +32,8 @@ const ROWS: readonly {
   readonly words: string;
   of(pen: PenDays): OverDays;
   write(value: number): string;
+  /** Not told of where it never was. */
+  readonly isRare?: boolean;
 }[] = [
   { words: "Birds short", of: (pen) => pen.short, write: whole },
   { words: "Most at once", of: (pen) => pen.mostAtOnce, write: whole },
@@ -40,8 +42,8 @@ const ROWS: readonly {
   { words: "Wait of 95 in 100", of: (pen) => pen.wait95, write: writeWait },
   { words: "Longest wait", of: (pen) => pen.longestWait, write: writeWait },
   { words: "Gave up", of: (pen) => pen.gaveUp, write: whole },
-  { words: "Found no water", of: (pen) => pen.foundDry, write: whole },
-  { words: "No water at all, of the light", of: (pen) => pen.dry, write: writeShare },
+  { words: "Found no water", of: (pen) => pen.foundDry, write: whole, isRare: true },
+  { words: "No water at all, of the light", of: (pen) => pen.dry, write: writeShare, isRare: true },
 ];
 
 function penTable(pen: PenDays) {
@@ -49,8 +51,10 @@ function penTable(pen: PenDays) {
   return html`<div class="scroller" role="region" aria-label=${`Days of ${pen.pen}`} tabindex="0"><table class="days">
     <caption>${title}</caption>
     <thead><tr><td></td><th scope="col">One day in ten below</th><th scope="col">Middle day</th><th scope="col">One in ten above</th><th scope="col">Most</th></tr></thead>
-    <tbody>${ROWS.map(({ words, of, write }) => {
-      const { low, middle, high, most } = of(pen);
-      return html`<tr><th scope="row">${words}</th>${[low, middle, high, most].map((value) => html`<td>${write(value)}</td>`)}</tr>`;
-    })}</tbody></table></div>`;
+    <tbody>${ROWS.filter(({ of, isRare }) => isRare !== true || of(pen).most > 0).map(
+      ({ words, of, write }) => {
+        const { low, middle, high, most } = of(pen);
+        return html`<tr><th scope="row">${words}</th>${[low, middle, high, most].map((value) => html`<td>${write(value)}</td>`)}</tr>`;
+      },
+    )}</tbody></table></div>`;
 }

@@ -21,7 +21,7 @@ function drawingView(room: PlayedRoom) {
   if (checked === undefined || path === undefined) return nothing;
   return html`${ways.length < 2 ? nothing : wayChoice(room)}
     <div class="drawing">
-      <headfall-profile .checked=${checked} .path=${path} moment="ordinary" .drinker=${-1} .system=${system}
+      <headfall-profile .checked=${checked} .path=${path} moment="ordinary" .gradeWords=${"grade line of an ordinary hour"} .drinker=${-1} .system=${system}
         @profile-drawn=${(event: Event) => acts.drawn((event.target as HeadfallProfile).layout)}></headfall-profile>
       ${marksView(room)}
     </div>
@@ -30,16 +30,24 @@ function drawingView(room: PlayedRoom) {
       <li>${keyBird(true)} waiting for a place</li>
       <li><svg viewBox="0 0 30 16" width="30" height="16" aria-hidden="true"><path class="surface" d="M2 8H28"></path></svg> water in the source now</li>
     </ul>
-    <p class="quiet">Birds and the broken line across the source go with the day. The grade line, the water drawn filled and the verdicts are those of an ordinary hour.</p>`;
+    <p class="quiet">Birds and the broken line across the source go with the day. The grade line and the water drawn filled are those of an ordinary hour, the verdicts those of the line.</p>`;
 }
 
 const keyBird = (isWaiting: boolean) =>
   html`<svg viewBox="0 0 20 20" width="20" height="20" aria-hidden="true">${birdAt(10, 10, isWaiting)}</svg>`;
 
-function wayChoice({ ways, way, acts }: PlayedRoom) {
+function wayChoice({ ways, way, acts, index, result }: PlayedRoom) {
+  const pensAt = (drinkers: readonly number[]) =>
+    result.pens.flatMap(({ pen }, p) =>
+      index.drinkersOfPen[p]!.some((d) => drinkers.includes(d)) ? [pen] : [],
+    );
+  const named = ({ name, path }: PlayedRoom["ways"][number]) => {
+    const pens = pensAt(path.drinkers);
+    return pens.length === 0 ? name : `${name} (${pens.join(", ")})`;
+  };
   return html`<label class="choice">Drawn as far as
     <select @change=${(event: Event) => acts.lookAlong(Number((event.target as HTMLSelectElement).value))}>
-      ${ways.map(({ name }, k) => html`<option value=${k} ?selected=${k === way}>${name}</option>`)}
+      ${ways.map((each, k) => html`<option value=${k} ?selected=${k === way}>${named(each)}</option>`)}
     </select></label>`;
 }
 
@@ -54,7 +62,14 @@ function barView({ moment, isPlaying, rate, acts, result }: PlayedRoom) {
       <select @change=${(event: Event) => acts.speed(Number((event.target as HTMLSelectElement).value))}>
         ${SPEEDS.map((speed) => html`<option value=${speed.rate} ?selected=${speed.rate === rate}>${speed.words}</option>`)}
       </select></label>
-    ${busiest === undefined || busiest.mostAtOnce === 0 ? nothing : html`<button type="button" @click=${() => acts.seek(busiest.mostAt)}>Go to the busiest moment</button>`}
+    ${
+      busiest === undefined || busiest.mostAtOnce === 0
+        ? nothing
+        : html`<button type="button" @click=${() => {
+            acts.lookAlong(undefined);
+            acts.seek(busiest.mostAt);
+          }}>Go to the busiest moment</button>`
+    }
   </div>`;
 }
 

@@ -39,7 +39,7 @@ export interface DayActs {
   readonly playOrPause: () => void;
   readonly seek: (time: number) => void;
   readonly speed: (rate: number) => void;
-  readonly lookAlong: (way: number) => void;
+  readonly lookAlong: (way: number | undefined) => void;
   readonly drawn: (layout: ProfileLayout | undefined) => void;
   readonly runMany: () => void;
   readonly cancelMany: () => void;

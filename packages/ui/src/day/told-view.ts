@@ -10,6 +10,7 @@ import {
 import { html, nothing } from "lit";
 import { shortBatches } from "../kernels/day/short-birds.js";
 import { percentOf } from "../kernels/how-got/crowd.js";
+import type { DayPenFigure } from "../kernels/how-got/subject.js";
 import { showVolume } from "../kernels/shown.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { birdsWord, type DayRoom } from "./room.js";
@@ -38,7 +39,7 @@ export function toldView(room: DayRoom) {
   return html`<section aria-labelledby="told">
     <h3 id="told">What the day was like</h3>
     ${result.pens.map((pen) => html`<p>${writePenDay(pen, system)}</p>`)}
-    ${waterView(room)} ${shortView(room)} ${result.pens.map((pen) => penFigures(room, pen))}
+    ${waterView(room)} ${shortView(room)} ${result.pens.map((pen, p) => penFigures(room, pen, p))}
   </section>`;
 }
 
@@ -61,23 +62,24 @@ function shortView({ result, checked, system }: DayRoom) {
   return html`<h4>Who came short</h4>
     <ul class="short">${short.map(
       ({ pen, batch, birds, short: count, missing, least }) =>
-        html`<li><strong>${count} of ${birds}</strong>, ${name(pen, batch)} of ${result.pens[pen]?.pen}: ${showVolume(missing, system)} missing together; the worst got ${writeShare(least)} of what it wanted.</li>`,
+        html`<li><strong>${count} of ${birds}</strong>, ${name(pen, batch)} of ${result.pens[pen]?.pen}: ${numberButton(showVolume(missing, system), { of: "dayShort", inPen: pen, inBatch: batch })} missing together; the worst got ${writeShare(least)} of what it wanted.</li>`,
     )}</ul>`;
 }
 
 /** One pen's figures; beside those of the day, what the formula says of the busiest hour. */
-function penFigures({ checked }: DayRoom, pen: PenDay) {
+function penFigures({ checked }: DayRoom, pen: PenDay, inPen: number) {
   const p = checked?.flock?.pens.findIndex((one) => one.pen === pen.pen) ?? -1;
   const report = checked?.flock?.pens[p];
   const never = "more come than can drink";
+  const told = (what: DayPenFigure, words: string) => numberButton(words, { of: "dayPen", inPen, what });
   const rows: readonly (readonly [string, unknown])[] = [
-    ["Mean wait", writeWait(pen.meanWait)],
-    ["95 in 100 waited no more than", writeWait(pen.wait95)],
-    ["Longest wait", writeWait(pen.longestWait)],
-    ["Every place taken, of the light", writeShare(pen.allTaken)],
-    ["Most at once", `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`],
-    ["Gave up and came back", String(pen.gaveUp)],
-    ...(pen.foundDry === 0 ? [] : ([["Found no water", String(pen.foundDry)]] as const)),
+    ["Mean wait", told("meanWait", writeWait(pen.meanWait))],
+    ["95 in 100 waited no more than", told("wait95", writeWait(pen.wait95))],
+    ["Longest wait", told("longestWait", writeWait(pen.longestWait))],
+    ["Every place taken, of the light", told("allTaken", writeShare(pen.allTaken))],
+    ["Most at once", told("mostAtOnce", `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`)],
+    ["Gave up and came back", told("gaveUp", String(pen.gaveUp))],
+    ...(pen.foundDry === 0 ? [] : ([["Found no water", told("foundDry", String(pen.foundDry))]] as const)),
     ...(report === undefined || report.birds === 0
       ? []
       : ([

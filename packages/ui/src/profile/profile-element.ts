@@ -29,6 +29,7 @@ export class HeadfallProfile extends LitElement {
     system: {},
     window: { attribute: false },
     heldHeights: { attribute: false },
+    gradeWords: {},
     width: { state: true },
   };
   static override styles = [tokens, profileStyles];
@@ -47,6 +48,8 @@ export class HeadfallProfile extends LitElement {
   declare window: ProfileRequest["window"];
   /** Lowest and highest metre to keep on the drawing [m], so that its scale does not jump; undefined: as it fits. */
   declare heldHeights: ProfileRequest["heldHeights"];
+  /** What the bold grade line is called. */
+  declare gradeWords: string;
   declare private width: number;
   #request: ProfileRequest | undefined;
   #layout: ProfileLayout | undefined;
@@ -59,6 +62,7 @@ export class HeadfallProfile extends LitElement {
     this.moment = "fullIdle";
     this.drinker = 0;
     this.system = "metric";
+    this.gradeWords = "grade line now";
     this.width = 0;
   }
 
@@ -110,7 +114,7 @@ export class HeadfallProfile extends LitElement {
     this.#layout = layout;
     return html`<figure @click=${this.#pressed}>
       ${profileView(layout, { checked, drinker, system, unitSign: unit.sign, moment })}
-      <figcaption part="key">${profileKey(layout)}</figcaption>
+      <figcaption part="key">${profileKey(layout, this.gradeWords)}</figcaption>
     </figure>`;
   }
 

@@ -3,9 +3,9 @@ import type { ProfileLayout } from "../kernels/profile-layout.js";
 import { trimmed } from "../kernels/typed-quantity.js";
 
 /** What the lines of the drawing mean, and how far its two height scales differ from its lengths. */
-export function profileKey(layout: ProfileLayout) {
+export function profileKey(layout: ProfileLayout, gradeWords: string) {
   return html`
-    <span class="key">${sample("chosen")} grade line now</span>
+    <span class="key">${sample("chosen")} ${gradeWords}</span>
     <span class="key">${sample("extreme highest")} full, idle</span>
     <span class="key">${sample("extreme lowest")} lowest, busiest</span>
     ${layout.air.length === 0 ? nothing : html`<span class="key">${bubbles} air stays</span>`}

@@ -2,6 +2,7 @@ import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { HowGot } from "../kernels/how-got/how-got.js";
 import { howGotOf } from "../kernels/how-got/how-got-of.js";
+import type { RoomTold } from "../kernels/how-got/request.js";
 import { type HowSubject, isSameSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
@@ -26,6 +27,7 @@ export class HeadfallHow extends LitElement {
     checked: { attribute: false },
     plan: { attribute: false },
     rain: { attribute: false },
+    room: { attribute: false },
     subject: { attribute: false },
     system: {},
     trail: { state: true },
@@ -38,6 +40,8 @@ export class HeadfallHow extends LitElement {
   declare plan: Plan | undefined;
   /** What a record of rain came to; for figures of it. */
   declare rain: RainSupply | undefined;
+  /** What the room it is shown in had reckoned; for figures of it. */
+  declare room: RoomTold | undefined;
   /** Which number is told of; undefined while the panel is closed. */
   declare subject: HowSubject | undefined;
   /** Units shown: "metric" or "us". */
@@ -54,6 +58,7 @@ export class HeadfallHow extends LitElement {
     this.checked = undefined;
     this.plan = undefined;
     this.rain = undefined;
+    this.room = undefined;
     this.subject = undefined;
     this.system = "metric";
     this.trail = [];
@@ -80,7 +85,7 @@ export class HeadfallHow extends LitElement {
 
   override render() {
     if (this.subject === undefined || this.checked === undefined) return nothing;
-    const how = howGotOf(this.subject, this.checked, this.plan, this.system, this.rain);
+    const how = howGotOf(this.subject, this.checked, this.plan, this.system, this.rain, this.room);
     return html`<div class="panel" part="panel" popover="manual" role="dialog" aria-labelledby="title"
       @keydown=${this.#keyPressed} @how-wanted=${this.#askedInside}>
       <header>

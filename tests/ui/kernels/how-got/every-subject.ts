@@ -45,6 +45,7 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
   }
   if (checked.flock !== undefined) {
     yield* flockSubjects(checked.flock.pens);
+    yield* roomSubjects();
     for (const { index: pen, devices } of checked.flock.needed)
       for (let device = 0; device < devices.length; device++) yield { of: "drinkersNeeded", pen, device };
   }
@@ -52,6 +53,22 @@ export function* everySubject(checked: Checked, every = 1): Generator<HowSubject
   if (checked.flock !== undefined && checked.drinkers.length <= 12) yield* timeSubjects();
   for (let finding = 0; finding < checked.filling.length; finding++) yield { of: "filling", finding };
   for (let used = 0; used < checked.defaults.length; used++) yield { of: "default", used };
+}
+
+/** Of what a room had reckoned; without it they say that it is gone. */
+export function* roomSubjects(): Generator<HowSubject> {
+  yield { of: "weekHang", week: 1, group: 0 };
+  yield { of: "weekRaise", week: 1, raised: 0 };
+  yield { of: "weekHead", week: 1, which: "idle" };
+  yield { of: "weekHead", week: 1, which: "flowing" };
+  yield { of: "weekVerdict", week: 1 };
+  yield { of: "weekVerdict", week: 0, hot: true };
+  for (const what of ["meanWait", "wait95", "longestWait", "allTaken", "mostAtOnce"] as const)
+    yield { of: "dayPen", inPen: 0, what };
+  for (const what of ["gaveUp", "foundDry"] as const) yield { of: "dayPen", inPen: 0, what };
+  yield { of: "dayShort", inPen: 0, inBatch: 0 };
+  for (const what of ["bouts", "drawn", "busy", "leastFlow"] as const)
+    yield { of: "dayDrinker", at: 0, what };
 }
 
 function* timeSubjects(): Generator<HowSubject> {

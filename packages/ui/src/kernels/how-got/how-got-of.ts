@@ -2,6 +2,7 @@ import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { howBatchIntake, howFlockIntake } from "./birds.js";
 import { howPenAtOnce, howPenBout, howPenBoutSeconds, howPenLoad, howPenWaits } from "./crowd.js";
+import { howDay } from "./day.js";
 import { howFlow, howNeed } from "./drinker-flow.js";
 import { howHead, howStaticHead } from "./drinker-head.js";
 import { howCertainty, howMargin, howVerdict } from "./drinker-verdict.js";
@@ -10,6 +11,7 @@ import { howDrinkerHeight, howPointHead, howPointHeight } from "./heights.js";
 import type { HowGot } from "./how-got.js";
 import { howDrinkersNeeded } from "./needed.js";
 import { howRain } from "./rain.js";
+import type { RoomTold } from "./request.js";
 import { type HowRequest, requestOf } from "./request.js";
 import { howRunFlow, howRunReynolds, howRunVelocity } from "./run-flow.js";
 import { howRunLoss } from "./run-loss.js";
@@ -19,6 +21,7 @@ import { howSourceSurface } from "./source-surface.js";
 import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
 import type { HowSubject } from "./subject.js";
 import { howDailyFall, howLasts } from "./time.js";
+import { howWeek } from "./weeks.js";
 
 /**
  * How a number or mark of the page was got.
@@ -28,6 +31,7 @@ import { howDailyFall, howLasts } from "./time.js";
  * @param plan     the plan as typed, for what only it knows (single fittings, words as typed); may be left out
  * @param system   whose units to write in
  * @param rain     what a record of rain came to, for figures of it; may be left out
+ * @param room     what the room it is shown in had reckoned; may be left out
  * @returns undefined when the part is no longer there
  */
 export function howGotOf(
@@ -36,9 +40,10 @@ export function howGotOf(
   plan: Plan | undefined,
   system: UnitSystem,
   rain?: RainSupply,
+  room: RoomTold = {},
 ): HowGot | undefined {
   if (!isThere(subject, checked)) return undefined;
-  return explain(subject, requestOf(checked, plan, system, rain));
+  return explain(subject, requestOf(checked, plan, system, rain, room));
 }
 
 /** A plan may have changed since a number was pressed: its part may be gone. */
@@ -52,12 +57,17 @@ function isThere(
   if ("point" in subject) return subject.point in line.points.id;
   if (subject.of === "flockIntake") return flock !== undefined;
   if (subject.of === "lasts" || subject.of === "rain") return true;
+  // What a room had reckoned says so itself where it is gone.
+  if (isOfRoom(subject)) return true;
   if (subject.of === "drinkersNeeded")
     return flock?.needed[subject.pen]?.devices[subject.device] !== undefined;
   if ("batch" in subject) return flock?.pens[subject.pen]?.batches[subject.batch] !== undefined;
   if ("pen" in subject) return flock?.pens[subject.pen] !== undefined;
   return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
 }
+
+type RoomSubject = Extract<HowSubject, { of: `week${string}` | `day${string}` }>;
+const isOfRoom = (subject: HowSubject): subject is RoomSubject => /^(week|day)/.test(subject.of);
 
 function explain(subject: HowSubject, request: HowRequest): HowGot {
   switch (subject.of) {
@@ -87,6 +97,15 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howDefault(request, subject.used);
     case "flockIntake":
       return howFlockIntake(request, subject);
+    case "weekHang":
+    case "weekRaise":
+    case "weekHead":
+    case "weekVerdict":
+      return howWeek(request, subject);
+    case "dayPen":
+    case "dayShort":
+    case "dayDrinker":
+      return howDay(request, subject);
     case "lasts":
       return howLasts(request, subject);
     case "rain":

@@ -1,6 +1,13 @@
-import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
+import type { Checked, DayResult, Plan, RainSupply, WeekReport } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { type Figures, figuresIn } from "./figures.js";
+
+/** What a room had reckoned of the plan, for the figures it shows. */
+export interface RoomTold {
+  readonly day?: DayResult | undefined;
+  readonly weeks?: readonly WeekReport[];
+  readonly hotWeeks?: readonly WeekReport[];
+}
 
 /** What every explanation is made from. */
 export interface HowRequest {
@@ -10,6 +17,7 @@ export interface HowRequest {
   readonly figures: Figures;
   /** What a record of rain came to, where one was reckoned through. */
   readonly rain: RainSupply | undefined;
+  readonly room: RoomTold;
 }
 
 export const requestOf = (
@@ -17,7 +25,8 @@ export const requestOf = (
   plan: Plan | undefined,
   system: UnitSystem,
   rain?: RainSupply,
-): HowRequest => ({ checked, plan, figures: figuresIn(system), rain });
+  room: RoomTold = {},
+): HowRequest => ({ checked, plan, figures: figuresIn(system), rain, room });
 
 /** A name of the user's, set apart from the words around it. */
 export const quoted = (name: string): string => `“${name}”`;

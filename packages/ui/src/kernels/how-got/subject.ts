@@ -40,6 +40,19 @@ export type HowSubject =
     }
   /** `device` by its place among those of the pen. */
   | { readonly of: "drinkersNeeded"; readonly pen: number; readonly device: number }
+  /** Of what the room had judged: a group, or a hung run among those raised, by its place. */
+  | { readonly of: "weekHang"; readonly week: number; readonly group: number }
+  | { readonly of: "weekRaise"; readonly week: number; readonly raised: number }
+  | { readonly of: "weekHead"; readonly week: number; readonly which: "idle" | "flowing" }
+  | { readonly of: "weekVerdict"; readonly week: number; readonly hot?: boolean }
+  /** Of the day the room had run: pens, batches and drinkers by their place in it. */
+  | { readonly of: "dayPen"; readonly inPen: number; readonly what: DayPenFigure }
+  | { readonly of: "dayShort"; readonly inPen: number; readonly inBatch: number }
+  | {
+      readonly of: "dayDrinker";
+      readonly at: number;
+      readonly what: "bouts" | "drawn" | "busy" | "leastFlow";
+    }
   | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
   | { readonly of: "dailyFall"; readonly source: number }
   /** Of the record of rain that was reckoned through; `way` is how, by its place, the first where it is left out. */
@@ -50,6 +63,11 @@ export type RainFigure =
   | ("shortDays" | "inTime" | "inVolume" | "cameIn" | "balance" | "drunk")
   | ("neverFails" | "neverFailsDrawnFirst" | "roofNeeded")
   | ("downpour" | "passes" | "overflowNeeded" | "wettestOver");
+
+/** What of a pen's simulated day is asked. */
+export type DayPenFigure =
+  | ("meanWait" | "wait95" | "longestWait")
+  | ("allTaken" | "mostAtOnce" | "gaveUp" | "foundDry");
 
 /** What of how long the water lasts is asked. */
 export type LastingWhat = "firstWithout" | "firstDry" | "halfDry" | "empty" | "firstDay";
@@ -72,6 +90,7 @@ export const HOW_SUBJECTS = [
   ...["sourceVolume", "sourceDraw", "sourceSurface", "sourceMass", "sourceVent", "sourceStall", "sourceFeed"],
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
+  ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
   ...["drinkersNeeded", "lasts", "dailyFall", "rain"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
