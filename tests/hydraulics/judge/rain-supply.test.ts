@@ -6,6 +6,7 @@ import {
   readPlan,
   readRainRecord,
   runOff,
+  writeRainAnswer,
 } from "@headfall/hydraulics";
 import { describe, expect, it } from "vitest";
 
@@ -96,6 +97,27 @@ describe("whether a rain barrel will do", () => {
     expect(!answer.ok && answer.problems.map(({ code, path }) => [code, path])).toEqual([
       ["missing", "sources[0].roof"],
     ]);
+  });
+
+  it("does not say that a vessel will do from which nobody drinks", () => {
+    const plan = planWith({ area: "6 m2" });
+    const alone = { ...plan, pens: [{ birds: { kind: "layer", count: 10 }, drinkers: ["others"] }] };
+    const spare = {
+      ...alone,
+      sources: [...plan.sources, { id: "other", vessel: "drum-55gal-steel" }],
+      runs: [
+        ...plan.runs,
+        {
+          id: "second",
+          from: "other",
+          length: "5 m",
+          drinkers: { id: "others", kind: "cup-trigger", count: 2 },
+        },
+      ],
+    } as unknown as Plan;
+    expect(writeRainAnswer(supplyOf(spare), "metric")).toBe(
+      "No pen drinks from drum: nothing can come short, whatever it rains.",
+    );
   });
 
   it("does not know a roof that is not in the table", () => {

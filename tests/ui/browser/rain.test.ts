@@ -70,7 +70,8 @@ test("a roof is put up in one edit, by keyboard, and goes with one undo", async 
   await expect
     .poll(() => store.plan.sources[0]!.roof)
     .toEqual({ area: "8 m2", kind: "metal", firstFlush: "5 L" });
-  expect(shown(view)).toContain("92 % runs off (90 % to 95 %)");
+  await expect.poll(() => shown(view)).toContain("92 % runs off (90 % to 95 %)");
+  expect(view.shadowRoot!.activeElement?.textContent).toBe("Roof over barrel");
   undo();
   await expect.poll(() => shown(view)).toContain("No roof fills it yet.");
   expect(store.plan).toBe(withHens);
@@ -122,6 +123,8 @@ test("an unclear unit is asked with what each would mean; the record before stay
   expect(view.shadowRoot!.activeElement?.id).toBe("rain-asked");
   await userEvent.keyboard("{Tab}{Enter}");
   await expect.poll(() => shown(view)).toContain("mine.csv: 400 days");
+  // The button that was pressed is gone; the keyboard is where it was, not at the top of the page.
+  expect(view.shadowRoot!.activeElement?.textContent).toBe("Record of rain");
   expect(shown(view)).toContain("wettest 56 mm");
 });
 
@@ -146,7 +149,7 @@ test("a faulty file tells where and what, the record before stays, and a questio
   await answered(view);
   openText(view, "bad.csv", "date,rain mm\n2024-01-01,3\n2024-01-02,wet\n");
   await expect.poll(() => shown(view)).toContain('"bad.csv" could not be read. The record before it stays.');
-  expect(shown(view)).toMatch(/line 3.*"wet"/);
+  expect(shown(view)).toContain('the record (line 3): found "wet". The rain of the day, a number');
   expect(shown(view)).toContain("first.csv: 730 days");
   openText(view, "sheet.xlsx", new Uint8Array([0x50, 0x4b, 3, 4]));
   await expect.poll(() => shown(view)).toContain("Save the sheet as CSV");
@@ -239,4 +242,22 @@ test("an example that cannot be fetched says so, and what is there stays", async
     .toContain('"Seattle, 2012 to 2015" could not be read. The record before it stays.');
   expect(shown(view)).toContain("Is the network there?");
   fetching.mockRestore();
+});
+
+test("a vessel that no pen drinks from is told as such, not as one that never fails", async () => {
+  const { view } = await rainRoom({
+    ...underRoof,
+    sources: [
+      { id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm" },
+      { id: "spare", vessel: "drum-55gal-plastic", stand: "60 cm", roof: { area: "8 m2" } },
+    ],
+    runs: underRoof.runs.map((run) => (run.id === "feed" ? { ...run, from: "barrel" } : run)),
+  });
+  expect(shown(view)).toContain("Roof over spare");
+  openText(view, "rain.csv", clearTable);
+  await answered(view);
+  expect(shown(view)).toContain("No pen drinks from spare");
+  expect(shown(view)).not.toContain("Yes:");
+  await userEvent.selectOptions(page.getByLabelText("Vessel the rain fills"), "barrel");
+  await expect.poll(() => shown(view)).toContain("No roof fills it yet.");
 });

@@ -15,6 +15,7 @@ test("TEXT_KINDS takes a bare number in the unit of its kind", () => {
   expect(bare("distance")).toEqual(["7 m", "7 ft"]);
   expect(bare("bore")).toEqual(["7 mm", "7 in"]);
   expect(bare("head")).toEqual(["7 cm", "7 in"]);
+  expect(bare("area")).toEqual(["7 m2", "7 ft2"]);
   expect(bare("flow")).toEqual(["7 mL/min", "7 fl oz/min"]);
   expect(bare("volume")).toEqual(["7 L", "7 gal"]);
   expect(bare("temperature")).toEqual(["7 °C", "7 °F"]);

@@ -88,7 +88,7 @@ function readLine(line: string): Reading[] | undefined {
 const notAStationLine = (line: string, at: number, form: string) =>
   refuse(
     "unreadableQuantity",
-    `line ${at}`,
+    "the record",
     JSON.stringify(line.slice(0, 60)),
     form === "fixed columns"
       ? "A line of a station file in fixed columns: station, year, month, element, 31 days of eight columns."
@@ -100,7 +100,7 @@ const notAStationLine = (line: string, at: number, form: string) =>
 const otherStation = (name: string, station: string, at: number) =>
   refuse(
     "keyTwice",
-    `line ${at}`,
+    "the record",
     JSON.stringify(name),
     `The file began with station ${JSON.stringify(station)}: a record is of one place.`,
     "Keep the lines of one station only.",

@@ -211,7 +211,7 @@ function readRows(
     if (day === undefined)
       return refuse(
         "unreadableQuantity",
-        `line ${line}`,
+        "the record",
         JSON.stringify((cells[columns.date] ?? "").slice(0, 40)),
         "A date, as on the other lines.",
         'Write for instance "2026-07-04".',
@@ -223,7 +223,7 @@ function readRows(
     if (value === undefined && !isMissing)
       return refuse(
         "unreadableQuantity",
-        `line ${line}`,
+        "the record",
         JSON.stringify(typed.slice(0, 40)),
         "The rain of the day, a number; nothing where it is not known.",
         "Correct or clear it.",
@@ -232,7 +232,7 @@ function readRows(
     if (value !== undefined && !isMissing && value < 0)
       return refuse(
         "outOfRange",
-        `line ${line}`,
+        "the record",
         typed,
         "Rain is not below 0.",
         "Correct it, or clear it where it is not known.",

@@ -55,6 +55,8 @@ export function writeRainQuestion(question: RainQuestion): string {
 /** The answer in one sentence. */
 export function writeRainAnswer(supply: RainSupply, system: UnitSystem): string {
   const [run] = supply.runs;
+  if (supply.demandMost === 0)
+    return `No pen drinks from ${supply.source}: nothing can come short, whatever it rains.`;
   const years = supply.days / 365.25;
   const each = Number((run.balance.shortDays / years).toPrecision(2));
   const size =

@@ -15,6 +15,7 @@ export function answerView({ supply, system }: RainRoom) {
   if (run === undefined) return nothing;
   const { shortDays } = run.balance;
   const size = supply.neverFailsDrawnFirst;
+  if (supply.demandMost === 0) return html`<p><strong>${writeRainAnswer(supply, system)}</strong></p>`;
   return html`<dl class="answer">
       <div><dt>Days short of water</dt>
         <dd><span class="large ${shortDays > 0 ? "dry" : "good"}">${numberButton(shortDays, asked("shortDays"))}</span> of ${supply.days},

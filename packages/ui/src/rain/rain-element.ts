@@ -46,6 +46,7 @@ export class HeadfallRain extends LitElement {
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, rainStyles];
 
+  /** The plan shown; never changed here. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
   declare checked: Checked | undefined;
@@ -68,6 +69,9 @@ export class HeadfallRain extends LitElement {
   readonly #rain = new RainController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
   #record: RainController["record"];
+  /** Where the keyboard was before the last update, and the question that was told last. */
+  #focused: ParentNode | undefined;
+  #asked: HTMLElement | null = null;
 
   constructor() {
     super();
@@ -88,6 +92,8 @@ export class HeadfallRain extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
+    const focused = this.shadowRoot?.activeElement;
+    this.#focused = focused == null ? undefined : (focused.closest("fieldset") ?? this.renderRoot);
     if (changed.has("plan")) {
       if ((changed.get("plan")?.sources.length ?? 0) !== this.plan?.sources.length) {
         this.#typing.forgetAll();
@@ -103,13 +109,15 @@ export class HeadfallRain extends LitElement {
     if (this.#rain.record !== this.#record) this.#recordCame(this.#rain.record);
   }
 
-  /** A question of the record waits for its answer where the keyboard then is. */
+  /** A question of the record waits for its answer where the keyboard then is; what the keyboard was on may go. */
   override updated(): void {
     const asked = this.renderRoot.querySelector<HTMLElement>("#rain-asked");
-    if (asked !== null && asked.dataset["met"] === undefined) {
-      asked.dataset["met"] = "yes";
-      asked.focus();
+    if (asked !== null && asked !== this.#asked) asked.focus();
+    else if (this.#focused !== undefined && this.shadowRoot?.activeElement == null) {
+      const home = this.#focused.isConnected ? this.#focused : this.renderRoot;
+      home.querySelector<HTMLElement>("legend, h2")?.focus({ preventScroll: true });
     }
+    this.#asked = asked;
   }
 
   /** A new record is opened on its last years. */
@@ -133,7 +141,7 @@ export class HeadfallRain extends LitElement {
     const stray = this.#typing.strayRefusal;
     const { isOld, problems, supply } = this.#rain;
     return html`
-      <h2>Will the rain do?</h2>
+      <h2 tabindex="-1">Will the rain do?</h2>
       ${plan.pens === undefined ? this.#nobody() : nothing}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}

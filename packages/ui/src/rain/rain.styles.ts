@@ -3,6 +3,7 @@ import { css } from "lit";
 export const rainStyles = css`
   :host { display: block; background: var(--_paper); overflow-wrap: break-word; }
   h2 { font-size: 1.15rem; margin: 0.75rem 0 0.25rem; }
+  :is(h2, legend):focus:not(:focus-visible) { outline: none; }
   h3 { font-size: 1.05rem; margin: 1.25rem 0 0.35rem; }
   h4 { font-size: 1rem; margin: 0.6rem 0 0.2rem; }
   p { margin: 0.35rem 0; max-width: 70ch; }
@@ -25,7 +26,7 @@ export const rainStyles = css`
   .asked { border: 2px solid var(--_accent); border-radius: 8px; background: var(--_sheet); padding: 0.35rem 0.75rem; margin: 0.6rem 0; }
   .asked p { max-width: none; }
   .choices { list-style: none; padding: 0; }
-  .choices button { min-width: 7rem; margin-right: 0.4rem; }
+  .choices li { display: grid; grid-template-columns: 7rem minmax(0, 1fr); align-items: center; gap: 0 0.6rem; }
   .choice { display: inline-flex; align-items: center; flex-wrap: wrap; gap: 0.1rem 0.4rem; }
   .buttons button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
   select.long { width: 100%; }

@@ -18,7 +18,7 @@ const MOST_BUTTONS = 4;
 export function recordView(said: RainSaid) {
   const { rain, acts } = said;
   const { asked, faulty, isReading } = rain;
-  return html`<fieldset><legend>Record of rain</legend>
+  return html`<fieldset><legend tabindex="-1">Record of rain</legend>
     ${recordThere(said)}
     ${isReading ? html`<p role="status">Reading the record ...</p>` : nothing}
     ${asked === undefined ? nothing : questionView(asked.opened.name, asked.question, acts)}

@@ -22,7 +22,7 @@ export function roofView(said: RainSaid) {
   const name = names[source] ?? "";
   const open = plan.sources.flatMap(({ feed }, index) => (feed === undefined ? [index] : []));
   const roof = plan.sources[source]?.roof;
-  return html`<fieldset><legend>Roof over ${name}</legend>
+  return html`<fieldset><legend tabindex="-1">Roof over ${name}</legend>
     ${
       open.length < 2
         ? nothing
