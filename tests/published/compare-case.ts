@@ -3,6 +3,7 @@ import { type Figure, Givens, inUnit, splitFigure } from "./figures.js";
 import { BIRD_QUESTIONS } from "./questions/birds.js";
 import { FITTING_QUESTIONS } from "./questions/fittings.js";
 import { FRICTION_QUESTIONS } from "./questions/friction.js";
+import { LINE_QUESTIONS } from "./questions/lines.js";
 import { NETWORK_QUESTIONS } from "./questions/networks.js";
 import type { Question } from "./questions/question.js";
 import { RAIN_QUESTIONS } from "./questions/rain.js";
@@ -17,6 +18,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...VESSEL_QUESTIONS,
   ...WATER_QUESTIONS,
   ...BIRD_QUESTIONS,
+  ...LINE_QUESTIONS,
   ...RAIN_QUESTIONS,
 };
 
