@@ -108,7 +108,8 @@ function stepOfLoad(pen: PenReport, figures: Figures) {
 
 /** Drinkers at work in the busiest minutes. */
 export function howPenAtOnce(_: HowRequest, pen: PenReport): HowGot {
-  const most = Math.min(pen.birds, Math.ceil(1.5 * pen.atOnceAlone - 1e-9));
+  const least = pen.demand > 0 ? 1 : 0;
+  const most = Math.max(least, Math.min(pen.birds, Math.ceil(1.5 * pen.atOnceAlone - 1e-9)));
   return {
     title: `Drinkers at work in the busiest minutes, ${quoted(pen.pen)}`,
     result: `${pen.busiest} of ${pen.drinkers}`,
@@ -125,7 +126,7 @@ export function howPenAtOnce(_: HowRequest, pen: PenReport): HowGot {
     ),
     valid: [],
     notes: [
-      `${pen.atOnceAlone} is what only one moment in a hundred exceeds if each of ${pen.birds} birds drank for itself (binomial); half as many again since birds follow one another: ${most}. The farthest drinkers are taken to be at work. Where the plan states the number for a group, that stands.`,
+      `${pen.atOnceAlone} is what only one moment in a hundred exceeds if each of ${pen.birds} birds drank for itself (binomial); half as many again since birds follow one another, and one at least where any drinks: ${most}. The farthest drinkers are taken to be at work. Where the plan states the number for a group, that stands.`,
     ],
     sources: ["cautious-defaults"],
   };
