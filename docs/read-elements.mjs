@@ -12,17 +12,17 @@ const sources = readdirSync(src, { recursive: true })
 
 /** Every registered element, by tag, in the order they are registered. */
 export function readElements() {
-  return ["define.ts", "define-rest.ts"].flatMap((file) => {
+  return ["define.ts", "define-rest.ts", "define-rooms.ts"].flatMap((file) => {
     const text = readSource(file);
     const registered = text.matchAll(/^ {2}"(headfall-[\w-]+)": (Headfall\w+),$/gm);
     return [...registered].map(([, tag, name]) => {
       const path = new RegExp(`import \\{ ${name} \\} from "\\./(.*)\\.js"`).exec(text)?.[1];
-      return readElement(tag, name, `${path}.ts`, file === "define.ts");
+      return readElement(tag, name, `${path}.ts`, file);
     });
   });
 }
 
-function readElement(tag, name, path, isFirst) {
+function readElement(tag, name, path, definedBy) {
   const text = readSource(path);
   const { comment, body } = readClass(text, name);
   const said = readTags(comment);
@@ -34,7 +34,7 @@ function readElement(tag, name, path, isFirst) {
   const parts = said.csspart ?? [];
   expectParts(path, parts);
   return {
-    ...{ tag, name, path, isFirst, properties, parts },
+    ...{ tag, name, path, definedBy: definedBy.replace(".ts", ""), properties, parts },
     purpose: said.words,
     events: said.fires ?? [],
     results: members.filter((member) => member.kind === "result" && !isProperty(member)),

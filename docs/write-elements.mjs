@@ -41,8 +41,8 @@ function withSections(markdown) {
   return text;
 }
 
-function elementText({ purpose, name, isFirst, properties, results, methods, events, parts }) {
-  const loaded = isFirst ? "" : " Registered by `define-rest`.";
+function elementText({ purpose, name, definedBy, properties, results, methods, events, parts }) {
+  const loaded = definedBy === "define" ? "" : ` Registered by \`${definedBy}\`.`;
   return [
     `${purpose} Class \`${name}\`.${loaded}`,
     propertiesTable(properties, results),

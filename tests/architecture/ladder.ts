@@ -56,7 +56,13 @@ export const UI: Ladder = {
     "line",
     "app",
   ],
-  entries: { "index.ts": [], "define.ts": [], "define-rest.ts": ["line", "app"], "standalone.ts": [] },
+  entries: {
+    "index.ts": [],
+    "define.ts": [],
+    "define-rest.ts": ["line", "app"],
+    "define-rooms.ts": ["line", "app"],
+    "standalone.ts": [],
+  },
   mayUseEntry: { line: ["define-rest.ts"], app: ["define.ts"] },
 };
 

@@ -4,11 +4,15 @@
 
 // Its parts, for pages of one's own.
 export { HeadfallAbove } from "./above/above-element.js";
+// The rooms beside the line.
+export { HeadfallBirds } from "./birds/birds-element.js";
+export { HeadfallDay } from "./day/day-element.js";
 // Events, typed by name on every element.
 export { QuantityChangedEvent } from "./fields/quantity-changed-event.js";
 export { HeadfallQuantity } from "./fields/quantity-field.js";
 // What they show: the chosen part, the way through the line, a number and how it was got.
 export { howGotOf } from "./kernels/how-got/how-got-of.js";
+export type { RoomTold } from "./kernels/how-got/request.js";
 export type { HowSubject } from "./kernels/how-got/subject.js";
 export { type ProfilePath, pathTo, pathToDrinker } from "./kernels/profile-path.js";
 export type { Selected } from "./kernels/selected.js";
@@ -20,6 +24,7 @@ export { HeadfallPart } from "./parts/part-element.js";
 export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
 export { HeadfallProfileHands } from "./profile/hands/hands-element.js";
 export { HeadfallProfile } from "./profile/profile-element.js";
+export { HeadfallRain } from "./rain/rain-element.js";
 export { HeadfallSave } from "./sheet/save-element.js";
 export type { SavedDrawing } from "./sheet/saved-drawing.js";
 export { HeadfallSheet } from "./sheet/sheet-element.js";
@@ -33,5 +38,6 @@ export { applyDiff, diffPlans, type PlanDiff, reverseDiff } from "./store/plan-d
 export type { PlanStep } from "./store/plan-history.js";
 export { type PlanCause, type PlanListener, PlanStore } from "./store/plan-store.js";
 export { HeadfallPlanTable } from "./tables/plan-table-element.js";
+export { HeadfallTime } from "./time/time-element.js";
 export { HeadfallHow } from "./verdicts/how-element.js";
 export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";

@@ -5,6 +5,7 @@
  */
 import "./define.js";
 import "./define-rest.js";
+import "./define-rooms.js";
 
 // Both have the word; it means the same.
 export type { UnitSystem } from "@headfall/hydraulics";

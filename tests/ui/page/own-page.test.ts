@@ -109,3 +109,21 @@ test("a page of one's own can use the views by themselves, with a store between 
     await page.getByRole("heading", { name: "Run: run 2" }).waitFor();
   });
 });
+
+test("a page of one's own can show the birds and how long their water lasts, without a line around them", async () => {
+  await visitExample("rooms-page.html", async (page) => {
+    const birds = page.locator("headfall-birds");
+    await birds.locator(".answer").waitFor();
+    await birds.locator(".drunk").waitFor({ state: "attached", timeout: 20_000 });
+    await page
+      .locator("headfall-time")
+      .getByText("Until the first bird goes without")
+      .waitFor({ timeout: 20_000 });
+    const count = birds.getByRole("textbox", { name: "How many" });
+    await count.fill("60");
+    await count.press("Enter");
+    await expect.poll(() => page.locator("#said").textContent()).toContain("number");
+    await birds.locator(".answer [data-how]").first().click();
+    await birds.getByRole("dialog").getByText("A day's water of all birds, to size on").waitFor();
+  });
+});

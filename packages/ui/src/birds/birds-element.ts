@@ -39,6 +39,7 @@ export class HeadfallBirds extends LitElement {
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, birdsStyles];
 
+  /** The plan shown; never changed here. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
   declare checked: Checked | undefined;

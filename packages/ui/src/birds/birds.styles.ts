@@ -73,11 +73,14 @@ export const birdsStyles = css`
   }
   @media (prefers-reduced-motion: no-preference) { .older { transition: opacity 200ms 400ms; } }
   @media (forced-colors: active) {
-    .size .run, .size .dot { stroke: LinkText; }
-    .size .dot { fill: LinkText; }
+    .chart { background: Canvas; border-color: CanvasText; }
+    .chart text, .series.series text { fill: CanvasText; }
+    .series.series { color: CanvasText; }
+    .expect .dot { fill: Canvas; }
+    .grid { stroke: GrayText; }
   }
   @media print {
-    .say, .work, button:not(.number) { display: none; }
+    .say, .work, .hint, caption, button:not(.number) { display: none; }
     .rest { display: block; }
     .told details::details-content { content-visibility: visible; block-size: auto; }
     .sheet, .chart, tr { break-inside: avoid; }

@@ -2,6 +2,7 @@ import { type DeviceNeeded, type PenDrinkers, writeNeedReason, writeSilences } f
 import { html, nothing } from "lit";
 import { forceMark } from "../kernels/birds/force-marks.js";
 import { numberButton } from "../verdicts/number-button.js";
+import { whoIsIn } from "./pen-entries.js";
 import type { BirdsRoom } from "./room.js";
 
 const counted = (count: number, device: string) => `${count} ${device}${count === 1 ? "" : "s"}`;
@@ -43,14 +44,14 @@ export function neededView(room: BirdsRoom) {
   return html`<section aria-labelledby="needed">
     <h3 id="needed">Drinkers needed</h3>
     <p class="quiet">${region === "none" ? "No rules, advice only." : `Rules of ${region}${taken}, and advice.`}
-      Press a number for every rule and advice, with its source.</p>
-    ${pens.map((pen) => penView(pen, region))}
+      <span class="hint">Press a number for every rule and advice, with its source.</span></p>
+    ${pens.map((pen) => penView(pen, region, whoIsIn(plan, pen.index)))}
   </section>`;
 }
 
-function penView(pen: PenDrinkers, region: NonNullable<BirdsRoom["flock"]>["region"]) {
+function penView(pen: PenDrinkers, region: NonNullable<BirdsRoom["flock"]>["region"], who: string) {
   const { devices, isSuggestion, covered } = pen;
-  return html`<div class="sheet"><h4>${pen.pen}: ${devices[0]?.birds} birds</h4>
+  return html`<div class="sheet"><h4>${pen.pen}: ${who}</h4>
     ${devices.map((need, k) => deviceView(need, pen, k, region))}
     ${
       devices.length < 2 || isSuggestion

@@ -48,6 +48,12 @@ export function kindOf({ kind }: PlanBirds): BirdKind | undefined {
   return found.outcome === "found" ? found.kind : undefined;
 }
 
+/** "30 × Laying hen, 20 × Meat chicken". */
+export const whoIsIn = (plan: Plan, pen: number): string =>
+  batchesOf(plan.pens?.[pen] ?? { birds: [] })
+    .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
+    .join(", ");
+
 function pathOf({ plan, pen, batch }: BatchPlace): Path {
   return Array.isArray(plan.pens![pen]!.birds) ? ["pens", pen, "birds", batch] : ["pens", pen, "birds"];
 }

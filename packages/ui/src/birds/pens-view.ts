@@ -1,9 +1,9 @@
-import { batchesOf, type Plan } from "@headfall/hydraulics";
+import { batchesOf } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { groupsReached, namedGroups } from "../kernels/group-names.js";
 import type { PlanChange } from "../store/plan-change.js";
-import { batchEntries, kindOf, nameOfPen, penNameEntry } from "./pen-entries.js";
+import { batchEntries, kindOf, nameOfPen, penNameEntry, whoIsIn } from "./pen-entries.js";
 import type { BirdsRoom } from "./room.js";
 import { hotSpellEntries, regionEntry, weatherEntries } from "./weather-entries.js";
 
@@ -57,12 +57,6 @@ function penView(room: BirdsRoom, pen: number) {
     </details>
   </fieldset>`;
 }
-
-/** "30 × Laying hen, 20 × Meat chicken". */
-const whoIsIn = (plan: Plan, pen: number): string =>
-  batchesOf(plan.pens![pen]!)
-    .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
-    .join(", ");
 
 function batchView(room: BirdsRoom, pen: number, batch: number, count: number) {
   const { plan, day, typing } = room;

@@ -45,6 +45,7 @@ export class HeadfallDay extends LitElement {
   };
   static override styles = [tokens, controls, tableStyles, dayStyles];
 
+  /** The plan shown; never changed here. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
   declare checked: Checked | undefined;
@@ -114,7 +115,7 @@ export class HeadfallDay extends LitElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    if (plan.pens === undefined) return html`<h2>A day at the drinkers</h2>${this.#nobody()}`;
+    if (plan.pens === undefined) return html`<h2>A day at the drinkers</h2>${this.#nobody()} ${CAUTIONS}`;
     const { problems, isOld, result, index } = this.#days;
     return html`
       <h2>A day at the drinkers</h2>

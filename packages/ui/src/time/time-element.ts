@@ -44,6 +44,7 @@ export class HeadfallTime extends LitElement {
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, timeStyles];
 
+  /** The plan shown; never changed here. */
   declare plan: Plan | undefined;
   /** What the check found out, perhaps of an older plan. */
   declare checked: Checked | undefined;
@@ -99,7 +100,8 @@ export class HeadfallTime extends LitElement {
       <div class="rest ${isOld ? "older" : ""}">
         <section class="say" aria-label="How it is filled">${this.#fields(plan)}</section>
         <div class="told">
-          ${answer === undefined ? html`<p>Working it out ...</p>` : this.#told({ ...this.#room(plan), answer })}
+          ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan), answer })}
+          ${CAUTIONS}
         </div>
       </div>
       <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
@@ -108,11 +110,7 @@ export class HeadfallTime extends LitElement {
 
   #told(room: TimeRoom) {
     return html`${room.plan.pens === undefined ? nothing : answerView(room)} ${lastsView(room)} ${levelView(room)} ${awayView(room)}
-      ${markView(room)} ${carryingView(room)}
-      <section class="cautions" aria-label="Cautions">
-        <p>Look at the birds and their water every day: no computed figure replaces that. Somebody should do so while you are away, too.</p>
-        <p>Birds that stop drinking, or drink far more, may be ill: ask a vet.</p>
-      </section>`;
+      ${markView(room)} ${carryingView(room)}`;
   }
 
   #nobody() {
@@ -168,3 +166,9 @@ export class HeadfallTime extends LitElement {
     };
   }
 }
+
+const CAUTIONS = html`<section class="cautions" aria-label="Cautions">
+  <p>Look at the birds and their water every day: no computed figure replaces that. Somebody should do so while you are away, too.</p>
+  <p>A level that falls as it should does not show that every drinker works. Chicks and quail can drown in shallow open water.</p>
+  <p>Birds that stop drinking, or drink far more, may be ill: ask a vet.</p>
+</section>`;

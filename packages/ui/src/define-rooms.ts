@@ -1,0 +1,28 @@
+/**
+ * Registers the rooms beside the line: birds, day, time and rain. They show numbers and drawings with the elements of
+ * `define.ts` and `define-rest.ts`, which a page of one's own registers as well.
+ */
+import { HeadfallBirds } from "./birds/birds-element.js";
+import { HeadfallDay } from "./day/day-element.js";
+import { HeadfallRain } from "./rain/rain-element.js";
+import { HeadfallTime } from "./time/time-element.js";
+
+const elements = {
+  "headfall-birds": HeadfallBirds,
+  "headfall-day": HeadfallDay,
+  "headfall-time": HeadfallTime,
+  "headfall-rain": HeadfallRain,
+} as const;
+
+for (const [name, element] of Object.entries(elements)) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+declare global {
+  interface HTMLElementTagNameMap {
+    "headfall-birds": HeadfallBirds;
+    "headfall-day": HeadfallDay;
+    "headfall-time": HeadfallTime;
+    "headfall-rain": HeadfallRain;
+  }
+}
