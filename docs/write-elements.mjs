@@ -125,6 +125,7 @@ function typesText() {
     ["store/plan-store.ts", "PlanListener"],
     ["kernels/how-got/subject.ts", "HowSubject"],
     ["kernels/how-got/request.ts", "RoomTold"],
+    ["rain/rain-example.ts", "RainExample"],
     ["kernels/profile-path.ts", "ProfilePath"],
     ["kernels/profile-request.ts", "ProfileRequest"],
     ["line/moments-view.ts", "Shown"],

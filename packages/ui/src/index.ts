@@ -25,6 +25,7 @@ export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
 export { HeadfallProfileHands } from "./profile/hands/hands-element.js";
 export { HeadfallProfile } from "./profile/profile-element.js";
 export { HeadfallRain } from "./rain/rain-element.js";
+export type { RainExample } from "./rain/rain-example.js";
 export { HeadfallSave } from "./sheet/save-element.js";
 export type { SavedDrawing } from "./sheet/saved-drawing.js";
 export { HeadfallSheet } from "./sheet/sheet-element.js";

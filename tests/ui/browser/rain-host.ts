@@ -1,5 +1,6 @@
 import { checkPlan, type Plan } from "@headfall/hydraulics";
 import { expect } from "vitest";
+import { RAIN_EXAMPLES } from "../../../packages/ui/src/app/rain-examples.js";
 import type { UnitSystem } from "../../../packages/ui/src/kernels/typed-quantity.js";
 import { HeadfallRain } from "../../../packages/ui/src/rain/rain-element.js";
 import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
@@ -36,6 +37,7 @@ export async function rainRoom(plan: Plan, width = 420, system: UnitSystem = "me
     if (checking.ok) view.checked = checking.checked;
   };
   view.day = TODAY;
+  view.examples = RAIN_EXAMPLES;
   view.system = system;
   view.addEventListener("edit-wanted", ({ change, gesture }) => {
     const edited = store.edit(change, system, gesture);

@@ -30,7 +30,7 @@ export const ROOMS = [
     name: "rain",
     label: "Rain",
     tag: "headfall-rain",
-    load: async () => (await import("../rain/rain-element.js")).HeadfallRain,
+    load: async () => (await import("./page-rain.js")).PageRain,
   },
 ] as const satisfies readonly Room[];
 

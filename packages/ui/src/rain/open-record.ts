@@ -1,5 +1,5 @@
-import { type ExampleRecord, fetchExamples } from "./examples.js";
 import type { RainController } from "./rain-controller.js";
+import type { RainExample } from "./rain-example.js";
 import { readRecordFile } from "./read-record-file.js";
 
 /** Opens a file of the user's own. */
@@ -13,9 +13,10 @@ export async function openFile(rain: RainController, file: File): Promise<void> 
 }
 
 /** Fetches one of the examples, and opens it. */
-export async function openExample(rain: RainController, { name, options }: ExampleRecord): Promise<void> {
+export async function openExample(rain: RainController, example: RainExample): Promise<void> {
+  const { name, options } = example;
   const opening = rain.begin();
-  const text = await fetchExamples().catch(() => undefined);
+  const text = await example.text().catch(() => undefined);
   if (!rain.isNewest(opening)) return;
   if (text === undefined) rain.refuse(name, [UNFETCHED]);
   else rain.open({ name, text, options });

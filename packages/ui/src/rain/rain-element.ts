@@ -13,9 +13,11 @@ import { answerView, partsView, runsView } from "./answer-view.js";
 import { calendarView } from "./calendar-view.js";
 import { figureView } from "./figure-view.js";
 import { howView } from "./how-view.js";
+import { KeyboardPlace } from "./keyboard-place.js";
 import { openExample, openFile } from "./open-record.js";
 import { rainStyles } from "./rain.styles.js";
 import { RainController } from "./rain-controller.js";
+import type { RainExample } from "./rain-example.js";
 import { recordView } from "./record-view.js";
 import { roofView } from "./roof-view.js";
 import { type RainActs, type RainRoom, type RainSaid, YEARS_SHOWN } from "./room.js";
@@ -37,6 +39,7 @@ export class HeadfallRain extends LitElement {
     system: {},
     day: {},
     refusal: {},
+    examples: { attribute: false },
     source: { state: true },
     figure: { state: true },
     runIndex: { state: true },
@@ -56,6 +59,8 @@ export class HeadfallRain extends LitElement {
   declare day: string | undefined;
   /** Why the last edit was refused; empty when it was not. */
   declare refusal: string;
+  /** Records of rain to try the room with, beside the user's own. */
+  declare examples: readonly RainExample[];
   /** The source chosen; the first with a roof until one is. */
   declare private source: number | undefined;
   declare private figure: "expect" | "size";
@@ -69,17 +74,16 @@ export class HeadfallRain extends LitElement {
   readonly #rain = new RainController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
   #record: RainController["record"];
-  /** Where the keyboard was before the last update, and the question that was told last. */
-  #focused: ParentNode | undefined;
-  #asked: HTMLElement | null = null;
 
   constructor() {
     super();
+    new KeyboardPlace(this, "#rain-asked");
     this.plan = undefined;
     this.checked = undefined;
     this.system = "metric";
     this.day = undefined;
     this.refusal = "";
+    this.examples = [];
     this.source = undefined;
     this.figure = "size";
     this.runIndex = 0;
@@ -92,8 +96,6 @@ export class HeadfallRain extends LitElement {
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
-    const focused = this.shadowRoot?.activeElement;
-    this.#focused = focused == null ? undefined : (focused.closest("fieldset") ?? this.renderRoot);
     if (changed.has("plan")) {
       if ((changed.get("plan")?.sources.length ?? 0) !== this.plan?.sources.length) {
         this.#typing.forgetAll();
@@ -107,17 +109,6 @@ export class HeadfallRain extends LitElement {
       this.#rain.ask({ plan, day, figure, source: this.#sourceOf(plan) });
     }
     if (this.#rain.record !== this.#record) this.#recordCame(this.#rain.record);
-  }
-
-  /** A question of the record waits for its answer where the keyboard then is; what the keyboard was on may go. */
-  override updated(): void {
-    const asked = this.renderRoot.querySelector<HTMLElement>("#rain-asked");
-    if (asked !== null && asked !== this.#asked) asked.focus();
-    else if (this.#focused !== undefined && this.shadowRoot?.activeElement == null) {
-      const home = this.#focused.isConnected ? this.#focused : this.renderRoot;
-      home.querySelector<HTMLElement>("legend, h2")?.focus({ preventScroll: true });
-    }
-    this.#asked = asked;
   }
 
   /** A new record is opened on its last years. */
@@ -203,9 +194,18 @@ export class HeadfallRain extends LitElement {
   };
 
   #said(plan: Plan): RainSaid {
-    const { system, figure } = this;
+    const { system, figure, examples } = this;
     const source = this.#sourceOf(plan);
-    return { plan, source, system, figure, typing: this.#typing, rain: this.#rain, acts: this.#acts };
+    return {
+      plan,
+      source,
+      system,
+      figure,
+      examples,
+      typing: this.#typing,
+      rain: this.#rain,
+      acts: this.#acts,
+    };
   }
 
   #room(record: RainRoom["record"], supply: RainRoom["supply"]): RainRoom {

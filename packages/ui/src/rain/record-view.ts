@@ -8,7 +8,6 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { wettestIn } from "../kernels/rain/unit-evidence.js";
-import { EXAMPLES, EXAMPLES_FROM } from "./examples.js";
 import type { RainSaid } from "./room.js";
 
 /** More places than this are chosen from a list. */
@@ -28,28 +27,32 @@ export function recordView(said: RainSaid) {
         : html`<div class="problem" role="alert"><p><strong>"${faulty.name}" could not be read.</strong>${rain.record === undefined ? "" : " The record before it stays."}</p>
             <ul>${faulty.problems.map((problem) => html`<li>${writeProblem(problem)}</li>`)}</ul></div>`
     }
-    ${rain.record === undefined ? choiceView(acts) : html`<details><summary>Another record</summary>${choiceView(acts)}</details>`}
+    ${rain.record === undefined ? choiceView(said) : html`<details><summary>Another record</summary>${choiceView(said)}</details>`}
   </fieldset>`;
 }
 
-function choiceView(acts: RainSaid["acts"]) {
+function choiceView({ examples, acts }: RainSaid) {
   return html`<div class="field"><label for="rain-file">Your own: days and rain</label>
       <input id="rain-file" type="file" accept=".csv,.dly,.txt,.tsv,.gz,text/*" aria-describedby="rain-file-note"
         @change=${(event: Event) => fileChosen(event, acts.openFile)} />
       <p class="note quiet" id="rain-file-note">A station file of the open GHCN-Daily collection (fixed columns, lines or table; packed too), or a table of dates and rain. It is read here, sent nowhere, and not kept with the plan.</p></div>
-    <p class="label">Or an example</p>
-    <div class="buttons">${EXAMPLES.map((example) => html`<button type="button" @click=${() => acts.openExample(example)}>${example.name}</button>`)}</div>
-    <p class="note quiet">${EXAMPLES_FROM}</p>`;
+    ${
+      examples.length === 0
+        ? nothing
+        : html`<p class="label">Or an example</p>
+            <div class="buttons">${examples.map((example) => html`<button type="button" @click=${() => acts.openExample(example)}>${example.name}</button>`)}</div>
+            ${[...new Set(examples.map((example) => example.from))].map((words) => html`<p class="note quiet">${words}</p>`)}`
+    }`;
 }
 
-function recordThere({ rain: { record, from }, system }: RainSaid) {
+function recordThere({ rain: { record, from }, system, examples }: RainSaid) {
   if (record === undefined) return html`<p>None yet: the longer, and the nearer to you, the better.</p>`;
   const { firstDay, rain, findings, air } = record;
   const wettest = rain.reduce((most, one) => Math.max(most, one), 0);
   return html`<p><strong>${from}</strong>: ${rain.length} days, ${writeDay(firstDay)} to ${writeDay(firstDay + rain.length - 1)}; wettest ${writeRain(wettest, system)}.
       ${air === undefined ? "It has no temperatures." : "It has temperatures."}</p>
     ${findings.length === 0 ? nothing : html`<ul>${findings.slice(0, 12).map((finding) => html`<li>${writeRainFinding(finding, system)}</li>`)}</ul>`}
-    ${EXAMPLES.some(({ name }) => name === from) ? html`<p class="note quiet">${EXAMPLES_FROM}</p>` : nothing}
+    ${examples.filter(({ name }) => name === from).map((example) => html`<p class="note quiet">${example.from}</p>`)}
     ${findings.length > 12 ? html`<p>And ${findings.length - 12} more of the kind.</p>` : nothing}`;
 }
 

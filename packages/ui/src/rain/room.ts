@@ -9,13 +9,13 @@ import type {
 import type { TypingController } from "../fields/typing-controller.js";
 import type { RainYear } from "../kernels/rain/rain-years.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import type { ExampleRecord } from "./examples.js";
 import type { RainController } from "./rain-controller.js";
+import type { RainExample } from "./rain-example.js";
 
 /** What its user can do in this room besides editing the plan. */
 export interface RainActs {
   readonly openFile: (file: File) => void;
-  readonly openExample: (example: ExampleRecord) => void;
+  readonly openExample: (example: RainExample) => void;
   readonly answer: (options: RainReadingOptions) => void;
   readonly leave: () => void;
   readonly choose: (source: number) => void;
@@ -35,6 +35,7 @@ export interface RainSaid {
   readonly typing: TypingController;
   readonly figure: "expect" | "size";
   readonly rain: RainController;
+  readonly examples: readonly RainExample[];
   readonly acts: RainActs;
 }
 

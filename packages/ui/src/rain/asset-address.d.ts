@@ -1,4 +1,0 @@
-declare module "*?url" {
-  const address: string;
-  export default address;
-}
