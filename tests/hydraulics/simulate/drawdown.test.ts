@@ -125,6 +125,53 @@ describe("drawDown", () => {
     expect(short.time).toBeLessThanOrEqual(dry.at(-1)!.time);
   });
 
+  test("with every drinker above the water nothing leaves, and it has nothing left to draw from the beginning", () => {
+    const high = {
+      runs: [
+        {
+          length: "4 m",
+          fall: "-2 m",
+          drinkers: { kind: "nipple-side-action", count: 6, first: "4 m", every: "0 m" },
+        },
+      ],
+    };
+    for (const source of [{}, { refill: { hose: "3 L/h" } }, { vent: "sealed" }]) {
+      const { line, flock, pools } = plain(high, source);
+      const { events, balance } = drawDown(line, flock, pools, {
+        figure: "size",
+        from: MORNING,
+        lasts: 5 * DAY,
+      });
+      expect(balance).toMatchObject({ poured: 0, drawn: 0, left: balance.start });
+      expect(events.find(({ kind }) => kind === "empty")?.time).toBe(MORNING);
+      expect(events.find(({ kind }) => kind === "penShort")?.time).toBe(MORNING);
+    }
+  });
+
+  test("water below the last drinker stays where it is, though it stands above the outlet", () => {
+    // The outlet is 5 cm up, the drinkers 20 cm above the inside bottom; a nipple opens at a few centimetres.
+    const level = {
+      runs: [
+        {
+          length: "4 m",
+          fall: "-120 cm",
+          drinkers: { kind: "cup-trigger", count: 2, every: "0 m", first: "4 m" },
+        },
+      ],
+    };
+    const { line, flock, pools } = plain(level);
+    const { balance, levels } = drawDown(line, flock, pools, {
+      figure: "size",
+      from: MORNING,
+      lasts: 60 * DAY,
+    });
+    const store = pools[0]!.stores[0]!;
+    const surface = Math.min(...pools[0]!.dryBelow.map((one) => one.surface));
+    expect(surface).toBeGreaterThan(store.bottom + 0.1);
+    expect(store.surfaceAt(levels.at(-1)!.volumes[0]!)).toBeCloseTo(surface, 6);
+    expect(balance.left).toBeCloseTo(store.volumeAt(surface), 9);
+  });
+
   test("a sealed barrel gives what its thinning air lets out and no more", () => {
     const open = plain();
     const sealed = plain({}, { vent: "sealed" });

@@ -153,9 +153,20 @@ function pensShortBelow(line: Line, flock: Flock, pool: DrawnPool, served: Reado
       return most - share * demand;
     };
     if (spare(top) <= 0) return [{ pen: p, surface: top }];
-    if (spare(bottom) > 0) return [];
-    return [{ pen: p, surface: findRoot(spare, bottom, top, { tolerance: 1e-6 }).root }];
+    const lastDry = lowestDry(pool, served, pen.drinkers);
+    if (spare(bottom) > 0) return lastDry > bottom ? [{ pen: p, surface: lastDry }] : [];
+    const surface = findRoot(spare, bottom, top, { tolerance: 1e-6 }).root;
+    return [{ pen: p, surface: Math.max(surface, Math.min(top, lastDry)) }];
   });
+}
+
+/** The surface at which the last of a pen's drinkers on this pool gives out. */
+function lowestDry(pool: DrawnPool, served: ReadonlySet<number>, drinkers: readonly number[]): number {
+  return pool.dryBelow.reduce(
+    (least, { drinker, surface }) =>
+      served.has(drinker) && drinkers.includes(drinker) ? Math.min(least, surface) : least,
+    Number.POSITIVE_INFINITY,
+  );
 }
 
 /** What the drinkers of a pen pass with all of them worked, as the pool's surface stands. */

@@ -4,7 +4,7 @@ import { flockInDays, flockInHeat } from "../model/flock-on.js";
 import { type Drawdown, drawDown, type LevelPoint } from "../simulate/drawdown.js";
 import type { DrawnPool, Refill } from "../simulate/drawn-pool.js";
 import type { IntakeFigure } from "../simulate/pen-draw.js";
-import { givesAll } from "../simulate/pool.js";
+import { drawnAt } from "../simulate/pool.js";
 import { type AskedPlan, askPlan, DRIP, MORNING } from "./asked-plan.js";
 import { poolsOf } from "./give-out.js";
 
@@ -30,7 +30,7 @@ export interface LastingCase {
   /** The first pen whose drinkers cannot keep up with it in its busiest hour: some bird then goes without. */
   readonly firstWithout: { readonly after: number; readonly pen: string } | undefined;
   readonly halfDry: number | undefined;
-  /** All sources down to their outlets. */
+  /** Nothing more can be drawn of any source: its water is at its outlet, or below its last drinker. */
   readonly empty: number | undefined;
   /** Drawn on the first whole day [m³]. */
   readonly firstDay: number;
@@ -206,5 +206,10 @@ function usableOf(asked: AskedPlan, index: number): number {
     stores.some(({ source }) => source === index),
   );
   const store = pool?.stores.find(({ source }) => source === index);
-  return store === undefined ? 0 : givesAll({ stores: [store], start: [asked.fullVolumes[index]] });
+  if (store === undefined || pool === undefined) return 0;
+  const lowest = pool.dryBelow.reduce(
+    (least, { surface }) => Math.min(least, surface),
+    Number.POSITIVE_INFINITY,
+  );
+  return drawnAt({ stores: [store], start: [asked.fullVolumes[index]] }, lowest);
 }

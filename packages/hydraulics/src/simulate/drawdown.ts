@@ -3,7 +3,7 @@ import { flockInDays } from "../model/flock-on.js";
 import type { Line } from "../model/line.js";
 import type { DrawdownEvent, DrawnPool, Refill } from "./drawn-pool.js";
 import { drawOfPen, type IntakeFigure, type PenDraw } from "./pen-draw.js";
-import { givesAll, volumesAfter } from "./pool.js";
+import { volumesAfter } from "./pool.js";
 import {
   crossBetween,
   fillTo,
@@ -93,7 +93,7 @@ export function drawDown(
 }
 
 const sumOf = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0);
-const isEmpty = (one: Standing) => one.drawn >= givesAll(poolNow(one)) * (1 - 1e-12) && !isFed(one.pool);
+const isEmpty = (one: Standing) => one.drawn >= one.all * (1 - 1e-12) && !isFed(one.pool);
 const isFed = ({ refills }: DrawnPool) => refills.some(({ kind }) => kind !== "none");
 
 function drawsOn(line: Line, flock: Flock, figure: IntakeFigure): PenDraw[] {
@@ -149,10 +149,10 @@ function advance(
 ): { drawn: number; poured: number } {
   const lasts = stretch.to - stretch.from;
   const hose = sumOf(one.pool.refills.map((refill) => (refill.kind === "hose" ? refill.flow : 0)));
-  const all = givesAll(poolNow(one));
-  const wanted = rate * lasts;
-  if (hose > 0) return fedStretch(one, { rate, hose, all, ...stretch }, events);
-  const drawn = Math.max(0, Math.min(wanted, all - one.drawn));
+  // Every drinker is above the fullest water: nothing leaves, and no hose runs.
+  if (one.all <= 0) return { drawn: 0, poured: 0 };
+  if (hose > 0) return fedStretch(one, { rate, hose, ...stretch }, events);
+  const drawn = Math.max(0, Math.min(rate * lasts, one.all - one.drawn));
   const before = one.drawn;
   one.drawn += drawn;
   crossBetween(one, { before, rate, from: stretch.from }, events);
@@ -162,7 +162,7 @@ function advance(
 /** A stretch with a hose that runs while the pool is not full. */
 function fedStretch(
   one: Standing,
-  { rate, hose, all, from, to }: { rate: number; hose: number; all: number; from: number; to: number },
+  { rate, hose, from, to }: { rate: number; hose: number; from: number; to: number },
   events: DrawdownEvent[],
 ): { drawn: number; poured: number } {
   const lasts = to - from;
@@ -175,7 +175,7 @@ function fedStretch(
     forget(one);
     return { drawn, poured: drawn + before - one.drawn };
   }
-  one.drawn = Math.min(all, before + net * lasts);
+  one.drawn = Math.min(one.all, before + net * lasts);
   crossBetween(one, { before, rate: net, from }, events);
   const poured = hose * lasts;
   return { drawn: poured + one.drawn - before, poured };

@@ -1,5 +1,5 @@
 import type { DrawdownEvent, DrawnPool } from "./drawn-pool.js";
-import { givesAll, type Pool, surfaceAfter } from "./pool.js";
+import { type Pool, surfaceAfter } from "./pool.js";
 
 /** A pool as it is drawn down: what was in it when last filled, what was drawn since, what has happened already. */
 export interface Standing {
@@ -10,6 +10,8 @@ export interface Standing {
   /** By store [m³]; and the height each presses from with that in it. */
   start: readonly number[];
   tops: readonly number[];
+  /** The most that can be drawn of it: with its last drinker dry nothing leaves it, whatever stands above its outlets [m³]. */
+  all: number;
   drawn: number;
   readonly gone: Set<string>;
 }
@@ -23,32 +25,38 @@ interface Mark {
   readonly event: DrawdownEvent;
 }
 
-export const standingOf = (pool: DrawnPool, index: number): Standing => ({
-  pool,
-  index,
-  marks: marksOf(pool, index),
-  start: pool.start,
-  tops: topsOf(pool, pool.start),
-  drawn: 0,
-  gone: new Set(),
-});
+export function standingOf(pool: DrawnPool, index: number): Standing {
+  const one: Standing = {
+    pool,
+    index,
+    marks: marksOf(pool, index),
+    start: [],
+    tops: [],
+    all: 0,
+    drawn: 0,
+    gone: new Set(),
+  };
+  fillTo(one, pool.start);
+  return one;
+}
 
 export const poolNow = ({ pool, start }: Standing): Pool => ({ stores: pool.stores, start });
 
 /** Filled again, to these volumes; what water stands above again may happen again. */
 export function fillTo(one: Standing, start: readonly number[]): void {
   one.start = start;
-  one.tops = topsOf(one.pool, start);
+  one.tops = one.pool.stores.map((store, i) => store.surfaceAt(start[i]));
+  one.all = one.marks.reduce(
+    (most, mark) => (mark.event.kind === "drinkerDry" ? Math.max(most, drawnAtMark(one, mark)) : most),
+    0,
+  );
   one.drawn = 0;
   forget(one);
 }
 
-const topsOf = ({ stores }: DrawnPool, start: readonly number[]): number[] =>
-  stores.map((store, i) => store.surfaceAt(start[i]));
-
 /** Drawn since it was last filled when it has come down to a mark [m³]. */
-function drawnAtMark({ pool, start, tops }: Standing, { surface, left }: Mark): number {
-  if (surface === undefined) return givesAll({ stores: pool.stores, start });
+function drawnAtMark({ start, tops, all }: Standing, { surface, left }: Mark): number {
+  if (surface === undefined) return all;
   return left.reduce((sum, rest, i) => (tops[i] <= surface ? sum : sum + Math.max(0, start[i] - rest)), 0);
 }
 
@@ -73,7 +81,7 @@ export function noteCrossings(standing: readonly Standing[], time: number, event
   for (const one of standing) {
     const top = surfaceAfter(poolNow(one), 0);
     for (const { key, surface, event } of one.marks) {
-      if (surface === undefined || top > surface) continue;
+      if (surface === undefined ? one.all > 0 : top > surface) continue;
       one.gone.add(key);
       events.push({ ...event, time });
     }
