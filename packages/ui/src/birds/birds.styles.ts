@@ -74,7 +74,7 @@ export const birdsStyles = css`
   @media (prefers-reduced-motion: no-preference) { .older { transition: opacity 200ms 400ms; } }
   @media (forced-colors: active) {
     .chart { background: Canvas; border-color: CanvasText; }
-    .chart text, .series.series text { fill: CanvasText; }
+    .chart text, .chart .tick, .series.series text { fill: CanvasText; }
     .series.series { color: CanvasText; }
     .expect .dot { fill: Canvas; }
     .grid { stroke: GrayText; }

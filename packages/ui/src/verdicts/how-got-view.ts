@@ -7,7 +7,7 @@ import { numberButton } from "./number-button.js";
 export function howBody({ steps, parts, listed, valid, secondOpinion, notes, sources }: HowGot) {
   return html`
     ${steps.map(stepView)} ${parts === undefined ? nothing : partsView(parts)}
-    ${listed === undefined ? nothing : partsView(listed)}
+    ${listed === undefined ? nothing : partsView(listed, "parts worded")}
     ${secondOpinion === undefined ? nothing : opinionView(secondOpinion)}
     ${valid.length === 0 ? nothing : html`<ul class="valid">${valid.map(validityView)}</ul>`}
     ${notes.map((note) => html`<p>${note}</p>`)}
@@ -30,9 +30,9 @@ function stepView({ formula, filled, terms }: Step) {
   </div>`;
 }
 
-function partsView({ caption, columns, rows }: Parts) {
+function partsView({ caption, columns, rows }: Parts, look = "parts") {
   return html`<div class="parts-frame" role="region" aria-label=${caption} tabindex="0">
-    <table class="parts">
+    <table class=${look}>
       <caption>${caption}</caption>
       <thead><tr>${columns.map((column) => html`<th scope="col">${column}</th>`)}</tr></thead>
       <tbody>

@@ -27,6 +27,7 @@ export const howStyles = css`
   .parts caption { text-align: left; padding: 0.35rem 0.5rem; color: var(--_quiet); }
   .parts th, .parts td { padding: 0.2rem 0.5rem; border-top: 1px solid var(--_rule); text-align: right; white-space: nowrap; }
   .parts th:first-child { text-align: left; white-space: normal; font-weight: 400; }
+  .worded th, .worded td { white-space: normal; text-align: left; vertical-align: top; }
   .parts thead th, .parts thead th:first-child { font-weight: 600; }
 `;
 
