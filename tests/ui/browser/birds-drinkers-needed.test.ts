@@ -69,3 +69,12 @@ test("a pen without drinkers is told how many nipples would do, as a suggestion"
   expect(textOf(view, ".need")).toMatch(/^None yet; of nipples, say, \d+ needed/);
   expect(textOf(view, ".answer")).toContain("yard: none, ");
 });
+
+test("where no rule and no advice is known, enough is not said without saying so", async () => {
+  const { view } = await birdsRoom({
+    ...alderBank,
+    pens: [{ id: "yard", birds: { kind: "goose", count: 6 } }],
+  });
+  expect(textOf(view, ".answer")).toContain("yard: by reach and crowd alone; no rule or advice is known");
+  expect(forces(view).join(" ")).toContain("only the birds tell");
+});

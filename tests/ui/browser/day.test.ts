@@ -178,6 +178,7 @@ test("where nobody drinks it says so and leads to the birds", async () => {
   document.addEventListener("room-wanted", (event) => wanted((event as CustomEvent).detail), { once: true });
   await userEvent.click(page.getByRole("button", { name: "Go to the birds" }));
   expect(wanted).toHaveBeenCalledWith({ room: "birds" });
+  for (const words of ["drown", "every day", "ask a vet"]) expect(shown(view)).toContain(words);
   expect(await accessibilityFaults(view)).toEqual([]);
 });
 

@@ -116,4 +116,6 @@ test("where nobody drinks it says so and leads to the birds", async () => {
   view.addEventListener("room-wanted", (event) => wanted((event as CustomEvent).detail));
   await userEvent.click(page.getByRole("button", { name: "Go to the birds" }));
   expect(wanted).toHaveBeenCalledWith({ room: "birds" });
+  const cautions = view.shadowRoot!.querySelector(".cautions")!.textContent!;
+  for (const words of ["every day", "drown", "ask a vet"]) expect(cautions).toContain(words);
 });

@@ -14,6 +14,7 @@ export function neededAnswer({ flock }: BirdsRoom) {
   const pens = flock?.needed.filter(isThere) ?? [];
   if (pens.length === 0) return nothing;
   const short = pens.filter((pen) => !isEnough(pen));
+  const silent = pens.filter((pen) => isEnough(pen) && pen.devices.some(({ isSilent }) => isSilent));
   return html`<div>
     <dt>Drinkers</dt>
     <dd>
@@ -26,6 +27,7 @@ export function neededAnswer({ flock }: BirdsRoom) {
                 ${needButton(need, index, k)}`,
           )}</span>`,
       )}
+      ${silent.map(({ pen }) => html`<span class="short quiet">${pen}: by reach and crowd alone; no rule or advice is known</span>`)}
     </dd>
   </div>`;
 }
