@@ -2,7 +2,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../packages/hydraulics/src/document/plan-schema.js";
 import { simulateDay } from "../../packages/hydraulics/src/judge/simulate-day.js";
+import { groupOf, placesOf } from "../../packages/hydraulics/src/simulate/crowd-want.js";
 import { DAY_EVENTS, type DayResult } from "../../packages/hydraulics/src/simulate/day-result.js";
+import { BEHAVIOUR } from "../../packages/hydraulics/src/simulate/day-setting.js";
 import { ASKED_ON, asked, planWithPens } from "./asked-plans.js";
 
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
@@ -62,7 +64,8 @@ describe("a simulated day of any plan", { timeout: 120_000 }, () => {
         const { line } = asked(planWithPens(plan)).judged;
         const events = result.events!;
         const at = new Map<number, number>();
-        const waiting = new Set<number>();
+        const waiting = new Map<number, number>();
+        const places = Array.from(line.drinkers.group, (_, d) => placesOf(groupOf(line, d)));
         const [begun, taken] = [new Int32Array(line.drinkers.count), new Int32Array(line.drinkers.count)];
         const bouts = new Int32Array(result.birds.length);
         for (let k = 0; k < events.count; k += 1) {
@@ -74,17 +77,24 @@ describe("a simulated day of any plan", { timeout: 120_000 }, () => {
             begun[drinker]! += 1;
             bouts[bird]! += 1;
             taken[drinker]! += 1;
+            expect(taken[drinker]).toBeLessThanOrEqual(places[drinker]!);
           } else if (kind === DAY_EVENTS.ends) {
             expect(at.get(bird)).toBe(drinker);
             at.delete(bird);
             taken[drinker]! -= 1;
           } else if (kind === DAY_EVENTS.waits) {
             expect(at.has(bird) || waiting.has(bird)).toBe(false);
-            waiting.add(bird);
-          } else waiting.delete(bird);
+            waiting.set(bird, events.time[k]!);
+          } else {
+            // One that gives up without having waited found nothing at all.
+            waiting.delete(bird);
+          }
         }
         expect(result.drinkers.map((one) => one.bouts)).toEqual([...begun]);
         expect(result.birds.map((bird) => bird.bouts)).toEqual([...bouts]);
+        // Nobody waits beyond its patience: at midnight only those who have just come.
+        for (const since of waiting.values())
+          expect(since).toBeGreaterThanOrEqual(86_400 - BEHAVIOUR.patience);
         // Those still at it at midnight are the ones that have not ended.
         expect(sumOf([...taken])).toBe(at.size);
         expect(Math.min(0, ...taken)).toBe(0);
