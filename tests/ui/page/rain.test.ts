@@ -122,6 +122,8 @@ test("on paper there is the calendar, without what would be pressed", async () =
     expect(await page.locator("headfall-rain figure.year").first().isVisible()).toBe(true);
     expect(await page.getByRole("button", { name: "Next short day" }).isVisible()).toBe(false);
     expect(await page.getByLabel("Birds drink").isVisible()).toBe(false);
+    // What is folded away on the screen is on the paper.
+    expect(await page.getByText("the greatest K of the record").isVisible()).toBe(true);
   });
 });
 

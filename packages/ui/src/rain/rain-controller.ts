@@ -7,6 +7,7 @@ import type {
   RainSupply,
 } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import type { RoomTold } from "../kernels/how-got/request.js";
 import { RoomAsker } from "../worker/ask-room.js";
 
 /** Rest after the last change before the record is gone through [ms]. */
@@ -48,6 +49,7 @@ export class RainController implements ReactiveController {
   readonly #asker = new RoomAsker();
   #timer: ReturnType<typeof setTimeout> | undefined;
   #last: RainAsked | undefined;
+  #told: RoomTold = {};
   #opening = 0;
 
   constructor(host: ReactiveControllerHost) {
@@ -59,6 +61,12 @@ export class RainController implements ReactiveController {
     clearTimeout(this.#timer);
     this.#asker.close();
     this.isReading = false;
+  }
+
+  /** What its figures are got from: the same object while they stay the same. */
+  get told(): RoomTold {
+    if (this.#told.rain !== this.supply) this.#told = { rain: this.supply };
+    return this.#told;
   }
 
   /** Something is being fetched or unpacked, to be read next. Gives its number, to ask later whether it still counts. */

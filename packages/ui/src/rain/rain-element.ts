@@ -141,7 +141,7 @@ export class HeadfallRain extends LitElement {
         <section class="say" aria-label="Roof and record">${roofView(said)} ${recordView(said)} ${figureView(said)}</section>
         <div class="told ${isOld && supply !== undefined ? "older" : ""}">${this.#told(said)}</div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .rain=${supply} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#rain.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
     `;
   }
 

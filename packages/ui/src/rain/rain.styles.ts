@@ -80,6 +80,7 @@ export const rainStyles = css`
     .say, .buttons, .field { display: none; }
     .rest { display: block; }
     .tall { max-height: none; }
+    .told details::details-content { content-visibility: visible; block-size: auto; }
     .year, .chart, table { break-inside: avoid; }
   }
 `;

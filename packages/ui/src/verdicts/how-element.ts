@@ -1,4 +1,4 @@
-import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
+import type { Checked, Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { HowGot } from "../kernels/how-got/how-got.js";
 import { howGotOf } from "../kernels/how-got/how-got-of.js";
@@ -26,7 +26,6 @@ export class HeadfallHow extends LitElement {
   static override properties = {
     checked: { attribute: false },
     plan: { attribute: false },
-    rain: { attribute: false },
     room: { attribute: false },
     subject: { attribute: false },
     system: {},
@@ -38,8 +37,6 @@ export class HeadfallHow extends LitElement {
   declare checked: Checked | undefined;
   /** The plan as typed; for what only it knows. */
   declare plan: Plan | undefined;
-  /** What a record of rain came to; for figures of it. */
-  declare rain: RainSupply | undefined;
   /** What the room it is shown in had reckoned; for figures of it. */
   declare room: RoomTold | undefined;
   /** Which number is told of; undefined while the panel is closed. */
@@ -57,7 +54,6 @@ export class HeadfallHow extends LitElement {
     super();
     this.checked = undefined;
     this.plan = undefined;
-    this.rain = undefined;
     this.room = undefined;
     this.subject = undefined;
     this.system = "metric";
@@ -85,7 +81,7 @@ export class HeadfallHow extends LitElement {
 
   override render() {
     if (this.subject === undefined || this.checked === undefined) return nothing;
-    const how = howGotOf(this.subject, this.checked, this.plan, this.system, this.rain, this.room);
+    const how = howGotOf(this.subject, this.checked, this.plan, this.system, this.room);
     return html`<div class="panel" part="panel" popover="manual" role="dialog" aria-labelledby="title"
       @keydown=${this.#keyPressed} @how-wanted=${this.#askedInside}>
       <header>

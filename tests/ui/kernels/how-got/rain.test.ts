@@ -43,7 +43,7 @@ if (!checking.ok) throw new Error(JSON.stringify(checking.problems));
 const { checked } = checking;
 
 const how = (what: RainFigure, way = 0, of: RainSupply | undefined = supply) =>
-  howGotOf({ of: "rain", what, way }, checked, withFlush, "metric", of)!;
+  howGotOf({ of: "rain", what, way }, checked, withFlush, "metric", { rain: of })!;
 
 /** What the first formula of each should come to, from the library's own answer. */
 const FIGURES: Readonly<Record<RainFigure, number | undefined>> = {

@@ -38,7 +38,7 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
 
 const plan = meatBirds();
 const { checked, room } = askedOf(plan);
-const how = (subject: HowSubject) => howGotOf(subject, checked, plan, "metric", undefined, room)!;
+const how = (subject: HowSubject) => howGotOf(subject, checked, plan, "metric", room)!;
 
 describe("figures of a room", () => {
   test("each tells how it was got, without holes, from sources of the table", () => {

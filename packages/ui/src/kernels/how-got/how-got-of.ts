@@ -1,4 +1,4 @@
-import type { Checked, Plan, RainSupply } from "@headfall/hydraulics";
+import type { Checked, Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { howBatchIntake, howFlockIntake } from "./birds.js";
 import { howPenAtOnce, howPenBout, howPenBoutSeconds, howPenLoad, howPenWaits } from "./crowd.js";
@@ -30,7 +30,6 @@ import { howWeek } from "./weeks.js";
  * @param checked  what the page shows
  * @param plan     the plan as typed, for what only it knows (single fittings, words as typed); may be left out
  * @param system   whose units to write in
- * @param rain     what a record of rain came to, for figures of it; may be left out
  * @param room     what the room it is shown in had reckoned; may be left out
  * @returns undefined when the part is no longer there
  */
@@ -39,11 +38,10 @@ export function howGotOf(
   checked: Checked,
   plan: Plan | undefined,
   system: UnitSystem,
-  rain?: RainSupply,
   room: RoomTold = {},
 ): HowGot | undefined {
   if (!isThere(subject, checked)) return undefined;
-  return explain(subject, requestOf(checked, plan, system, rain, room));
+  return explain(subject, requestOf(checked, plan, system, room));
 }
 
 /** A plan may have changed since a number was pressed: its part may be gone. */

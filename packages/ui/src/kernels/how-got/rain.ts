@@ -16,7 +16,7 @@ const BALANCE = alwaysValid(
 
 /** How a figure of a record of rain was got. */
 export function howRain(request: HowRequest, what: RainFigure, index: number): HowGot {
-  const { rain: supply } = request;
+  const supply = request.room.rain;
   const run = supply?.runs[index] ?? supply?.runs[0];
   if (supply === undefined || run === undefined) return UNTOLD;
   switch (what) {

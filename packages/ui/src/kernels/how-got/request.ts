@@ -7,6 +7,8 @@ export interface RoomTold {
   readonly day?: DayResult | undefined;
   readonly weeks?: readonly WeekReport[];
   readonly hotWeeks?: readonly WeekReport[];
+  /** What a record of rain came to. */
+  readonly rain?: RainSupply | undefined;
 }
 
 /** What every explanation is made from. */
@@ -15,8 +17,6 @@ export interface HowRequest {
   /** The plan as typed; it may be newer or older than what was checked, and may be left out. */
   readonly plan: Plan | undefined;
   readonly figures: Figures;
-  /** What a record of rain came to, where one was reckoned through. */
-  readonly rain: RainSupply | undefined;
   readonly room: RoomTold;
 }
 
@@ -24,9 +24,8 @@ export const requestOf = (
   checked: Checked,
   plan: Plan | undefined,
   system: UnitSystem,
-  rain?: RainSupply,
   room: RoomTold = {},
-): HowRequest => ({ checked, plan, figures: figuresIn(system), rain, room });
+): HowRequest => ({ checked, plan, figures: figuresIn(system), room });
 
 /** A name of the user's, set apart from the words around it. */
 export const quoted = (name: string): string => `“${name}”`;
