@@ -28,7 +28,8 @@ export function runMark(args: readonly string[]): Promise<number> {
         status: 0,
       };
     } catch (error) {
-      if (error instanceof RangeError) return { fault: "--level is from the bottom up to the full level." };
+      if (error instanceof RangeError && level !== undefined)
+        return { fault: "--level is from the bottom up to the full level." };
       throw error;
     }
   });
