@@ -206,6 +206,7 @@ test("birds that found no water are told by themselves, from when none came", as
   const view = await dayRoom(CROWDED);
   expect(shown(view)).toMatch(/None of their drinkers gave water .* of the light, first at \d\d:\d\d/);
   expect(shown(view)).toMatch(/\d+ times a bird found no water and went without; that counts as no wait/);
+  expect(shown(view)).toMatch(/No water ?from \d\d:\d\d/);
 });
 
 test("the grade line drawn is called that of an ordinary hour", async () => {

@@ -48,3 +48,6 @@ export interface DayActs {
 export const sumOf = (counts: Int32Array): number => counts.reduce((sum, count) => sum + count, 0);
 
 export const birdsWord = (count: number): string => (count === 1 ? "1 bird" : `${count} birds`);
+
+/** Whether the line fills a source: then it counts as full all day, as long as that gives. */
+export const isFed = ({ sources }: Plan, source: number): boolean => sources[source]?.feed !== undefined;

@@ -9,7 +9,7 @@ import {
   xToTime,
 } from "../kernels/day/day-strip.js";
 import { axisUnit } from "../kernels/typed-quantity.js";
-import type { DayRoom } from "./room.js";
+import { type DayRoom, isFed } from "./room.js";
 
 /** The charts of a day, laid out once; only the line that says what time it is moves. */
 export interface DayStrips {
@@ -18,7 +18,14 @@ export interface DayStrips {
   readonly levelSign: string;
 }
 
-export function layStrips({ result, index, checked, system, isWide }: Omit<DayRoom, "acts">): DayStrips {
+export function layStrips({
+  plan,
+  result,
+  index,
+  checked,
+  system,
+  isWide,
+}: Omit<DayRoom, "acts">): DayStrips {
   const width = isWide ? 680 : 330;
   const isUs = system === "us";
   return {
@@ -31,17 +38,24 @@ export function layStrips({ result, index, checked, system, isWide }: Omit<DayRo
         words: `Birds of ${pen} at their drinkers through the day: at most ${mostAtOnce} at once${of}`,
       };
     }),
-    levels: result.sources.map(({ source }, s) => ({
-      source,
-      strip: layLevelStrip({
-        time: result.levels.time,
-        level: result.levels.level[s] ?? new Float64Array(0),
-        full: checked?.line.sources.find(({ id }) => id === source)?.levels.full ?? 0,
-        unit: isUs ? axisUnit(system).length / 12 : 0.01,
-        width,
-        height: isWide ? 140 : 120,
-      }),
-    })),
+    // What the line fills counts as full all day: there is nothing to see.
+    levels: result.sources.flatMap(({ source }, s) =>
+      isFed(plan, s)
+        ? []
+        : [
+            {
+              source,
+              strip: layLevelStrip({
+                time: result.levels.time,
+                level: result.levels.level[s] ?? new Float64Array(0),
+                full: checked?.line.sources.find(({ id }) => id === source)?.levels.full ?? 0,
+                unit: isUs ? axisUnit(system).length / 12 : 0.01,
+                width,
+                height: isWide ? 140 : 120,
+              }),
+            },
+          ],
+    ),
     levelSign: isUs ? "in" : "cm",
   };
 }

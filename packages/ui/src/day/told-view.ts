@@ -1,4 +1,5 @@
 import {
+  LEFT_OUT,
   type PenDay,
   writeClock,
   writeDry,
@@ -10,10 +11,11 @@ import {
 import { html, nothing } from "lit";
 import { shortBatches } from "../kernels/day/short-birds.js";
 import { percentOf } from "../kernels/how-got/crowd.js";
+import { bare } from "../kernels/how-got/figures.js";
 import type { DayPenFigure } from "../kernels/how-got/subject.js";
 import { showVolume } from "../kernels/shown.js";
 import { numberButton } from "../verdicts/number-button.js";
-import { birdsWord, type DayRoom } from "./room.js";
+import { birdsWord, type DayRoom, isFed } from "./room.js";
 
 /** At the head of the room: whether every bird got its water, and the longest wait. */
 export function answerView({ result }: DayRoom) {
@@ -30,7 +32,17 @@ export function answerView({ result }: DayRoom) {
             : html`<span class="large dry">${short} of ${birdsWord(birds)} came short</span>`
       }</dd></div>
     <div><dt>Longest wait</dt><dd class="large">${writeWait(longest)}</dd></div>
+    ${dryView(result.pens)}
   </dl>`;
+}
+
+/** When some pen's drinkers first gave nothing: waits do not count who found no water. */
+function dryView(pens: readonly PenDay[]) {
+  const dry = pens.flatMap(({ pen, dryFrom }) => (dryFrom === undefined ? [] : [{ pen, dryFrom }]));
+  if (dry.length === 0) return nothing;
+  const first = Math.min(...dry.map(({ dryFrom }) => dryFrom));
+  return html`<div><dt>No water</dt><dd><span class="large dry">from ${writeClock(first)}</span>
+    ${pens.length === 1 ? nothing : html`<span class="quiet">${dry.map(({ pen }) => pen).join(", ")}</span>`}</dd></div>`;
 }
 
 /** The day in sentences, who came short, and how they waited. */
@@ -43,15 +55,16 @@ export function toldView(room: DayRoom) {
   </section>`;
 }
 
-function waterView({ result, system }: DayRoom) {
+function waterView({ plan, result, system }: DayRoom) {
   const { drunk, spilled, drawn } = result.balance;
   return html`<p>Drunk ${showVolume(drunk, system)} and spilled ${showVolume(spilled, system)}: ${showVolume(drawn, system)} drawn.
     ${result.sources.map(({ source, poured }, s) => {
+      if (isFed(plan, s)) return nothing;
       const level = result.levels.level[s];
       const length = (metres = 0) =>
         system === "us" ? writeQuantity(metres, "length", system, 3) : `${Math.round(metres * 1000) / 10} cm`;
       return html` ${source} went from ${length(level?.[0])} to ${length(level?.[level.length - 1])}${poured > 0 ? `, ${showVolume(poured, system)} poured in` : ""}.`;
-    })}</p>`;
+    })}${result.sources.some((_, s) => isFed(plan, s)) ? ` ${LEFT_OUT.headerTank}` : ""}</p>`;
 }
 
 function shortView({ result, checked, system }: DayRoom) {
@@ -79,7 +92,7 @@ function penFigures({ checked }: DayRoom, pen: PenDay, inPen: number) {
     ["Every place taken, of the light", told("allTaken", writeShare(pen.allTaken))],
     ["Most at once", told("mostAtOnce", `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`)],
     ["Gave up and came back", told("gaveUp", String(pen.gaveUp))],
-    ...(pen.foundDry === 0 ? [] : ([["Found no water", told("foundDry", String(pen.foundDry))]] as const)),
+    ...(pen.foundDry === 0 ? [] : ([["Found no water", told("foundDry", bare(pen.foundDry, 7))]] as const)),
     ...(report === undefined || report.birds === 0
       ? []
       : ([
