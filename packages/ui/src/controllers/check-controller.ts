@@ -40,7 +40,7 @@ export class CheckController implements ReactiveController {
   readonly #asker = new WorkerAsker({
     answered: (answer) => this.#answered(answer),
     wentOn: ({ turn, share }) => {
-      if (turn === this.#turn && performance.now() - this.#asked > SHOW_AFTER_MS) this.#show(share);
+      if (this.#turns.has(turn) && performance.now() - this.#asked > SHOW_AFTER_MS) this.#show(share);
     },
   });
   #plan: Plan | undefined;
@@ -51,6 +51,8 @@ export class CheckController implements ReactiveController {
   #frame: number | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #late: ReturnType<typeof setTimeout> | undefined;
+  /** Questions about the newest plan that the worker has or had; the last of them is the closest look. */
+  readonly #turns = new Set<number>();
   #turn = 0;
   #asked = 0;
 
@@ -73,7 +75,7 @@ export class CheckController implements ReactiveController {
   check(plan: Plan, day?: string): void {
     this.#plan = plan;
     this.#day = day;
-    this.#turn = 0;
+    this.#turns.clear();
     this.#show(undefined);
     this.#frame ??= requestAnimationFrame(() => this.#checkQuickly());
     clearTimeout(this.#rest);
@@ -83,7 +85,7 @@ export class CheckController implements ReactiveController {
   /** Ends the work that is under way; what is known so far stays. */
   stop(): void {
     this.#asker.close();
-    this.#turn = 0;
+    this.#turns.clear();
     this.sampling = this.checkedPlan === this.#plan ? "stopped" : "outdated";
     this.#show(undefined);
     this.#host.requestUpdate();
@@ -111,6 +113,7 @@ export class CheckController implements ReactiveController {
 
   #ask(plan: Plan, samples: number): void {
     this.#turn = this.#asker.ask(plan, samples, this.#day);
+    this.#turns.add(this.#turn);
     this.#asked = performance.now();
     // The work before the first sample tells nothing; that it lasts is told all the same.
     this.#late = setTimeout(() => this.#show(0), SHOW_AFTER_MS);
@@ -118,9 +121,9 @@ export class CheckController implements ReactiveController {
 
   #answered({ outcome, turn, isCoarse }: CheckAnswer): void {
     // An answer to an older plan says nothing about the one in hand.
-    if (turn !== this.#turn || this.#plan === undefined) return;
+    if (!this.#turns.has(turn) || this.#plan === undefined) return;
     const isQuick = outcome.ok && outcome.checked.madeFrom.samples === 0;
-    if (!isCoarse) this.#show(undefined);
+    if (!isCoarse && turn === this.#turn) this.#show(undefined);
     this.#settle(this.#plan, outcome, isQuick ? "waiting" : isCoarse ? "coarse" : "whole");
   }
 
