@@ -61,7 +61,7 @@ test("a plan of 1,000 runs and 20,000 drinkers is checked with progress and a St
     await progress.locator("progress").waitFor();
     const counted = async () =>
       [...(await sketch.line.counts()).matchAll(/\d+/g)].reduce((sum, [n]) => sum + Number(n), 0);
-    await expect.poll(counted, { timeout: 20_000 }).toBe(DRINKERS);
+    await expect.poll(counted, { timeout: 45_000 }).toBe(DRINKERS);
     const stand = page.locator("headfall-part headfall-quantity[label=Stand] input[type=text]");
     await stand.fill("1.2 m");
     await stand.press("Enter");
