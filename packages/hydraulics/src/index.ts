@@ -178,6 +178,7 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export { TOGETHER } from "./simulate/crowd-load.js";
 export { deviceOf, TAKEN_IN } from "./simulate/crowd-want.js";
 export { type DayOptions, runDay } from "./simulate/day.js";
 export { SHORT_BELOW } from "./simulate/day-log.js";

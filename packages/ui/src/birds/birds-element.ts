@@ -6,6 +6,7 @@ import { TypingController } from "../fields/typing-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { answerView } from "./answer-view.js";
@@ -37,7 +38,7 @@ export class HeadfallBirds extends LitElement {
     refusal: {},
     how: { state: true },
   };
-  static override styles = [tokens, controls, fieldStyles, tableStyles, birdsStyles];
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, birdsStyles];
 
   /** The plan shown; never changed here. */
   declare plan: Plan | undefined;

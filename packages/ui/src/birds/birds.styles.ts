@@ -1,20 +1,10 @@
 import { css } from "lit";
 
 export const birdsStyles = css`
-  :host { display: block; background: var(--_paper); overflow-wrap: break-word; }
-  h2 { font-size: 1.15rem; margin: 0.75rem 0 0.25rem; }
   h2:focus { outline: none; }
   h2:focus-visible { outline: 3px solid var(--_focus); }
-  h3 { font-size: 1.05rem; margin: 1.25rem 0 0.35rem; }
   h4 { font-size: 1rem; margin: 0.35rem 0; }
-  p { margin: 0.35rem 0; max-width: 70ch; }
   ul, ol { padding-left: 1.25rem; margin: 0.35rem 0; }
-  li { margin: 0.3rem 0; max-width: 75ch; }
-  dl { margin: 0; }
-  dd { margin: 0; }
-  .answer { display: flex; flex-wrap: wrap; gap: 0.25rem 2rem; border-bottom: 1px solid var(--_rule); padding-bottom: 0.35rem; }
-  .answer dt { font-weight: 600; }
-  .large { font-size: 1.6rem; font-weight: 700; }
   .rest { display: flex; flex-direction: column; gap: 0 1.25rem; }
   .pen { background: var(--_sheet); }
   .pen .batch { border-top: 1px solid var(--_rule); margin-top: 0.5rem; }

@@ -8,6 +8,7 @@ import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { choiceView } from "./choice-view.js";
@@ -43,7 +44,7 @@ export class HeadfallDay extends LitElement {
     how: { state: true },
     layout: { state: true },
   };
-  static override styles = [tokens, controls, tableStyles, dayStyles];
+  static override styles = [tokens, controls, tableStyles, roomStyles, dayStyles];
 
   /** The plan shown; never changed here. */
   declare plan: Plan | undefined;

@@ -7,6 +7,7 @@ import type { HowSubject } from "../kernels/how-got/subject.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { answerView, partsView, runsView } from "./answer-view.js";
@@ -47,7 +48,7 @@ export class HeadfallRain extends LitElement {
     lookedAt: { state: true },
     how: { state: true },
   };
-  static override styles = [tokens, controls, fieldStyles, tableStyles, rainStyles];
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, rainStyles];
 
   /** The plan shown; never changed here. */
   declare plan: Plan | undefined;

@@ -7,6 +7,7 @@ import { TypingController } from "../fields/typing-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { awayView } from "./away-view.js";
@@ -42,7 +43,7 @@ export class HeadfallTime extends LitElement {
     source: { state: true },
     how: { state: true },
   };
-  static override styles = [tokens, controls, fieldStyles, tableStyles, timeStyles];
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, timeStyles];
 
   /** The plan shown; never changed here. */
   declare plan: Plan | undefined;

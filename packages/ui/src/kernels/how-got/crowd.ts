@@ -1,4 +1,4 @@
-import { erlangC, type PenReport, writeSeconds } from "@headfall/hydraulics";
+import { erlangC, type PenReport, TOGETHER, writeSeconds } from "@headfall/hydraulics";
 import { applied, constant, difference, product, quotient, term } from "./expression.js";
 import { bare, type Figures, percent } from "./figures.js";
 import { type HowGot, soundSteps, stepOf } from "./how-got.js";
@@ -109,7 +109,7 @@ function stepOfLoad(pen: PenReport, figures: Figures) {
 /** Drinkers at work in the busiest minutes. */
 export function howPenAtOnce(_: HowRequest, pen: PenReport): HowGot {
   const least = pen.demand > 0 ? 1 : 0;
-  const most = Math.max(least, Math.min(pen.birds, Math.ceil(1.5 * pen.atOnceAlone - 1e-9)));
+  const most = Math.max(least, Math.min(pen.birds, Math.ceil(TOGETHER.factor * pen.atOnceAlone - 1e-9)));
   return {
     title: `Drinkers at work in the busiest minutes, ${quoted(pen.pen)}`,
     result: `${pen.busiest} of ${pen.drinkers}`,
