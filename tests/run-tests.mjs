@@ -54,6 +54,7 @@ async function runTests(filters) {
   passedTests += tally.passed;
   failed.push(...tally.failed);
   for (const name of tally.skipped) process.stdout.write(`skipped  ${name}\n`);
+  for (const name of tally.again) process.stdout.write(`passed only when tried again  ${name}\n`);
   if (tally.passed + tally.failed.length === 0) failed.push("no test ran");
 }
 
@@ -77,7 +78,7 @@ function readTally(path) {
   try {
     return JSON.parse(readFileSync(path, "utf8"));
   } catch {
-    return { passed: 0, failed: ["the test run ended before it could report"], skipped: [] };
+    return { passed: 0, failed: ["the test run ended before it could report"], skipped: [], again: [] };
   }
 }
 

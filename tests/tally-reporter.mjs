@@ -1,12 +1,13 @@
 /**
- * Writes what a test run came to into the file named by HEADFALL_TALLY: how many tests passed, which failed and
- * which were skipped. A file that does not load, a failing hook and an error outside any test count as failed.
+ * Writes what a test run came to into the file named by HEADFALL_TALLY: how many tests passed, which failed, which were
+ * skipped, and which passed only when tried again. A file that does not load, a failing hook and an error outside any
+ * test count as failed.
  */
 import { writeFileSync } from "node:fs";
 
 export default class TallyReporter {
   onTestRunEnd(modules, strayErrors) {
-    const tally = { passed: 0, failed: [], skipped: [] };
+    const tally = { passed: 0, failed: [], skipped: [], again: [] };
     for (const module of modules) {
       const failedBefore = tally.failed.length;
       for (const test of module.children.allTests()) countTest(test, tally);
@@ -27,6 +28,7 @@ export default class TallyReporter {
 function countTest(test, tally) {
   const name = `${test.module.relativeModuleId} > ${test.fullName}`;
   const { state } = test.result();
+  if (test.diagnostic()?.flaky) tally.again.push(name);
   if (state === "passed") tally.passed += 1;
   else if (state === "skipped") tally.skipped.push(name);
   else tally.failed.push(state === "failed" ? name : `${name} (never finished)`);

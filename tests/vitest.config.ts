@@ -70,7 +70,8 @@ export default defineConfig({
           globalSetup: [here("browser/require-browser.ts"), here("ui/page/built-page.ts")],
           testTimeout: 60_000,
           hookTimeout: 60_000,
-          // On a machine that has other work, the page takes its time too.
+          // On a machine that has other work, the page takes its time too. What passes only at the second try is named.
+          retry: 1,
           expect: { poll: { timeout: 10_000 } },
           maxWorkers: 2,
           sequence: { groupOrder: 2 },

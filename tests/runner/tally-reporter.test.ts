@@ -14,6 +14,7 @@ interface Tally {
   passed: number;
   failed: string[];
   skipped: string[];
+  again: string[];
 }
 
 /** Runs a made-up test file by itself and reads what the reporter wrote about it. */
@@ -46,6 +47,21 @@ test("the tally counts passes, and names what failed and what was skipped", () =
     passed: 1,
     failed: ["made-up.test.mjs > a vessel > leaks"],
     skipped: ["made-up.test.mjs > later"],
+    again: [],
+  });
+  expect(status).not.toBe(0);
+});
+
+test("the tally names what passed only when tried again", () => {
+  const { tally, status } = tallyOf(`
+    let tries = 0;
+    test("at the second try", { retry: 1 }, () => expect(++tries).toBe(2));
+    test("at no try", { retry: 1 }, () => expect(1).toBe(2));`);
+  expect(tally).toEqual({
+    passed: 1,
+    failed: ["made-up.test.mjs > at no try"],
+    skipped: [],
+    again: ["made-up.test.mjs > at the second try"],
   });
   expect(status).not.toBe(0);
 });

@@ -6,14 +6,12 @@ import type { Page } from "playwright";
 export class LinePage {
   constructor(readonly page: Page) {}
 
-  /** Waits until the line has been worked out, close calls included. */
+  /** Waits until the line has been worked out, close calls included; it may be hidden behind another room. */
   async settled(): Promise<void> {
-    await this.page.locator("headfall-line .counts").waitFor();
-    // What was just changed is checked at the next frame; until then the line shows what was before.
-    await this.page.evaluate(
-      () => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))),
+    await this.page.waitForFunction(
+      () => document.querySelector<HTMLElementTagNameMap["headfall-line"]>("headfall-line")?.isSettled,
     );
-    await this.page.getByText("How sure? ...").waitFor({ state: "detached" });
+    await this.page.locator("headfall-line .counts").waitFor({ state: "attached" });
   }
 
   /** "7 drip 17 good" as it stands at the head of the drawing. */

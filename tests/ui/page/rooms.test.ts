@@ -133,7 +133,7 @@ test("the page comes back to its room when it is loaded again, and the browser's
     const current = () => rooms(page).locator("[aria-current]").textContent();
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.reload();
-    await line.settled().catch(() => undefined);
+    await line.settled();
     await page.locator("headfall-birds .answer").waitFor();
     expect(new URL(page.url()).hash).toBe("#birds");
     await room(page, "Day").click();

@@ -27,6 +27,8 @@ export class CheckController implements ReactiveController {
   /** What the last good plan came to, and that plan: the newest may be ahead of it. */
   checked: Checked | undefined;
   checkedPlan: Plan | undefined;
+  /** The plan that was looked at last, good or faulty. */
+  lookedAt: Plan | undefined;
   /** What is wrong with the newest plan; empty when nothing is. */
   problems: readonly Problem[] = [];
   sampling: Sampling = "waiting";
@@ -82,6 +84,12 @@ export class CheckController implements ReactiveController {
     this.#rest = undefined;
   }
 
+  /** Whether all that is shown is of the newest plan, with at least a coarse answer to what is sure. */
+  get isSettled(): boolean {
+    if (this.lookedAt !== this.#plan || this.#frame !== undefined) return false;
+    return this.problems.length > 0 || this.sampling !== "waiting";
+  }
+
   /** Ends the work that is under way; what is known so far stays. */
   stop(): void {
     this.#asker.close();
@@ -133,6 +141,7 @@ export class CheckController implements ReactiveController {
       this.checked = outcome.checked;
       this.checkedPlan = plan;
     }
+    this.lookedAt = plan;
     this.problems = outcome.ok ? [] : outcome.problems;
     this.#onChecked(this);
     this.#host.requestUpdate();

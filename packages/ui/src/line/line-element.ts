@@ -157,6 +157,14 @@ export class HeadfallLine extends LitElement {
     return this.#check.problems;
   }
 
+  /**
+   * Whether the verdicts are of the plan as it now stands, with at least a coarse answer to which of them are sure.
+   * Not so for a moment after each change, and longer with a large plan.
+   */
+  get isSettled(): boolean {
+    return this.#check.isSettled && !this.isUpdatePending;
+  }
+
   /** Fulfilled once everything that follows the first verdict is there. */
   get whole(): Promise<void> {
     return this.#loadRest().then(async () => {
