@@ -15,6 +15,7 @@ export const sources: readonly Source[] = [
   {"key":"breeder-manual-recollected","title":"A broiler management manual, recollected","year":"2007-2018","opened":"from memory"},
   {"key":"bretherton-1961","authors":"Bretherton, F. P.","title":"The motion of long bubbles in tubes","publisher":"Journal of Fluid Mechanics 10(2), 166-188","year":"1961","opened":"from memory"},
   {"key":"bs-8515","title":"BS 8515:2009, rainwater harvesting systems, as quoted in a guide","publisher":"British Standards Institution, guide withheld","year":"2009","opened":"2026-11-25"},
+  {"key":"burley-2020","authors":"Burley, B.","title":"Practical hash-based Owen scrambling","publisher":"Journal of Computer Graphics Techniques 9(4), 1-20","year":"2020","opened":"from memory"},
   {"key":"canada-poultry-code","title":"Code of practice for hatching eggs, breeders, chickens and turkeys, appendices C and D","publisher":"National Farm Animal Care Council","year":"2016","link":"https://www.nfacc.ca/codes-of-practice/chickens-turkeys-and-breeders","opened":"2026-11-25"},
   {"key":"cautious-defaults","title":"Cautious defaults worked out from the rows of these tables","opened":"2026-11-25"},
   {"key":"chandrupatla-1997","authors":"Chandrupatla, T. R.","title":"A new hybrid quadratic/bisection algorithm for finding the zero of a nonlinear function without using derivatives","publisher":"Advances in Engineering Software 28(3), 145-149","year":"1997","opened":"from memory"},
@@ -63,6 +64,7 @@ export const sources: readonly Source[] = [
   {"key":"iapws-sr6-08","authors":"IAPWS","title":"SR6-08, liquid water at 0.1 MPa","publisher":"International Association for the Properties of Water and Steam","year":"2011","link":"http://www.iapws.org/relguide/LiquidWater.html","opened":"2026-11-25"},
   {"key":"iso-4427-2-copy","title":"ISO 4427-2:2007, polyethylene pipes for water: table of walls, public copy","publisher":"ISO","year":"2007","opened":"2026-11-25"},
   {"key":"jenkins-1978","authors":"Jenkins, D.; Pearson, F.; Moore, E.; Sun, J. K.; Valentine, R.","title":"Feasibility of rainwater collection systems in California; release rules as restated in Fewkes 1999 and Plumbing Africa, January 2019, p. 33","publisher":"California Water Resources Center, University of California","year":"1978","link":"https://viewer.joomag.com/plumbing-africa-january-2019/0925331001547118193/p33","opened":"2026-11-25"},
+  {"key":"joe-kuo-2008","authors":"Joe, S.; Kuo, F. Y.","title":"Constructing Sobol sequences with better two-dimensional projections","publisher":"SIAM Journal on Scientific Computing 30(5), 2635-2654","year":"2008","opened":"from memory"},
   {"key":"jordan-1984","authors":"Jordan, T. D.","title":"A Handbook of Gravity-Flow Water Systems","publisher":"Intermediate Technology Publications","year":"1984","link":"https://itacanet.org/eng/water/Section%202%20Gravity/param.htm","opened":"2026-11-25"},
   {"key":"keeper-nipple-heights","title":"Nipple height by age","publisher":"Publisher withheld","year":"2012","opened":"2026-11-25"},
   {"key":"kentucky-manual-12","title":"Poultry Production Manual, chapter 12","publisher":"University of Kentucky","link":"http://afs.ca.uky.edu/poultry/chapter-12-introduction","opened":"2026-11-25"},
@@ -107,6 +109,7 @@ export const sources: readonly Source[] = [
   {"key":"wales-2007-3070","title":"Welfare of Farmed Animals (Wales) Regulations 2007, schedule 4","publisher":"United Kingdom","year":"2007","link":"http://www.legislation.gov.uk/wsi/2007/3070/schedule/4/made/data.xht?view=snippet&wrap=true","opened":"2026-11-25"},
   {"key":"washington-cisterns","title":"Cistern construction","publisher":"University of Washington","link":"https://depts.washington.edu/dislc/Cisterns/Construct.htm","opened":"2026-11-25"},
   {"key":"waterfall-2006","authors":"Waterfall, P. H.","title":"Harvesting rainwater for landscape use, AZ1344","publisher":"University of Arizona","year":"2006","edition":"2","opened":"from memory"},
+  {"key":"wichura-1988","authors":"Wichura, M. J.","title":"Algorithm AS 241: the percentage points of the normal distribution","publisher":"Applied Statistics 37(3), 477-484","year":"1988","opened":"from memory"},
   {"key":"williams-1964","authors":"J. W. J. Williams","title":"Algorithm 232: Heapsort","publisher":"Communications of the ACM 7(6), 347-348","year":"1964","opened":"from memory"},
   {"key":"wisner-1975","authors":"Wisner, P. E.; Mohsen, F. N.; Kouwen, N.","title":"Removal of air from water lines by hydraulic means","publisher":"Journal of the Hydraulics Division, ASCE 101(HY2), 299-315","year":"1975","opened":"2026-11-25"},
 ];
