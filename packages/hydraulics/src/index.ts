@@ -92,11 +92,15 @@ export {
   intakeOfFlock,
   intakeOfPen,
 } from "./model/flock-intake.js";
-export { flockInDays, flockInHeat } from "./model/flock-on.js";
+export { flockInDays, flockInHeat, flockInHottest, HOT_DAY } from "./model/flock-on.js";
 export * from "./model/line.js";
+// What can go wrong, made from the plan.
+export { MISHAP_KINDS, type Mishap, type MishapKind } from "./model/mishap.js";
+export { mishapsOf } from "./model/mishaps-of.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
 export { type CountedFitting, listFittings } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
+export { flockWithMishap, withMishap } from "./model/with-mishap.js";
 // The formulas, each on its own.
 export * from "./physics/air.js";
 export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";

@@ -52,6 +52,11 @@ export const REASON_CASES: Cases<Reason> = {
     "the sealed barrel stops giving after 1.1 L: no air can come in",
     "the sealed barrel stops giving after 0.291 gal: no air can come in",
   ],
+  blocked: [
+    { code: "blocked" },
+    "it is stuck shut: it lets nothing through, whatever stands on it",
+    "it is stuck shut: it lets nothing through, whatever stands on it",
+  ],
   shutOff: [
     { code: "shutOff", at: "feed" },
     "no open pipe leads to it; see the taps before feed",

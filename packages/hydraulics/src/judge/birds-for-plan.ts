@@ -4,7 +4,7 @@ import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Batch, Flock, Pen, Weather } from "../model/flock.js";
 import { type BatchIntake, type FlockIntake, intakeOfBatch, intakeOfPen } from "../model/flock-intake.js";
-import { flockInAir, flockInDays } from "../model/flock-on.js";
+import { flockInAir, flockInDays, HOT_DAY } from "../model/flock-on.js";
 import { deviceOf, groupOf } from "../simulate/crowd-want.js";
 import { type SpilledShare, spilledShareOf } from "../tables/spilled-share.js";
 import { drinkersOfPens } from "./drinkers-for-plan.js";
@@ -12,13 +12,6 @@ import type { Device, PenDrinkers, Region } from "./drinkers-needed.js";
 import { type HangRange, hangAtForBirds } from "./hang-range.js";
 import { type MannedLine, manLine } from "./man-line.js";
 import { spilledAtPen } from "./report-flock.js";
-
-/**
- * The hot day of a plan that names no hot spell [°C]: at it birds were found to drink twice as much as at 20.
- *
- * @source kentucky-manual-12, Table 12.1, 32 degC, seen
- */
-export const HOT_DAY = 32;
 
 /** One batch on the day asked about. Volumes are a bird's, what is spilled not counted. */
 export interface BatchDay {

@@ -56,6 +56,7 @@ export type Reason =
     }
   | { readonly code: "sourceStalls"; readonly source: string; readonly litres: number }
   | { readonly code: "shutOff"; readonly at: string }
+  | { readonly code: "blocked" }
   | { readonly code: "idleHeadTooHigh"; readonly head: number; readonly holdsUpTo: number }
   | { readonly code: "idleHeadTooLow"; readonly head: number; readonly sealsFrom: number }
   | { readonly code: "notSolved"; readonly outcome: string };

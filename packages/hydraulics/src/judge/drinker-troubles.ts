@@ -1,5 +1,5 @@
 import { flowOfDrinker, headOfDrinker } from "../model/drinker-flow.js";
-import type { Line } from "../model/line.js";
+import { type Line, STUCK } from "../model/line.js";
 import { givenBeforeStall, type Moments, stallsWithinUse } from "../model/moment.js";
 import type { FrictionLaw } from "../solve/solution.js";
 import {
@@ -54,12 +54,13 @@ function weighDrinker(situation: JudgingCase, d: number): Weighing {
   const isReached = lowestBusiest.solution.reached[point] === 1;
   // A drinker on a drop below the water gets none either where the pipe it hangs from stands above it.
   const isBehindHump = filling.above[point] > 0;
+  const isStuckShut = drinkers.stuck?.[d] === STUCK.shut;
   return {
     head: bare - taken - airHead,
     headNeeded,
     opening,
     airHead,
-    isCutOff: !isReached || isBehindHump || (stalledBelow && idleLowest <= opening + 1e-9),
+    isCutOff: isStuckShut || !isReached || isBehindHump || (stalledBelow && idleLowest <= opening + 1e-9),
     idleFull: fullIdle.idle.head[point] - drinkers.height[d],
     idleLowest,
     idleOnSeal: idleLowest - airHead,
@@ -142,6 +143,7 @@ function reasonDry(situation: JudgingCase, weighing: Weighing, reading: DrinkerR
   const { opening: openingHead, airHead } = weighing;
   const { staticHead, flowingHead } = reading;
   if (outcome !== "solved") return { code: "notSolved", outcome };
+  if (line.drinkers.stuck?.[d] === STUCK.shut) return { code: "blocked" };
   if (!weighing.isReached) return { code: "shutOff", at: line.runs[line.drinkers.run[d]].id };
   const stalled = line.sources.find((source) => stallsWithinUse(line, source));
   if (stalled !== undefined && staticHead <= openingHead + 1e-9) {

@@ -1,5 +1,12 @@
 import type { Flock, Weather } from "./flock.js";
 
+/**
+ * The hot day of a plan that names no hot spell [°C]: at it birds were found to drink twice as much as at 20.
+ *
+ * @source kentucky-manual-12, Table 12.1, 32 degC, seen
+ */
+export const HOT_DAY = 32;
+
 /** The same birds some days later, or earlier: each as much older; weather as it was. */
 export function flockInDays(flock: Flock, days: number): Flock {
   return {
@@ -21,4 +28,12 @@ export function flockInAir(flock: Flock, air: Pick<Weather, "high" | "low">): Fl
 export function flockInHeat(flock: Flock): Flock {
   const { hotSpell } = flock.weather;
   return hotSpell === undefined ? flock : flockInAir(flock, hotSpell);
+}
+
+/** The same birds on the hottest day to reckon with: of the plan's hot spell, or where it names none, a hot day. */
+export function flockInHottest(flock: Flock): Flock {
+  const { high, low, hotSpell } = flock.weather;
+  if (hotSpell !== undefined) return flockInAir(flock, hotSpell);
+  const hottest = Math.max(high, HOT_DAY);
+  return flockInAir(flock, { high: hottest, low: hottest - (high - low) });
 }

@@ -16,6 +16,17 @@ export interface Line {
   readonly runs: readonly Run[];
   readonly drinkers: Drinkers;
   readonly sources: readonly Source[];
+  /** Ends that pour out: a joint apart, a cap off. Left out where there are none. */
+  readonly leaks?: readonly Leak[];
+}
+
+/** An opening at a point of the line that should not be there: q = coefficient * head^0.5 over its height. */
+export interface Leak {
+  readonly point: number;
+  /** Height at which the water comes out [m above datum]. */
+  readonly height: number;
+  /** Flow at 1 m of head [m3/s]. */
+  readonly coefficient: number;
 }
 
 /** Places in the line: ends of runs, drinker positions, surveyed humps and sags. */
@@ -101,7 +112,11 @@ export interface Drinkers {
   readonly openingHead: Float64Array;
   /** Flow it must give while worked [m3/s]. */
   readonly need: Float64Array;
+  /** Whether it passes water though nobody works it, or none at all (`STUCK`). Left out where all work as they should. */
+  readonly stuck?: Uint8Array;
 }
+
+export const STUCK = { not: 0, open: 1, shut: 2 } as const;
 
 /** What the drinkers of one entry in the plan share. */
 export interface DrinkerGroup {
@@ -159,4 +174,6 @@ export interface Feed {
   readonly height: number;
   /** Law of the wide-open valve: q = coefficient * head^0.5 [m3/s at 1 m]. */
   readonly coefficient: number;
+  /** Set where the valve never shuts: what the tank's own drinkers do not take runs over its brim. */
+  readonly isStuckOpen?: boolean;
 }

@@ -56,6 +56,8 @@ export function writeReason(reason: Reason, system: UnitSystem): string {
       return `the sealed ${reason.source} stops giving after ${writeQuantityOfLitres(reason.litres, system)}: no air can come in`;
     case "shutOff":
       return `no open pipe leads to it; see the taps before ${reason.at}`;
+    case "blocked":
+      return "it is stuck shut: it lets nothing through, whatever stands on it";
     case "idleHeadTooHigh":
       return `${head(reason.head)} stands on it with nobody drinking, and it holds up to ${head(reason.holdsUpTo)}`;
     case "idleHeadTooLow":

@@ -1,4 +1,4 @@
-import { type Line, SEGMENT_KIND } from "../model/line.js";
+import { type Line, SEGMENT_KIND, STUCK } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { type LossTable, lossByTable } from "./loss-table.js";
 import type { LineSolution, Residual } from "./solution.js";
@@ -41,6 +41,9 @@ function checkContinuity(line: Line, state: State): Residual {
     balance[source.point] += state.sourceFlow[i];
     if (source.feed !== undefined) balance[source.feed.point] -= state.feedFlow[i];
   });
+  line.leaks?.forEach(({ point }, k) => {
+    balance[point] -= state.leakFlow[k];
+  });
   return worstOf(balance.length, (p) => Math.abs(balance[p]));
 }
 
@@ -51,7 +54,8 @@ function checkEnergy(line: Line, moment: Moment, state: State, table: LossTable)
     Math.abs(state.head[line.sources[i].point] - moment.sourceHead[i]),
   );
   const atFeeds = worstOf(line.sources.length, (i) => feedResidual(line, moment, state, i));
-  return [onPipes, atDrinkers, atSources, atFeeds].reduce((a, b) => (b.worst > a.worst ? b : a));
+  const atLeaks = worstOf(line.leaks?.length ?? 0, (k) => leakResidual(line, state, k));
+  return [onPipes, atDrinkers, atSources, atFeeds, atLeaks].reduce((a, b) => (b.worst > a.worst ? b : a));
 }
 
 function segmentResidual(line: Line, state: State, table: LossTable, s: number): number {
@@ -93,7 +97,9 @@ function drinkerResidual(line: Line, moment: Moment, state: State, d: number): n
   const { drinkers } = line;
   const flow = state.drinkerFlow[d];
   const point = drinkers.point[d];
-  if (moment.atWork[d] === 0 || state.reached[point] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  const working = drinkers.stuck?.[d] ?? STUCK.not;
+  const isOpen = working === STUCK.open || (working === STUCK.not && moment.atWork[d] === 1);
+  if (!isOpen || state.reached[point] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
   const spare = state.head[point] - drinkers.height[d] - drinkers.openingHead[d];
   if (flow === 0) return Math.max(0, spare);
   const share = flow / drinkers.coefficient[d];
@@ -106,11 +112,22 @@ function drinkerResidual(line: Line, moment: Moment, state: State, d: number): n
 function feedResidual(line: Line, moment: Moment, state: State, i: number): number {
   const { feed } = line.sources[i];
   const flow = state.feedFlow[i];
-  if (feed === undefined || moment.feeding?.[i] !== 1 || state.reached[feed.point] === 0) {
+  const isOpen = feed?.isStuckOpen === true || moment.feeding?.[i] === 1;
+  if (feed === undefined || !isOpen || state.reached[feed.point] === 0) {
     return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
   }
   const spare = state.head[feed.point] - feed.height;
   return flow === 0 ? Math.max(0, spare) : Math.abs(spare - (flow / feed.coefficient) ** 2);
+}
+
+/** A leak pours out what the head over it drives, and never draws in. */
+function leakResidual(line: Line, state: State, k: number): number {
+  const leak = line.leaks?.[k];
+  if (leak === undefined) return 0;
+  const flow = state.leakFlow[k];
+  if (state.reached[leak.point] === 0) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+  const spare = state.head[leak.point] - leak.height;
+  return flow === 0 ? Math.max(0, spare) : Math.abs(spare - (flow / leak.coefficient) ** 2);
 }
 
 function worstOf(count: number, residual: (index: number) => number): Residual {

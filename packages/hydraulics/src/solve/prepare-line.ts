@@ -3,7 +3,7 @@ import type { LossTable } from "./loss-table.js";
 import { buildNetwork, type Network } from "./network.js";
 import type { FrictionLaw } from "./solution.js";
 import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
-import { withFeeds } from "./with-feeds.js";
+import { withOutlets } from "./with-outlets.js";
 import { createWorkspace, type Workspace } from "./workspace.js";
 
 /** What a device does besides passing water: hold the head at its outlet (regulators only), or let nothing through. */
@@ -33,7 +33,7 @@ export interface Zoning {
 export interface PreparedLine {
   readonly line: Line;
   readonly friction: FrictionLaw;
-  /** The line with its float valves as outlets: what is solved. */
+  /** The line with its float valves and leaks as outlets: what is solved. */
   readonly whole: Line;
   readonly adjacency: Adjacency;
   /** For checking; made when first asked for. */
@@ -52,7 +52,7 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
   for (let s = 0; s < line.segments.count; s += 1) {
     if (line.segments.kind[s] !== SEGMENT_KIND.pipe && line.segments.shut[s] === 0) devices.push(s);
   }
-  const whole = withFeeds(line);
+  const whole = withOutlets(line);
   const current = buildZoning(whole, friction, adjacency, []);
   return {
     line,
@@ -72,7 +72,7 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
  */
 export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
   const { friction } = prepared;
-  const whole = withFeeds(line);
+  const whole = withOutlets(line);
   const network = buildNetwork(whole, prepared.current.network.topology, friction);
   const current: Zoning = { set: prepared.current.set, network, work: prepared.current.work };
   return {

@@ -28,6 +28,8 @@ export interface LineSolution {
   readonly sourceFlow: Float64Array;
   /** By source: what its float valve lets into it from the line [m3/s]; 0 where it has none or it is shut. */
   readonly feedFlow: Float64Array;
+  /** What pours out of each leak of the line [m3/s]; empty where it has none. */
+  readonly leakFlow: Float64Array;
   /** Recomputed from scratch, by other code than the solver: continuity [m3/s], energy [m]. */
   readonly checks: { readonly continuity: Residual; readonly energy: Residual };
   readonly effort: { readonly steps: number; readonly evaluations: number };

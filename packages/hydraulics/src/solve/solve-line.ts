@@ -1,4 +1,4 @@
-import { type Line, SEGMENT_KIND } from "../model/line.js";
+import { type Line, SEGMENT_KIND, STUCK } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution, STILL_FLOW } from "./check-solution.js";
 import { sumFlows } from "./direction.js";
@@ -13,7 +13,7 @@ import {
 } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
-import { fedSources } from "./with-feeds.js";
+import { fedSources } from "./with-outlets.js";
 
 /** A device changes its state only beyond this head [m], so that it cannot flutter. */
 const SWITCH_HEAD = 1e-8;
@@ -95,16 +95,21 @@ function demandOf(
   return { rootHead, working, draw };
 }
 
-/** Places in `drinker` of the outlets that are open: drinkers at work, and float valves that feed. */
+/** Places in `drinker` of the outlets that are open: drinkers at work or stuck open, float valves that feed, leaks. */
 function workingOutlets(line: Line, drinker: Int32Array, moment: Moment): Int32Array {
-  const open = new Uint8Array(line.drinkers.count + line.sources.length);
+  const { count, stuck } = line.drinkers;
+  const fed = fedSources(line);
+  const open = new Uint8Array(count + fed.length + (line.leaks?.length ?? 0)).fill(1);
   open.set(moment.atWork);
-  if (moment.feeding !== undefined) {
-    for (const [k, i] of fedSources(line).entries()) open[line.drinkers.count + k] = moment.feeding[i];
-  }
-  let count = 0;
-  for (let d = 0; d < drinker.length; d += 1) count += open[drinker[d]];
-  const working = new Int32Array(count);
+  stuck?.forEach((state, d) => {
+    if (state !== STUCK.not) open[d] = state === STUCK.open ? 1 : 0;
+  });
+  fed.forEach((i, k) => {
+    open[count + k] = line.sources[i].feed?.isStuckOpen ? 1 : (moment.feeding?.[i] ?? 0);
+  });
+  let openCount = 0;
+  for (let d = 0; d < drinker.length; d += 1) openCount += open[drinker[d]];
+  const working = new Int32Array(openCount);
   for (let d = 0, w = 0; d < drinker.length; d += 1) if (open[drinker[d]] === 1) working[w++] = d;
   return working;
 }
@@ -284,14 +289,17 @@ function writeState(
   const drinkerFlow = new Float64Array(line.drinkers.count);
   const sourceFlow = new Float64Array(line.sources.length);
   const feedFlow = new Float64Array(line.sources.length);
+  const leakFlow = new Float64Array(line.leaks?.length ?? 0);
   for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
     flow[topology.segment[e]] = topology.sign[e] * work.flow[e];
   }
   const fed = fedSources(line);
   for (let d = 0; d < topology.drinker.length; d += 1) {
     const outlet = topology.drinker[d];
-    if (outlet < line.drinkers.count) drinkerFlow[outlet] = work.drinkerFlow[d];
-    else feedFlow[fed[outlet - line.drinkers.count]] = work.drinkerFlow[d];
+    const beyond = outlet - line.drinkers.count;
+    if (beyond < 0) drinkerFlow[outlet] = work.drinkerFlow[d];
+    else if (beyond < fed.length) feedFlow[fed[beyond]] = work.drinkerFlow[d];
+    else leakFlow[beyond - fed.length] = work.drinkerFlow[d];
   }
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
   for (const s of holdingRegulators(zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
@@ -303,6 +311,7 @@ function writeState(
     drinkerFlow,
     sourceFlow,
     feedFlow,
+    leakFlow,
     checks: NOT_CHECKED,
     effort,
   };
