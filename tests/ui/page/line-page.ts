@@ -106,18 +106,30 @@ export class LinePage {
   }
 
   /** What axe finds wrong with the whole page, one line each. */
-  async accessibilityFaults(): Promise<string[]> {
+  async accessibilityFaults(rules = WCAG): Promise<string[]> {
     await this.page.evaluate(axeSource);
-    return this.page.evaluate(async () => {
+    return this.page.evaluate(async (runOnly) => {
       const { axe } = window as unknown as { axe: typeof import("axe-core") };
-      const { violations } = await axe.run(document, {
-        runOnly: ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"],
-      });
+      const { violations } = await axe.run(document, { runOnly, resultTypes: ["violations"] });
       return violations.flatMap(({ id, nodes }) =>
         nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary}`),
       );
-    });
+    }, rules);
+  }
+
+  /** The same by light, and again by dark, where only colours are others. */
+  async faultsInBothLights(): Promise<string[]> {
+    const found: string[] = [];
+    for (const [colorScheme, rules] of [
+      ["dark", ["color-contrast"]],
+      ["light", WCAG],
+    ] as const) {
+      await this.page.emulateMedia({ colorScheme });
+      for (const fault of await this.accessibilityFaults([...rules])) found.push(`${colorScheme}: ${fault}`);
+    }
+    return found;
   }
 }
 
+const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];
 const axeSource = readFileSync(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");

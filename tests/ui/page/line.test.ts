@@ -2,7 +2,7 @@ import { readFileSync } from "node:fs";
 import { join } from "node:path";
 import { gzipSync } from "node:zlib";
 import type { BrowserContextOptions } from "playwright";
-import { describe, expect, inject, test } from "vitest";
+import { expect, inject, test } from "vitest";
 import { contrastOf } from "./contrast.js";
 import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
@@ -220,22 +220,25 @@ test("all JavaScript that is fetched before the first verdict is at most 100 kB 
   });
 });
 
-describe.each(SCREENS)("%s", (_where, viewport, colorScheme) => {
-  test("axe finds nothing, nothing scrolls sideways, and verdicts stand out by 7 to 1", async () => {
+test.each(SCREENS)(
+  "%s, axe finds nothing, nothing scrolls sideways, and verdicts stand out by 7 to 1, by light and by dark",
+  async (_where, viewport) => {
     await visitLine(
       async (line) => {
-        expect(await line.accessibilityFaults()).toEqual([]);
-        expect(await line.page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(
-          viewport.width,
-        );
-        for (const { colour, paper } of await line.verdictColours()) {
-          expect(contrastOf(colour, paper)).toBeGreaterThanOrEqual(7);
+        expect(await line.faultsInBothLights()).toEqual([]);
+        const width = await line.page.evaluate(() => document.documentElement.scrollWidth);
+        expect(width).toBeLessThanOrEqual(viewport.width);
+        for (const colorScheme of ["light", "dark"] as const) {
+          await line.page.emulateMedia({ colorScheme });
+          for (const { colour, paper } of await line.verdictColours()) {
+            expect(contrastOf(colour, paper)).toBeGreaterThanOrEqual(7);
+          }
         }
       },
-      { viewport, colorScheme },
+      { viewport },
     );
-  });
-});
+  },
+);
 
 test("on a phone, the drawing stays in view while the controls pass under it", async () => {
   await visitLine(

@@ -90,7 +90,12 @@ export class PlansPage {
 
   /** What axe finds wrong around the line; the line has tests of its own. */
   async ownFaults(): Promise<string[]> {
-    return (await this.line.accessibilityFaults()).filter((fault) => !/^\S+ headfall-line[, ]/.test(fault));
+    return (await this.line.accessibilityFaults()).filter(isOwn);
+  }
+
+  /** The same by light and by dark. */
+  async ownFaultsInBothLights(): Promise<string[]> {
+    return (await this.line.faultsInBothLights()).filter(isOwn);
   }
 
   /** Waits until the page says that all is saved. */
@@ -200,3 +205,5 @@ export class PlansPage {
     );
   }
 }
+
+const isOwn = (fault: string) => !/\S+ headfall-line[, ]/.test(fault);
