@@ -80,7 +80,7 @@ function withTables(markdown) {
 
 /** Every object of the format, by the name its table is asked for with. */
 function objectsOf(plan) {
-  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, doubts } = plan.properties;
+  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, prices, doubts } = plan.properties;
   const object = (part, which = 0) => flat(part).filter((one) => one.type === "object")[which];
   const source = sources.items.properties;
   const run = runs.items.properties;
@@ -120,6 +120,7 @@ function objectsOf(plan) {
     ownDrinker: own,
     ownReading: own.properties.readings.items,
     shelfEntry: shelf.items,
+    prices,
     doubts,
   };
 }

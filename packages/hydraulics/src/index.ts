@@ -143,6 +143,18 @@ export {
   writeShare,
   writeWait,
 } from "./report/day-text.js";
+export { CURE_FORMAT, writeCureDocument } from "./report/cure-document.js";
+export {
+  CURE_WORDS,
+  writeChange,
+  writeChanges,
+  writeClose,
+  writeCost,
+  writeCureHeadline,
+  writeRelaxation,
+  writeScene,
+  writeSearch,
+} from "./report/cure-sentences.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
@@ -174,7 +186,7 @@ export {
   writeVelocity,
   writeVolume,
 } from "./report/words.js";
-// Choices compared.
+// Choices compared, and the smallest change that makes a plan work.
 export {
   type Comparing,
   compareSizes,
@@ -189,6 +201,11 @@ export { SHORT_BELOW } from "./simulate/day-log.js";
 export * from "./simulate/day-result.js";
 export { BEHAVIOUR, type DaySetting } from "./simulate/day-setting.js";
 export {
+export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
+export * from "./search/cure-answer.js";
+export type { CureOptions } from "./search/cure-options.js";
+export { type FindingCures, findCures } from "./search/find-cures.js";
+export type { SceneReport, Spare } from "./search/requirement.js";
   type DayRow,
   type DaysSummary,
   type OverDays,

@@ -9,6 +9,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall mark PLAN         how far the level should fall by tomorrow
   headfall rain PLAN         whether a roof and a barrel will do, by a record of rain
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
+  headfall cure PLAN         the smallest changes that make it work, and what they cost
   headfall help
 
 PLAN is a plan file; - reads standard input.
@@ -18,7 +19,7 @@ PLAN is a plan file; - reads standard input.
   --samples 200    check: plans tried within the doubts of the measurements; 0 for none
   --seed 1         check: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
-  --weeks 8        birds, weeks: how many to look ahead
+  --weeks 8        birds, weeks, cure: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
@@ -29,6 +30,11 @@ PLAN is a plan file; - reads standard input.
   --example seattle  rain: a record of open data instead; or newyork
   --rain-units mm  rain: unit of a table that does not say; also cm, in, "tenths of mm"
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
+  --by money       cure: what counts first; also parts or stand (money where the plan has prices, else parts)
+  --stand-most 1.5m  cure: the highest stand to think of; --stand-step 5cm between heights
+  --margin 5cm     cure: head that every drinker must have to spare
+  --apply 1        cure: write the plan with that cure into the file named by --out
+  --most 4000      cure: plans that may be judged before the search ends
   --no-colour      no colour
 
 Exit status: 0 all good, 1 something starves, drips, is dry or too few, 2 the plan cannot be read.

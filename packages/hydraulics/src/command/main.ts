@@ -2,6 +2,7 @@ import { VERSION } from "../document/version.js";
 import { runAway } from "./away.js";
 import { runBirds } from "./birds.js";
 import { runCheck } from "./check.js";
+import { runCure } from "./cure.js";
 import { runDayCommand } from "./day.js";
 import { HELP } from "./help.js";
 import { runLasts } from "./lasts.js";
@@ -19,6 +20,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<num
   mark: runMark,
   rain: runRain,
   sizes: runSizes,
+  cure: runCure,
   weeks: runWeeks,
 };
 

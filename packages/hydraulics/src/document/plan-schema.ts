@@ -7,6 +7,7 @@ import {
   ownDrinker,
   type pipe,
   point,
+  prices,
   run,
   shelfEntry,
 } from "./run-schema.js";
@@ -89,6 +90,12 @@ export const planSchema = z.strictObject({
     describe(z.array(shelfEntry).check(atMost(200)), "Pipe sizes to compare.", {
       rule: "all sizes of each run's own family",
     }),
+  ),
+  prices: optional(
+    describe(
+      prices,
+      "What other things cost, for cures told apart by money; pipe has its prices on the shelf.",
+    ),
   ),
   money: optional(text(12, "Name of the money prices are in, for instance `EUR`.")),
 });

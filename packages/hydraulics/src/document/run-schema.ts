@@ -5,6 +5,7 @@ import {
   atMost,
   count,
   describe,
+  doubt,
   HEIGHT,
   LIMITS,
   name,
@@ -21,6 +22,7 @@ export const point = z.strictObject({
   id: name("Name of the point."),
   ground: optional(quantity("length", HEIGHT, "Height of the ground there, above the datum.", "ground")),
   above: optional(quantity("length", HEIGHT, "Height of the pipe above that ground.", "above")),
+  doubt: doubt("that height", "heights"),
   bleed: optional(describe(z.boolean(), "Whether air can leave here (a bleed screw or riser vent).")),
   place: optional(place("Where it is seen from above; for the drawing only.")),
 });
@@ -114,6 +116,7 @@ export const run = z.strictObject({
       "fall",
     ),
   ),
+  doubt: doubt("the height of its end", "heights"),
   survey: optional(
     describe(
       z
@@ -129,6 +132,7 @@ export const run = z.strictObject({
               HEIGHT,
               "How much lower the pipe is there than at the start of the run, or than the ground under the source it starts at; negative where higher.",
             ),
+            doubt: doubt("that height", "heights"),
             bleed: optional(describe(z.boolean(), "Whether air can leave here.")),
           }),
         )
@@ -253,6 +257,28 @@ export const shelfEntry = z.strictObject({
       rule: "1 m",
     }),
   ),
+  onHand: optional(
+    quantity(
+      "length",
+      { min: 0, max: 10000, words: "from 0 to 10 km" },
+      "How much of it lies there already, all pieces together: used before any is bought.",
+      { rule: "none" },
+    ),
+  ),
+});
+
+const price = (description: string) =>
+  optional(
+    describe(z.number().check(z.minimum(0), z.maximum(1e6)), `${description} In the plan's own money.`),
+  );
+
+export const prices = z.strictObject({
+  stand: price("Price of 10 cm of stand more."),
+  drinker: price("Price of one drinker of another kind."),
+  regulator: price("Price of a low-pressure regulator."),
+  headerTank: price("Price of a header tank with its float valve and stand."),
+  joint: price("Price of a tee, with what joins it to the pipe."),
+  bleed: price("Price of a bleed or riser vent with its fitting."),
 });
 
 export const doubts = z.strictObject({

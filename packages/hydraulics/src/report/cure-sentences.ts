@@ -1,0 +1,143 @@
+import type { Cost } from "../search/cost.js";
+import type {
+  Change,
+  Close,
+  Cure,
+  CureAnswer,
+  CureKind,
+  Relaxation,
+  SearchReport,
+} from "../search/cure-answer.js";
+import { type UnitSystem, writeQuantity } from "../units/quantity.js";
+import { writeFlow, writeHead } from "./words.js";
+
+/** What each kind of remedy is called. */
+export const CURE_WORDS: Readonly<Record<CureKind, string>> = {
+  stand: "another height of the stand",
+  pipe: "other pipe",
+  standAndPipe: "stand and pipe",
+  tap: "an open tap",
+  vent: "an open vent",
+  bleed: "a bleed for the air",
+  drinkers: "other drinkers",
+  secondFeed: "a second feed to the far end",
+  feedMiddle: "a feed to the middle",
+  regulator: "a regulator",
+  headerTank: "a header tank",
+  moveSource: "the source at another place",
+};
+
+const length = (metres: number, system: UnitSystem) => writeQuantity(metres, "length", system, 3);
+const quoted = (name: string) => `"${name}"`;
+
+/** One thing to do, as a sentence. */
+export function writeChange(change: Change, system: UnitSystem): string {
+  switch (change.code) {
+    case "stand": {
+      const up = change.to - change.from;
+      return `${up > 0 ? "Raise" : "Lower"} the stand of ${quoted(change.source)} by ${length(Math.abs(up), system)}, to ${length(change.to, system)}.`;
+    }
+    case "pipe":
+      return `Lay ${change.to} in ${quoted(change.run)} (${length(change.length, system)}) in place of ${change.from === "own" ? "its pipe" : change.from}.`;
+    case "openTap":
+      return `Open the tap of ${quoted(change.run)}, which is ${change.was === "half" ? "half open" : "shut"}.`;
+    case "openVent":
+      return `Give ${quoted(change.source)} an air hole of ${length(change.opening, system)}, or open its lid.`;
+    case "bleed":
+      return `Let the air out at the hump ${change.along === undefined ? quoted(change.point) : `${length(change.along, system)} along ${quoted(change.run ?? "")}`}: a bleed or a riser vent there.`;
+    case "drinkers":
+      return `Put ${change.to} in place of ${change.from} in ${quoted(change.group)} (${change.count}).`;
+    case "newRun":
+      return `Lay a new run of ${length(change.length, system)} of ${change.pipe} from ${quoted(change.from)} to ${quoted(change.to)}${change.into === undefined || change.along === undefined ? "" : `, joined into ${quoted(change.into)} ${length(change.along, system)} from its start`}.`;
+    case "regulator":
+      return `Put a low-pressure regulator that holds ${writeHead(change.sets, system)} at the start of ${quoted(change.run)}.`;
+    case "headerTank":
+      return `Let a header tank with a float valve, ${length(change.stand, system)} above the ground at ${quoted(change.at)}, feed ${quoted(change.run)}.`;
+    case "moveSource":
+      return `Put ${quoted(change.source)} at ${quoted(change.to)}.`;
+  }
+}
+
+/** What a cure costs, in a few words; money first where it has a price. */
+export function writeCost(cost: Cost, money: string | undefined, system: UnitSystem): string {
+  const parts = [
+    cost.money > 0 ? `${cost.money.toFixed(2)}${money === undefined ? "" : ` ${money}`}` : "",
+    cost.pipe > 1e-6 ? `${length(cost.pipe, system)} of pipe to buy` : "",
+    cost.runs > 0 && cost.pipe <= 1e-6 ? "pipe from what is on hand" : "",
+    cost.parts > 0 ? `${cost.parts} new ${cost.parts === 1 ? "part" : "parts"}${unpriced(cost)}` : "",
+    cost.stand > 1e-6 ? `${length(cost.stand, system)} of stand` : "",
+  ].filter((text) => text !== "");
+  return parts.length === 0 ? "nothing to buy" : parts.join(", ");
+}
+
+function unpriced({ money, unpriced: without, parts }: Cost): string {
+  if (money === 0 || without === 0) return "";
+  return without === parts ? " (no price given)" : ` (${without} without a price)`;
+}
+
+const AGAINST: Readonly<Record<Close["against"], string>> = {
+  starving: "before it starves",
+  dripping: "before it drips",
+  notSealing: "before the head no longer presses its seal shut",
+};
+
+/** When: the plan's own day, or a day of a coming week. */
+export function writeScene({ week, hot }: { readonly week: number; readonly hot: boolean }): string {
+  const day = week === 0 ? "on the plan's day" : week === 1 ? "in a week" : `in ${week} weeks`;
+  return hot ? `${day}, in the hot spell` : day;
+}
+
+/** Where a cure leaves least to spare. */
+export function writeClose(close: Close, system: UnitSystem): string {
+  const when = close.week === 0 && !close.hot ? "" : `, ${writeScene(close)}`;
+  return `Closest is ${close.drinker}, with ${writeHead(Math.max(0, close.spare), system)} to spare ${AGAINST[close.against]}${when}.`;
+}
+
+/** What was searched for one kind, and what that proves. */
+export function writeSearch(search: SearchReport, money: string | undefined, system: UnitSystem): string {
+  const plans = search.plans === 1 ? "1 plan" : `${writeCount(search.plans)} plans`;
+  const how = `${plans}, ${search.judged} of them judged one by one`;
+  const outcome = search.proven
+    ? search.found
+      ? "nothing cheaper in this space works"
+      : "none works"
+    : `not searched to the end; ${search.bound === undefined ? "" : `whatever works costs at least ${writeCost(search.bound, money, system)}`}`;
+  return `${CURE_WORDS[search.kind]}: ${how}; ${outcome}.`;
+}
+
+/** A number of plans: in full as long as it can be read. */
+const writeCount = (count: number): string =>
+  count < 1e7
+    ? String(count)
+    : `${Number((count / 10 ** Math.floor(Math.log10(count))).toPrecision(2))}e${Math.floor(Math.log10(count))}`;
+
+/** What would have to give where nothing works. */
+export function writeRelaxation(relaxation: Relaxation, system: UnitSystem): string {
+  switch (relaxation.give) {
+    case "standMost":
+      return `Allow a stand of ${length(relaxation.needed, system)} (${length(relaxation.allowed, system)} was the most): then it works.`;
+    case "margin":
+      return relaxation.best >= 0
+        ? `Be content with ${writeHead(relaxation.best, system)} to spare in place of ${writeHead(relaxation.asked, system)}: then it works.`
+        : `At best the worst drinker is ${writeHead(-relaxation.best, system)} of head short.`;
+    case "drinkers":
+      return `${relaxation.lost} of ${relaxation.of} drinkers cannot be had: ${relaxation.names.slice(0, 6).join(", ")}${relaxation.names.length > 6 ? " ..." : ""}${relaxation.flow === undefined || relaxation.need === undefined ? "" : `; the worst of them gives ${writeFlow(relaxation.flow, system)} of the ${writeFlow(relaxation.need, system)} it needs`}.`;
+  }
+}
+
+/** The first sentence of an answer. */
+export function writeCureHeadline(answer: CureAnswer): string {
+  const [best] = answer.cures;
+  if (answer.before.meets) return "Nothing to cure: every drinker is good in all that was asked.";
+  if (best === undefined)
+    return answer.proven
+      ? "Nothing that was searched makes it work."
+      : "Nothing found that makes it work, but the search did not come to its end.";
+  return answer.proven
+    ? "The smallest change that makes it work, and others; nothing cheaper in what was searched works."
+    : "Changes that make it work; whether there is a cheaper one is not proven.";
+}
+
+/** All that is to be done for a cure. */
+export const writeChanges = ({ changes }: Cure, system: UnitSystem): string =>
+  changes.map((change) => writeChange(change, system)).join(" ");

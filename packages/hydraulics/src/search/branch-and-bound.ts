@@ -1,0 +1,112 @@
+import { createHeap } from "../numerics/heap.js";
+import type { CompareCosts, Cost } from "./cost.js";
+import { type CureSpace, costOf, type Picks } from "./cure-space.js";
+import type { Domains } from "./fronts.js";
+import type { BoundFinder } from "./relaxed.js";
+
+/** A plan of a space that works, with what it costs. */
+export interface Found {
+  readonly picks: Picks;
+  readonly cost: Cost;
+}
+
+/** What a search came to. */
+export interface Searched {
+  readonly found: Found | undefined;
+  /** Whether nothing in the space that works is cheaper; with nothing found, whether nothing works. */
+  readonly proven: boolean;
+  /** Where it is not proven: no plan that works costs less than this. */
+  readonly bound: Cost | undefined;
+  /** Plans the space holds, plans judged, and parts of the space for which a bound was found. */
+  readonly plans: number;
+  readonly judged: number;
+  readonly parts: number;
+}
+
+export interface Searching {
+  readonly space: CureSpace;
+  readonly bound: BoundFinder;
+  readonly compare: CompareCosts;
+  /** Whether one plan works: the judge's own answer. */
+  readonly works: (picks: Picks) => boolean;
+  /** Asked before each plan is judged; false ends the search. */
+  readonly mayGoOn: () => boolean;
+  /** Only what is cheaper than this is of interest. */
+  readonly below?: Cost | undefined;
+}
+
+interface Part {
+  readonly domains: Domains;
+  readonly cost: Cost;
+  readonly picks: Picks;
+}
+
+/** Parts looked at before a search gives up, each some bounds. */
+const MOST_PARTS = 20_000;
+
+/**
+ * The cheapest plan of a space that works, by branch and bound: always the part with the least bound is taken, the
+ * plan its bound points at is judged, and what is left of the part is divided so that no plan is in two parts
+ * (Lawler 1972). Parts whose bound is no cheaper than a plan already found are dropped unseen. When none is left, what
+ * was found is the cheapest.
+ */
+export function searchSpace(searching: Searching): Searched {
+  const { space, bound, compare, mayGoOn, below } = searching;
+  const queue = createHeap<Part>((a, b) => compare(a.cost, b.cost) < 0);
+  let found: Found | undefined;
+  let judged = 0;
+  let parts = 0;
+  const limit = () => found?.cost ?? below;
+  const enter = (domains: Domains) => {
+    parts += 1;
+    const least = domains.some((domain) => domain.length === 0) ? undefined : bound(domains);
+    const most = limit();
+    if (least !== undefined && (most === undefined || compare(least.cost, most) < 0))
+      queue.push({ domains, ...least });
+  };
+  const end = (open: Cost | undefined): Searched => ({
+    found,
+    proven: open === undefined,
+    bound: open,
+    plans: countPlans(space),
+    judged,
+    parts,
+  });
+  enter(wholeOf(space));
+  for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
+    const most = limit();
+    if (most !== undefined && compare(part.cost, most) >= 0) break;
+    if (!mayGoOn() || parts > MOST_PARTS) return end(part.cost);
+    const cost = costOf(space, part.picks);
+    if (most === undefined || compare(cost, most) < 0) {
+      judged += 1;
+      if (searching.works(part.picks)) found = { picks: part.picks, cost };
+    }
+    for (const domains of divide(part)) enter(domains);
+  }
+  return end(undefined);
+}
+
+const choicesOf = ({ runs, sources }: CureSpace) => [...runs, ...sources];
+
+export const wholeOf = (space: CureSpace): Domains =>
+  choicesOf(space).map(({ options }) => options.map((_, k) => k));
+
+export const countPlans = (space: CureSpace): number =>
+  choicesOf(space).reduce((product, { options }) => product * options.length, 1);
+
+/**
+ * What is left of a part without the plan looked at: for each choice, all plans that are as that plan up to it and
+ * differ in it.
+ */
+function divide({ domains, picks }: Part): Domains[] {
+  return domains.flatMap((domain, v) =>
+    domain.length < 2
+      ? []
+      : [
+          domains.map((other, w) =>
+            w < v ? [picks[w]] : w === v ? other.filter((k) => k !== picks[v]) : other,
+          ),
+        ],
+  );
+}

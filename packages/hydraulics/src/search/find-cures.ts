@@ -1,0 +1,141 @@
+import type { Plan } from "../document/plan-schema.js";
+import type { Problem } from "../document/problem.js";
+import { buildLine } from "../model/build-line.js";
+import type { Searched } from "./branch-and-bound.js";
+import { type CompareCosts, type Cost, compareBy, NO_COST } from "./cost.js";
+import type { Change, Cure, CureAnswer, CureKind, SearchReport } from "./cure-answer.js";
+import { changesOf } from "./cure-changes.js";
+import { buildCureLines } from "./cure-lines.js";
+import { type CureOptions, MOST_JUDGED, STAND_MOST } from "./cure-options.js";
+import { closestOf, outcomeOf, requirementFor } from "./cure-outcome.js";
+import { buildCureSpace, hasPrices, planOf } from "./cure-space.js";
+import { buildRequirement, type Requirement } from "./requirement.js";
+import { type Effort, solveSpace } from "./solve-space.js";
+
+export type FindingCures =
+  | { readonly ok: true; readonly answer: CureAnswer }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * Finds the smallest change that makes a plan work: the cheapest of each kind of remedy, and what was searched.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param options  what counts, how far to look, what must hold
+ * @returns the cures, or what in the plan contradicts itself; the same plan and options give the same answer
+ */
+export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
+  const built = buildLine(plan);
+  if (!built.ok) return built;
+  const building = buildRequirement(plan, built.line, options);
+  if (!building.ok) return building;
+  const { requirement } = building;
+  const by = options.by ?? (hasPrices(plan) ? "money" : "parts");
+  const before = outcomeOf(requirement, built.line);
+  const search = beginSearch(requirement, options, compareBy(by));
+  if (!before.meets) for (const task of BASE) search.run({ ...task, plan, changes: [], spent: NO_COST });
+  return {
+    ok: true,
+    answer: {
+      by,
+      money: plan.money,
+      margin: requirement.margin,
+      standMost: options.standMost ?? STAND_MOST,
+      before,
+      ...search.answer(),
+      relaxations: [],
+    },
+  };
+}
+
+/** A space to search: a plan, maybe changed by a remedy already, and what else may change. */
+interface Task {
+  readonly kind: CureKind;
+  readonly pipes: boolean;
+  readonly stands: boolean;
+  readonly plan: Plan;
+  readonly changes: readonly Change[];
+  readonly spent: Cost;
+}
+
+const BASE: readonly Pick<Task, "kind" | "pipes" | "stands">[] = [
+  { kind: "stand", pipes: false, stands: true },
+  { kind: "pipe", pipes: true, stands: false },
+  { kind: "standAndPipe", pipes: true, stands: true },
+];
+
+/** Runs searches one after another and keeps the best of each kind. */
+function beginSearch(requirement: Requirement, options: CureOptions, compare: CompareCosts) {
+  const cures = new Map<CureKind, Cure>();
+  const reports = new Map<CureKind, SearchReport>();
+  const most = options.mostJudged ?? MOST_JUDGED;
+  let trying: CureKind = "stand";
+  const effort: Effort = {
+    judged: 0,
+    most,
+    isStopped: options.isStopped ?? (() => false),
+    progress: (judged) => options.progress?.(judged, trying),
+  };
+  const run = (task: Task) => {
+    trying = task.kind;
+    const space = buildCureSpace(task.plan, options, task, task.spent);
+    const building = buildCureLines(space);
+    if (!building.ok) return;
+    const { lines } = building;
+    const own = requirementFor(requirement, task.plan);
+    effort.most = most;
+    const known = cures.get(task.kind);
+    const searched = solveSpace(lines, own, { compare, effort, below: known?.cost });
+    reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, searched));
+    if (searched.found === undefined) return;
+    const { picks, cost } = searched.found;
+    const line = lines.lineOf(picks);
+    if (line === undefined) return;
+    const after = outcomeOf(own, line);
+    cures.set(task.kind, {
+      kind: task.kind,
+      cost,
+      changes: [...task.changes, ...changesOf(lines, picks)],
+      plan: planOf(space, picks),
+      after,
+      close: closestOf(after, line),
+      proven: searched.proven,
+    });
+  };
+  const answer = () => {
+    const searches = [...reports.values()];
+    return {
+      cures: shortList([...cures.values()], compare),
+      searches,
+      proven: searches.every(({ proven }) => proven),
+      stopped: effort.isStopped(),
+    };
+  };
+  return { run, answer };
+}
+
+function joinReports(before: SearchReport | undefined, kind: CureKind, searched: Searched): SearchReport {
+  const { plans, judged, parts, proven, bound, found } = searched;
+  return {
+    kind,
+    plans: plans + (before?.plans ?? 0),
+    judged: judged + (before?.judged ?? 0),
+    parts: parts + (before?.parts ?? 0),
+    proven: proven && (before?.proven ?? true),
+    bound: bound ?? before?.bound,
+    found: found !== undefined || (before?.found ?? false),
+  };
+}
+
+/** At most so many are told. */
+const MOST_CURES = 6;
+
+/** In order of cost; one that does no more than another kind already does is told once. */
+function shortList(cures: readonly Cure[], compare: CompareCosts): Cure[] {
+  const sorted = [...cures].sort((a, b) => compare(a.cost, b.cost));
+  const told: Cure[] = [];
+  for (const cure of sorted) {
+    const isTold = told.some(({ changes }) => JSON.stringify(changes) === JSON.stringify(cure.changes));
+    if (!isTold && told.length < MOST_CURES) told.push(cure);
+  }
+  return told;
+}

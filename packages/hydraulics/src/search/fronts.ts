@@ -1,0 +1,209 @@
+import { flowOfDrinker } from "../model/drinker-flow.js";
+import { type Line, SEGMENT_KIND } from "../model/line.js";
+import { buildLossTable, type LossTable, lossByTable } from "../solve/loss-table.js";
+import type { FrictionLaw } from "../solve/solution.js";
+import { addCosts, type CompareCosts, type Cost, NO_COST } from "./cost.js";
+import type { CureLines } from "./cure-lines.js";
+import { type Ask, type Chain, type DemandTree, SLACK } from "./demand-tree.js";
+
+/**
+ * What a part of the tree asks of the water above it, with some sizes in it: the head that must stand at its top for
+ * every drinker in it to have its need, and the flow that then runs at least.
+ */
+export interface Label {
+  /** For those certainly at work, and for one more bird at any other [m above datum]. */
+  readonly need: number;
+  readonly probe: number;
+  readonly flow: number;
+  readonly cost: Cost;
+  /** Options taken, innermost last. */
+  readonly taken: Taken | undefined;
+}
+
+export interface Taken {
+  readonly run: number;
+  readonly option: number;
+  readonly below: Taken | undefined;
+  readonly beside: Taken | undefined;
+}
+
+/** Labels kept of one part; of more, neighbours are put together at the lesser of all their figures. */
+const MOST_LABELS = 60;
+
+/** Options that each run may still take, by position in the space. */
+export type Domains = readonly (readonly number[])[];
+
+/** Finds, from the far ends to the sources, the fronts of every part: no label of a front is worse than another in all. */
+export interface FrontFinder {
+  /** What hangs on a node: the labels of all below it, and of its own drinkers. */
+  atNode(node: number, domains: Domains): readonly Label[];
+}
+
+/**
+ * The least head a part needs is found from its far ends: at a drinker its height and the head for its need; along a
+ * pipe more by what the flow loses in it; where pipes meet the most that any of them needs. Flows are those at just
+ * these heads. In a plan that works every head is at least that, and so is every flow; hence a plan whose source
+ * stands lower than this figure does not work. A wider pipe never raises the figure.
+ */
+export function createFrontFinder(
+  tree: DemandTree,
+  lines: CureLines,
+  law: FrictionLaw,
+  compare: CompareCosts,
+): FrontFinder {
+  const known = new Map<string, readonly Label[]>();
+  const losses = lossesOf(lines, law);
+  const subtree = subtreesOf(tree);
+  const ofChain = (c: number, domains: Domains): readonly Label[] => {
+    const chain = tree.chains[c];
+    const key = `${c}|${subtree[c].map((run) => domains[run].join()).join("|")}`;
+    const before = known.get(key);
+    if (before !== undefined) return before;
+    const under = atNode(chain.nodes[chain.nodes.length - 1], domains);
+    const labels = domains[chain.run].flatMap((option) => {
+      const cost = lines.space.runs[chain.run].options[option].cost;
+      return under.flatMap(
+        (label) => climb(tree, chain, label, { ...losses(chain.run, option), cost, option }) ?? [],
+      );
+    });
+    const front = frontOf(labels, compare);
+    known.set(key, front);
+    return front;
+  };
+  const atNode = (node: number, domains: Domains): readonly Label[] => {
+    let labels: readonly Label[] = [NOTHING];
+    for (const c of tree.below[node]) labels = meet(labels, ofChain(c, domains), compare);
+    return labels.map((label) => serve(tree, node, label));
+  };
+  return { atNode };
+}
+
+const NOTHING: Label = {
+  need: Number.NEGATIVE_INFINITY,
+  probe: Number.NEGATIVE_INFINITY,
+  flow: 0,
+  cost: NO_COST,
+  taken: undefined,
+};
+
+type LossOf = (segment: number, flow: number) => number;
+
+/** What a run loses with one of its options. */
+function lossesOf(lines: CureLines, law: FrictionLaw): (run: number, option: number) => { lossOf: LossOf } {
+  const tables = new Map<Line, LossTable>();
+  return (run, option) => {
+    const line = lines.withOption(run, option);
+    const table = tables.get(line) ?? buildLossTable(line, law);
+    tables.set(line, table);
+    return { lossOf: (segment, flow) => lossByTable(line, table, segment, flow) };
+  };
+}
+
+/** Runs of each chain and of all that hangs on it. */
+function subtreesOf({ chains, below }: DemandTree): number[][] {
+  const runs: number[][] = chains.map(({ run }) => [run]);
+  for (let c = chains.length - 1; c >= 0; c -= 1) {
+    for (const node of chains[c].nodes) for (const under of below[node]) runs[c].push(...runs[under]);
+  }
+  return runs;
+}
+
+interface Laid {
+  readonly lossOf: LossOf;
+  readonly cost: Cost;
+  readonly option: number;
+}
+
+/** A label carried up through a run; undefined where a regulator on it holds less than is needed beyond. */
+function climb(
+  tree: DemandTree,
+  chain: Chain,
+  label: Label,
+  { lossOf, cost, option }: Laid,
+): Label | undefined {
+  const { topology, line } = tree;
+  const { segments, points } = line;
+  let { need, probe, flow } = label;
+  for (let k = chain.nodes.length - 1; k >= 0; k -= 1) {
+    const s = topology.segment[chain.nodes[k]];
+    const kind = segments.kind[s];
+    if (kind === SEGMENT_KIND.regulator) {
+      const held = points.height[segments.to[s]] + segments.setting[s];
+      if (Math.max(need, probe) > held + SLACK) return undefined;
+    }
+    const valve = kind === SEGMENT_KIND.oneWay ? segments.setting[s] : 0;
+    if (flow > 0) need += valve + lossOf(s, flow);
+    if (probe > Number.NEGATIVE_INFINITY) probe += valve + lossOf(s, flow + tree.oneMore);
+    if (k > 0) ({ need, probe, flow } = serve(tree, chain.nodes[k - 1], { ...label, need, probe, flow }));
+  }
+  const taken: Taken = { run: chain.run, option, below: label.taken, beside: undefined };
+  return { need, probe, flow, cost: addCosts(label.cost, cost), taken };
+}
+
+/** A label with the drinkers that hang at a node itself. */
+function serve(tree: DemandTree, node: number, label: Label): Label {
+  const [working, idle] = [tree.atWork[node], tree.idle[node]];
+  if (working.length === 0 && idle.length === 0) return label;
+  const need = working.reduce((most, { floor }) => Math.max(most, floor), label.need);
+  const drawn = (flow: number, ask: Ask) =>
+    flow + flowOfDrinker(tree.line.drinkers, ask.drinker, Math.max(ask.head, need - ask.height));
+  return {
+    ...label,
+    need,
+    probe: idle.reduce((most, { floor }) => Math.max(most, floor), label.probe),
+    flow: working.reduce(drawn, label.flow),
+  };
+}
+
+/** What two parts that hang on one node ask together. */
+function meet(some: readonly Label[], others: readonly Label[], compare: CompareCosts): readonly Label[] {
+  const both = some.flatMap((a) =>
+    others.map(
+      (b): Label => ({
+        need: Math.max(a.need, b.need),
+        probe: Math.max(a.probe, b.probe),
+        flow: a.flow + b.flow,
+        cost: addCosts(a.cost, b.cost),
+        taken: b.taken === undefined ? a.taken : { ...b.taken, beside: a.taken },
+      }),
+    ),
+  );
+  return some.length === 1 ? both : frontOf(both, compare);
+}
+
+/** Only labels that no other beats in cost and in all it asks; not more than can be carried on quickly. */
+function frontOf(labels: readonly Label[], compare: CompareCosts): readonly Label[] {
+  const sorted = [...labels].sort((a, b) => compare(a.cost, b.cost) || a.need - b.need || a.probe - b.probe);
+  const front: Label[] = [];
+  for (const label of sorted) {
+    if (!front.some((kept) => asksNoMore(kept, label))) front.push(label);
+  }
+  return front.length <= MOST_LABELS ? front : thin(front);
+}
+
+const asksNoMore = (a: Label, b: Label): boolean =>
+  a.need <= b.need && a.probe <= b.probe && a.flow <= b.flow;
+
+/** Neighbours in cost as one label that costs no more and asks no more than any of them: still a bound for all. */
+function thin(front: readonly Label[]): readonly Label[] {
+  const size = Math.ceil(front.length / MOST_LABELS);
+  const thinned: Label[] = [];
+  for (let k = 0; k < front.length; k += size) {
+    const group = front.slice(k, k + size);
+    thinned.push({
+      ...group[0],
+      need: Math.min(...group.map(({ need }) => need)),
+      probe: Math.min(...group.map(({ probe }) => probe)),
+      flow: Math.min(...group.map(({ flow }) => flow)),
+    });
+  }
+  return thinned;
+}
+
+/** Options taken in a label, by run; runs it says nothing of keep `picks`. */
+export function readTaken(taken: Taken | undefined, picks: number[]): void {
+  for (let one = taken; one !== undefined; one = one.beside) {
+    picks[one.run] = one.option;
+    readTaken(one.below, picks);
+  }
+}

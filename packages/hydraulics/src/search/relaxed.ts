@@ -1,0 +1,93 @@
+import type { FrictionLaw } from "../solve/solution.js";
+import { addCosts, type CompareCosts, type Cost } from "./cost.js";
+import type { CureLines } from "./cure-lines.js";
+import type { CureSpace, Picks } from "./cure-space.js";
+import { type DemandTree, SLACK } from "./demand-tree.js";
+import { createFrontFinder, type Domains, type Label, readTaken } from "./fronts.js";
+
+/** The cheapest that some part of a space could possibly cost, and the plan that is the first to look at for it. */
+export interface Bound {
+  /** No plan of that part that works costs less. */
+  readonly cost: Cost;
+  readonly picks: Picks;
+}
+
+/**
+ * Gives a lower bound for any part of a space, or undefined where the part holds no plan that works.
+ *
+ * @param domains  options that are left, by run and then by source
+ */
+export type BoundFinder = (domains: Domains) => Bound | undefined;
+
+/** Bounds by cost alone: every run and stand at its cheapest. For lines in which water has two ways to go. */
+export function boundByCost({ runs, sources, spent }: CureSpace, compare: CompareCosts): BoundFinder {
+  const choices = [...runs, ...sources];
+  return (domains) => {
+    const picks = choices.map(({ options }, v) => cheapest(options, domains[v], compare));
+    const cost = choices.reduce((sum, { options }, v) => addCosts(sum, options[picks[v]].cost), spent);
+    return { cost, picks };
+  };
+}
+
+function cheapest(
+  options: readonly { readonly cost: Cost }[],
+  domain: readonly number[],
+  compare: CompareCosts,
+): number {
+  return domain.reduce((best, option) =>
+    compare(options[option].cost, options[best].cost) < 0 ? option : best,
+  );
+}
+
+/**
+ * Bounds by what trees of runs ask of their sources at least (see fronts.ts): for each source the cheapest pair of a
+ * label and a stand at which its water stands high enough.
+ */
+export function boundByDemand(
+  tree: DemandTree,
+  lines: CureLines,
+  law: FrictionLaw,
+  compare: CompareCosts,
+): BoundFinder {
+  const { runs, sources, spent } = lines.space;
+  const fronts = createFrontFinder(tree, lines, law, compare);
+  return (domains) => {
+    if (tree.isCutOff) return undefined;
+    const picks = domains.map((domain) => domain[0]);
+    let cost = spent;
+    for (let s = 0; s < sources.length; s += 1) {
+      const stands = domains[runs.length + s].filter((k) => tree.stands[s][k].allowed);
+      const found = cheapestPair(fronts.atNode(s, domains), stands, { tree, source: s, lines, compare });
+      if (found === undefined) return undefined;
+      readTaken(found.label.taken, picks as number[]);
+      (picks as number[])[runs.length + s] = found.stand;
+      cost = addCosts(cost, found.cost);
+    }
+    return { cost, picks };
+  };
+}
+
+interface Pairing {
+  readonly tree: DemandTree;
+  readonly source: number;
+  readonly lines: CureLines;
+  readonly compare: CompareCosts;
+}
+
+function cheapestPair(
+  labels: readonly Label[],
+  stands: readonly number[],
+  { tree, source, lines, compare }: Pairing,
+): { readonly label: Label; readonly stand: number; readonly cost: Cost } | undefined {
+  let best: { label: Label; stand: number; cost: Cost } | undefined;
+  const { options } = lines.space.sources[source];
+  for (const label of labels) {
+    const asked = Math.max(label.need, label.probe) - SLACK;
+    for (const stand of stands) {
+      if (tree.stands[source][stand].head < asked) continue;
+      const cost = addCosts(label.cost, options[stand].cost);
+      if (best === undefined || compare(cost, best.cost) < 0) best = { label, stand, cost };
+    }
+  }
+  return best;
+}
