@@ -41,9 +41,16 @@ export * from "./judge/birds-for-plan.js";
 // Time: how long the water lasts, going away, the daily mark, carrying.
 export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/carrying.js";
 // From a plan to a verdict.
-export { type CheckOptions, checkPlan } from "./judge/check-plan.js";
+export { type CheckOptions, checkPlan, FIRST_SAMPLES, MOST_SAMPLES } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
 export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/daily-mark.js";
+export {
+  DOUBT_UNIT,
+  type DoubtedInput,
+  type InputKind,
+  type InputName,
+  SAMPLED_DOUBTS,
+} from "./judge/doubted-inputs.js";
 export * from "./judge/drinkers-for-plan.js";
 export * from "./judge/drinkers-needed.js";
 export * from "./judge/flock-report.js";
@@ -130,19 +137,12 @@ export {
   writeSeconds,
 } from "./report/bird-sentences.js";
 export { writeCaution } from "./report/caution-sentences.js";
+export { writeCertainty, writeDoubt, writeInput } from "./report/certainty-words.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
 export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
-export {
-  writeDaysText,
-  writeDayText,
-  writeDry,
-  writePenDay,
-  writeShare,
-  writeWait,
-} from "./report/day-text.js";
 export { CURE_FORMAT, writeCureDocument } from "./report/cure-document.js";
 export {
   CURE_WORDS,
@@ -155,6 +155,14 @@ export {
   writeScene,
   writeSearch,
 } from "./report/cure-sentences.js";
+export {
+  writeDaysText,
+  writeDayText,
+  writeDry,
+  writePenDay,
+  writeShare,
+  writeWait,
+} from "./report/day-text.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
@@ -169,7 +177,6 @@ export {
   writeRainRun,
 } from "./report/rain-text.js";
 export {
-  writeCertainty,
   writeFinding,
   writeJudgement,
   writeReason,
@@ -194,6 +201,11 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
+export * from "./search/cure-answer.js";
+export type { CureOptions } from "./search/cure-options.js";
+export { type FindingCures, findCures } from "./search/find-cures.js";
+export type { SceneReport, Spare } from "./search/requirement.js";
 export { TOGETHER } from "./simulate/crowd-load.js";
 export { deviceOf, TAKEN_IN } from "./simulate/crowd-want.js";
 export { type DayOptions, runDay } from "./simulate/day.js";
@@ -201,11 +213,6 @@ export { SHORT_BELOW } from "./simulate/day-log.js";
 export * from "./simulate/day-result.js";
 export { BEHAVIOUR, type DaySetting } from "./simulate/day-setting.js";
 export {
-export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
-export * from "./search/cure-answer.js";
-export type { CureOptions } from "./search/cure-options.js";
-export { type FindingCures, findCures } from "./search/find-cures.js";
-export type { SceneReport, Spare } from "./search/requirement.js";
   type DayRow,
   type DaysSummary,
   type OverDays,

@@ -100,7 +100,7 @@ describe("checkPlan of a plan with birds", () => {
       verdict: "good",
       certainty: {
         kind: "closeCall",
-        measureAgain: "how long a bird drinks at a nipple",
+        measureAgain: { input: { kind: "takenIn" } },
         otherwise: "starves",
       },
     });

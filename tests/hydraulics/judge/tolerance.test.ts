@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { CheckOptions } from "../../../packages/hydraulics/src/judge/check-plan.js";
 import type { Certainty } from "../../../packages/hydraulics/src/judge/check-result.js";
+import { writeInput } from "../../../packages/hydraulics/src/report/certainty-words.js";
 import { checkOf, verdictOf, yard } from "./yard.js";
 
 interface Doubted {
@@ -28,11 +29,9 @@ const closeCall = (certainty: Certainty) => {
 
 describe("checkPlan is sure", () => {
   it("far from the edge, on either side of it", () => {
-    expect(certaintyOf({ head: 60 })).toEqual({ kind: "sure", share: 1, samples: 400 });
-    expect(verdictOf(checkOf(plan({ head: 11 }), { samples: 400 }))).toMatchObject({
-      verdict: "starves",
-      certainty: { kind: "sure", share: 1 },
-    });
+    expect(certaintyOf({ head: 60 })).toEqual({ kind: "sure", share: 1, samples: 400, isDecided: true });
+    const starving = verdictOf(checkOf(plan({ head: 11 }), { samples: 400 }));
+    expect(starving).toMatchObject({ verdict: "starves", certainty: { kind: "sure", isDecided: true } });
   });
 
   it("of nothing when it has not sampled", () => {
@@ -60,7 +59,7 @@ describe("checkPlan calls it close", () => {
   });
 
   it.each([
-    ["the water level", { level: "8 cm", heights: "0.1 cm" }],
+    ["the water level of barrel", { level: "8 cm", heights: "0.1 cm" }],
     ["the height of run 1 end", { level: "0.1 cm", heights: "8 cm" }],
     [
       "the flow of plain (jug and watch)",
@@ -79,7 +78,7 @@ describe("checkPlan calls it close", () => {
   ] as const)("and says to measure %s again, where that is what decides", (what, doubts) => {
     const isAboutFlow = what.startsWith("the flow");
     const found = certaintyOf({ head: isAboutFlow ? 23 : 16.4, ...doubts, options: { samples: 600 } });
-    const { measureAgain } = closeCall(found);
+    const measureAgain = writeInput(closeCall(found).measureAgain!.input);
     // The barrel's stand and the drinker's place are doubted alike: either may be named.
     if (what.startsWith("the height")) expect(measureAgain).toMatch(/^the height of (run 1 end|barrel)$/);
     else expect(measureAgain).toBe(what);
@@ -107,7 +106,10 @@ describe("checkPlan of a hump near the level of the lowest water", () => {
     expect(closeCall(close.certainty).otherwise).toBe("dry");
     // 5 mm against 1 cm of level and 5 mm each of hump and stand (one deviation): 0.66 good by the normal law.
     expect(closeCall(close.certainty).share).toBeCloseTo(0.66, 1);
-    expect(closeCall(close.certainty).measureAgain).toBe("the water level");
+    expect(closeCall(close.certainty).measureAgain).toEqual({
+      input: { kind: "level", source: "barrel" },
+      doubt: 0.02,
+    });
   });
 });
 

@@ -3,8 +3,8 @@ import { checkDocument } from "../../../packages/hydraulics/src/document/read-pl
 import { checkPlan } from "../../../packages/hydraulics/src/judge/check-plan.js";
 import type { Checked } from "../../../packages/hydraulics/src/judge/check-result.js";
 import { writeCaution } from "../../../packages/hydraulics/src/report/caution-sentences.js";
+import { writeCertainty } from "../../../packages/hydraulics/src/report/certainty-words.js";
 import {
-  writeCertainty,
   writeFinding,
   writeJudgement,
   writeReason,
@@ -96,15 +96,19 @@ test.each([
 
 test("writeCertainty says nothing, sure, or what to measure again", () => {
   expect(writeCertainty({ kind: "notSampled" })).toBe("");
-  expect(writeCertainty({ kind: "sure", share: 0.985, samples: 200 })).toBe(
+  const agreement = { share: 0.985, samples: 200, isDecided: true };
+  expect(writeCertainty({ kind: "sure", ...agreement })).toBe(
     "Sure: so in 98 % of 200 plans that fit the measurements as well.",
+  );
+  expect(writeCertainty({ kind: "sure", share: 0.955, samples: 1000, isDecided: false })).toBe(
+    "Sure, if only just: so in 95 % of 1000 plans that fit the measurements as well.",
   );
   expect(
     writeCertainty({
       kind: "closeCall",
+      ...agreement,
       share: 0.6,
-      samples: 200,
-      measureAgain: "the height of wall",
+      measureAgain: { input: { kind: "height", place: "wall" }, doubt: 0.01 },
       otherwise: "starves",
     }),
   ).toBe(

@@ -116,6 +116,17 @@ export const HEIGHT: Range = { min: -200, max: 200, words: "from -200 m to 200 m
 export const DEPTH: Range = { min: 0, max: 20, words: "from 0 to 20 m" };
 export const name = (description: string) => text(LIMITS.name, description);
 
+/** How far a measured height or level may be off. */
+export const doubt = (ofWhat: string, instead: string) =>
+  optional(
+    quantity(
+      "length",
+      { min: 0, max: 5, words: "from 0 to 5 m" },
+      `How far ${ofWhat} may be off, two standard deviations.`,
+      { rule: `the plan's own \`doubts.${instead}\`` },
+    ),
+  );
+
 const ACROSS: Range = { min: -10000, max: 10000, words: "from -10 km to 10 km" };
 /** A place on the ground seen from above. Drawings use it; no figure is reckoned from it. */
 export const place = (description: string) =>

@@ -1,7 +1,18 @@
 import * as z from "zod/mini";
 import { refill, roof } from "./birds-schema.js";
 import { DEFAULTS } from "./defaults.js";
-import { atLeast, atMost, DEPTH, describe, HEIGHT, name, optional, place, quantity } from "./schema-parts.js";
+import {
+  atLeast,
+  atMost,
+  DEPTH,
+  describe,
+  doubt,
+  HEIGHT,
+  name,
+  optional,
+  place,
+  quantity,
+} from "./schema-parts.js";
 
 /** The part of the plan file that says what holds the water and how it stands. */
 
@@ -70,6 +81,7 @@ const level = z.strictObject({
   ordinary: optional(
     quantity("length", DEPTH, "Level in an ordinary hour.", { rule: "halfway between lowest and full" }),
   ),
+  doubt: doubt("these levels", "level"),
 });
 
 const vent = z.union([
@@ -115,6 +127,7 @@ export const source = z.strictObject({
       "stand",
     ),
   ),
+  doubt: doubt("the height it stands at", "heights"),
   outlet: optional(
     quantity("length", DEPTH, "Height of the outlet's middle above the inside bottom.", {
       rule: `the outlet of a known vessel, else ${DEFAULTS.outlet.typed}`,

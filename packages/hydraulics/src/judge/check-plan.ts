@@ -1,12 +1,14 @@
-import { DEFAULTS } from "../document/defaults.js";
 import type { Plan } from "../document/plan-schema.js";
-import { readQuantity } from "../units/quantity.js";
+import { doubtsOf } from "./doubts.js";
 import { type Checking, checkWith } from "./look-at-plan.js";
 import { reportFlock } from "./report-flock.js";
-import { type Doubts, judgeTolerance } from "./tolerance.js";
+import { judgeTolerance } from "./tolerance.js";
 
 export interface CheckOptions {
-  /** Plans to try that fit the measurements as well as this one; 0 leaves sure or close call open. Default 200. */
+  /**
+   * Plans to try that fit the measurements as well as this one; 0 leaves sure or close call open. Default 200, and up
+   * to `MOST_SAMPLES` where these do not decide.
+   */
   readonly samples?: number;
   /** Seed of those samples; the same seed gives the same answer. Default 1. */
   readonly seed?: number;
@@ -15,6 +17,9 @@ export interface CheckOptions {
   /** Called after each sample with the share of them done, from 0 to 1. What it does changes no figure. */
   readonly progress?: (share: number) => void;
 }
+
+/** Plans tried where nobody says how many: at first, and at most. */
+export const [FIRST_SAMPLES, MOST_SAMPLES] = [200, 1000];
 
 /**
  * Checks a plan: solves its four moments with both friction laws, judges every drinker on the worse of the two, and
@@ -25,23 +30,13 @@ export interface CheckOptions {
  * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
  */
 export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
-  const { samples = 200, seed = 1, day, progress } = options;
-  const trying = { samples, seed, ...(progress === undefined ? {} : { progress }) };
+  const { samples = FIRST_SAMPLES, seed = 1, day, progress } = options;
+  const most = options.samples === undefined ? MOST_SAMPLES : samples;
+  const trying = { samples, most, seed, ...(progress === undefined ? {} : { progress }) };
   return checkWith(plan, day, {
     samples,
     seed,
     report: reportFlock,
-    sample: (judged, crowd) => judgeTolerance(judged, doubtsOf(plan), crowd, trying),
+    sample: (judged, crowd) => judgeTolerance(judged, doubtsOf(plan, judged.line), crowd, trying),
   });
-}
-
-function doubtsOf(plan: Plan): Doubts {
-  const metres = (typed: string) => {
-    const read = readQuantity(typed, "length");
-    return read.ok ? read.quantity.si : 0;
-  };
-  return {
-    heights: metres(plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed),
-    level: metres(plan.doubts?.level ?? DEFAULTS.levelDoubt.typed),
-  };
 }

@@ -1,9 +1,8 @@
-import { DEFAULTS } from "../document/defaults.js";
-import { readShare } from "../document/schema-parts.js";
 import type { Line } from "../model/line.js";
 import type { MomentName } from "../model/moment.js";
 import type { DefaultUsed } from "../model/typed-values.js";
 import type { FrictionLaw, LineSolution } from "../solve/solution.js";
+import type { DoubtedInput } from "./doubted-inputs.js";
 import type { FlockReport } from "./flock-report.js";
 
 /** Worst last. */
@@ -71,35 +70,24 @@ export interface Judgement {
   readonly because: Reason;
 }
 
-export type Certainty =
-  | { readonly kind: "sure"; readonly share: number; readonly samples: number }
-  | {
-      readonly kind: "closeCall";
-      readonly share: number;
-      readonly samples: number;
-      readonly measureAgain: string;
-      readonly otherwise: VerdictName;
-    }
-  | { readonly kind: "notSampled" };
+/** How many of the plans that fit the measurements as well agree with a verdict. */
+export interface Agreement {
+  readonly share: number;
+  /** Plans tried until it was decided, or until there were no more. */
+  readonly samples: number;
+  /** Whether so many agree, or so few, as would happen by chance in hardly one of a hundred on the other side of the line. */
+  readonly isDecided: boolean;
+}
 
-/**
- * What sampling varies besides heights, levels, bores and flows: two standard deviations each, as shares.
- *
- * sureShare       of the samples that must agree for a verdict to be sure
- * coefficient     Hazen-Williams C: one step of the usual values
- * fittings        loss coefficients of fittings: elbows are printed within 20 to 40 %
- * oneToTheNext    flow of one drinker of a batch against the next; common practice, no source
- * criticalLeast   least loss between laminar and turbulent, as a share of the turbulent one
- *
- * @source hydraulic-institute-edb, Table 32c, seen
- */
-export const SAMPLED_DOUBTS = {
-  sureShare: 0.95,
-  coefficient: readShare(DEFAULTS.roughnessDoubt.typed) ?? 0,
-  fittings: 0.3,
-  oneToTheNext: 0.1,
-  criticalLeast: 0.5,
-} as const;
+export type Certainty =
+  | ({ readonly kind: "sure" } & Agreement)
+  | ({
+      readonly kind: "closeCall";
+      /** What decides most among the things that can be measured; undefined where it is in none of these. */
+      readonly measureAgain: DoubtedInput | undefined;
+      readonly otherwise: VerdictName;
+    } & Agreement)
+  | { readonly kind: "notSampled" };
 
 export interface DrinkerVerdict extends Judgement {
   readonly drinker: string;

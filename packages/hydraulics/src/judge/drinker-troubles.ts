@@ -81,6 +81,29 @@ export function verdictOfDrinker(situation: JudgingCase, d: number): VerdictName
   return drips(situation, weighing, d) ? "drips" : "good";
 }
 
+/** How far one drinker with one law is from the edges of "good" [m]; below 0 where it is beyond them. */
+export interface Spare {
+  /** On the side where more head would help: to its need, and to what presses its seal shut. */
+  readonly below: number;
+  /** On the side where less would: to what it holds. */
+  readonly above: number;
+}
+
+/** Its head to spare on both sides; no end of it is missing where no head of the source would bring water. */
+export function spareOfDrinker(situation: JudgingCase, d: number): Spare {
+  const weighing = weighDrinker(situation, d);
+  const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
+  if (situation.lowestBusiest.solution.outcome !== "solved" || !weighing.isReached)
+    return { below: Number.NEGATIVE_INFINITY, above: holdsUpTo - weighing.idleFull };
+  const hump = situation.filling.above[situation.line.drinkers.point[d]];
+  const toNeed = weighing.head - weighing.headNeeded;
+  const toSeal = weighing.idleOnSeal - sealsFrom;
+  return {
+    below: Math.min(toNeed, toSeal, hump > 0 ? -hump : Number.POSITIVE_INFINITY),
+    above: holdsUpTo - weighing.idleFull,
+  };
+}
+
 function drips(situation: JudgingCase, weighing: Weighing, d: number): boolean {
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
   if (!weighing.isReached) return false;

@@ -117,19 +117,20 @@ export function seedOf(text: string, seed: number): number {
 
 /**
  * Draws that fill the room of the inputs evenly: the first of them as Sobol's sequence, scrambled; each of the others
- * evenly for itself, in an order of its own. What is drawn for an input hangs on its name and the seed, not on what
- * stands beside it, but for which of them come first.
+ * evenly for itself, in an order of its own. What is drawn for one beyond the first hangs on its name and the seed
+ * only, not on what stands beside it.
  *
- * @param names  of the inputs, the weightiest first; no two alike
- * @param seed   whole number
+ * @param names     of the inputs, the weightiest first; no two alike
+ * @param seed      whole number
+ * @param together  how many of them are even together, at most SOBOL_DIMENSIONS
  */
-export function evenDraws(names: readonly string[], seed: number): Draws {
+export function evenDraws(names: readonly string[], seed: number, together = SOBOL_DIMENSIONS): Draws {
   const turn = Uint32Array.from(names, (name) => seedOf(name, seed));
   const order = Uint32Array.from(names, (name) => seedOf(`order of ${name}`, seed));
+  const first = Math.min(together, SOBOL_DIMENSIONS);
   return {
     uniform(sample, input) {
-      const bits =
-        input < SOBOL_DIMENSIONS ? sobolBits(sample, input) : reversed(scrambled(sample, order[input]));
+      const bits = input < first ? sobolBits(sample, input) : reversed(scrambled(sample, order[input]));
       return (scrambled(bits, turn[input]) + 0.5) / 2 ** BITS;
     },
   };

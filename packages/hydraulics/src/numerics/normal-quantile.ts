@@ -33,8 +33,11 @@ const TAIL = {
 const ratioAt = ({ over, under }: { over: readonly number[]; under: readonly number[] }, x: number): number =>
   horner(over, x) / horner(under, x);
 
-const horner = (coefficients: readonly number[], x: number): number =>
-  coefficients.reduce((sum, coefficient) => sum * x + coefficient, 0);
+function horner(coefficients: readonly number[], x: number): number {
+  let sum = 0;
+  for (let i = 0; i < coefficients.length; i += 1) sum = sum * x + coefficients[i];
+  return sum;
+}
 
 /**
  * The value a standard normal stays under with a given chance: three ratios of polynomials of degree seven.

@@ -2,8 +2,9 @@ import { type Checked, type DrinkerVerdict, VERDICTS } from "../judge/check-resu
 import { MOMENTS } from "../model/moment.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeCaution } from "./caution-sentences.js";
+import { writeCertainty } from "./certainty-words.js";
 import { flockOfCheck } from "./flock-entry.js";
-import { writeCertainty, writeFinding, writeVerdict } from "./sentences.js";
+import { writeFinding, writeVerdict } from "./sentences.js";
 
 /** Name and version of the result document; the version rises when a key changes its meaning or goes. */
 export const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;

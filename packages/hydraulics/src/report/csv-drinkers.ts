@@ -1,6 +1,7 @@
 import type { Certainty, Checked, DrinkerVerdict } from "../judge/check-result.js";
 import { MOMENTS } from "../model/moment.js";
 import { FRICTION_LAWS } from "../solve/solution.js";
+import { writeInput } from "./certainty-words.js";
 import { type CsvCell, type CsvOptions, writeCsv } from "./csv.js";
 import { type CsvUnits, inUnits, systemOfUnits, titled } from "./csv-units.js";
 import { writeJudgement, writeVerdict } from "./sentences.js";
@@ -78,5 +79,5 @@ function certaintyCells(certainty: Certainty): CsvCell[] {
   const percent = 100 * certainty.share;
   return certainty.kind === "sure"
     ? ["sure", percent, undefined]
-    : ["close call", percent, certainty.measureAgain];
+    : ["close call", percent, certainty.measureAgain && writeInput(certainty.measureAgain.input)];
 }

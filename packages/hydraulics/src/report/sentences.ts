@@ -1,6 +1,7 @@
-import type { Certainty, DrinkerVerdict, FillingFinding, Judgement, Reason } from "../judge/check-result.js";
+import type { DrinkerVerdict, FillingFinding, Judgement, Reason } from "../judge/check-result.js";
 import type { Line } from "../model/line.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
+import { writeCertainty } from "./certainty-words.js";
 import { LAW_WORDS, MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./words.js";
 
 /**
@@ -72,16 +73,6 @@ function lossWords(reason: Extract<Reason, { code: "flowTooLow" }>, head: (h: nu
   if (reason.lostOnTheWay > 0) parts.push(`${head(reason.lostOnTheWay)} lost on the way`);
   if (reason.airHead > 0) parts.push(`${head(reason.airHead)} taken by air in the pipe`);
   return parts.length === 0 ? "" : ` (${parts.join(", ")})`;
-}
-
-/** How sure, and what to measure again if it is close; empty when that was not asked. */
-export function writeCertainty(certainty: Certainty): string {
-  // Rounded down, so that nothing short of all is called 100 %, nor a close call 95 %.
-  const percent = (share: number) => `${Math.floor(share * 100 + 1e-9)} %`;
-  if (certainty.kind === "notSampled") return "";
-  if (certainty.kind === "sure")
-    return `Sure: so in ${percent(certainty.share)} of ${certainty.samples} plans that fit the measurements as well.`;
-  return `A close call: so in only ${percent(certainty.share)} of ${certainty.samples} plans that fit the measurements as well (else mostly ${certainty.otherwise}). Measure ${certainty.measureAgain} again.`;
 }
 
 /** A finding on filling, air or suction as a sentence. */
