@@ -8,6 +8,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall away PLAN         what must stand there for some days away, and what one failure does
   headfall mark PLAN         how far the level should fall by tomorrow
   headfall rain PLAN         whether a roof and a barrel will do, by a record of rain
+  headfall trouble PLAN      what is likely wrong, from what you see
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall cure PLAN         the smallest changes that make it work, and what they cost
   headfall help
@@ -35,6 +36,16 @@ PLAN is a plan file; - reads standard input.
   --margin 5cm     cure: head that every drinker must have to spare
   --apply 1        cure: write the plan with that cure into the file named by --out
   --most 4000      cure: plans that may be judged before the search ends
+  --dry LIST       trouble: drinkers that give nothing when worked, "hen line 3-8, hen line 12"; also
+                   --weak, --fine; --drips and --holds with nobody at them
+  --level falls-overnight  trouble: also holds-overnight, does-not-fall, falls-less, falls-as-marked,
+                   falls-faster, found-empty, low, as-thought; of several sources "barrel: low"
+  --wet LIST       trouble: wet ground along a run, under a drinker, at a source; --not-wet where it is dry
+  --jug "hen line 3: 250 mL in 4 min"  trouble: jug and watch at a worked drinker
+  --end "feed: little"  trouble: from the run's far end, opened; also nothing, plenty
+  --lid "barrel: helps"  trouble: with its lid off; also no-change
+  --stands "60 cm" trouble: where the water stands now (the plan's ordinary level if left out)
+  --seen "2 days"  trouble: how long ago there was water in it (a day if left out)
   --no-colour      no colour
 
 Exit status: 0 all good, 1 something starves, drips, is dry or too few, 2 the plan cannot be read.

@@ -9,6 +9,7 @@ import { runLasts } from "./lasts.js";
 import { runMark } from "./mark.js";
 import { runRain } from "./rain.js";
 import { runSizes } from "./sizes.js";
+import { runTrouble } from "./trouble.js";
 import { runWeeks } from "./weeks.js";
 
 const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<number>>> = {
@@ -20,6 +21,7 @@ const COMMANDS: Readonly<Record<string, (args: readonly string[]) => Promise<num
   mark: runMark,
   rain: runRain,
   sizes: runSizes,
+  trouble: runTrouble,
   cure: runCure,
   weeks: runWeeks,
 };

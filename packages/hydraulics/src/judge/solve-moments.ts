@@ -87,7 +87,7 @@ interface AlikeDrinkers {
 }
 
 /** Two passes over the pipes for each kind of drinker some of which are not at work. */
-function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array, solution: LineSolution): OneMore {
+export function costOfOneMore(prepared: PreparedLine, atWork: Uint8Array, solution: LineSolution): OneMore {
   const { drinkers } = prepared.line;
   const cost = nothingTaken(drinkers.count);
   for (const { idle, need, most } of alikeAndIdle(prepared.line, atWork, solution)) {

@@ -1,0 +1,101 @@
+import type { Expectation } from "./expectation.js";
+
+/** What may be wrong. The words, and what to do, are in report/trouble-sentences.ts. */
+export const CAUSE_CODES = [
+  "asDesigned",
+  "waterLow",
+  "moreDrunk",
+  "givesLessThanThought",
+  "drinkerStuckOpen",
+  "drinkerBlocked",
+  "runBlocked",
+  "tapShut",
+  "tapOpen",
+  "jointApart",
+  "airLocked",
+  "sagHoldsAir",
+  "ventBlocked",
+  "lidOff",
+  "floatStuckOpen",
+  "floatStuckShut",
+  "feedStuckOpen",
+  "feedStuckShut",
+  "regulatorGone",
+  "regulatorShut",
+  "oneWayShut",
+  "notRefilled",
+  "somethingElse",
+] as const;
+export type CauseCode = (typeof CAUSE_CODES)[number];
+
+export type CausePlace = "drinker" | "group" | "run" | "point" | "source" | "pen" | "line";
+
+/** One thing that may be wrong, and where. */
+export interface Cause {
+  readonly code: CauseCode;
+  readonly at: CausePlace;
+  /** Name of the place; empty for the line as a whole. */
+  readonly id: string;
+  /** Position among its like in the line. */
+  readonly index: number;
+}
+
+/** How bad it is supposed to be, for telling; what does not apply is left out. */
+export interface Severity {
+  /** Share of the bore, or of a drinker's flow, that is still open, from 0 (shut) to 1. */
+  readonly openShare?: number;
+  /** Where on its run [m from the start]. */
+  readonly along?: number;
+  /** Height of the air's column [m]. */
+  readonly airHead?: number;
+  /** How far the water stands under where it was thought to [m]. */
+  readonly below?: number;
+}
+
+/** One supposed state of the line: a cause at one severity. */
+export interface Supposed {
+  /** Share of its cause; those of a cause add up to 1. */
+  readonly weight: number;
+  readonly severity: Severity;
+  readonly expectation: Expectation;
+}
+
+/** A cause with all its states, before anything was looked at. */
+export interface Candidate {
+  readonly cause: Cause;
+  /** Weight against the other causes, on any scale. */
+  readonly prior: number;
+  /** None for a cause that says nothing of what is seen. */
+  readonly states: readonly Supposed[];
+}
+
+/**
+ * How often each kind of thing goes wrong, against the others: all common practice, no source, and gentle: none is more than
+ * eight times as likely as another. Of a kind that has n places each gets 1/sqrt(n) of it: more places are more chances, but
+ * nobody counts every one.
+ */
+export const PRIORS: Readonly<Record<CauseCode, number>> = {
+  asDesigned: 3,
+  waterLow: 4,
+  moreDrunk: 2,
+  givesLessThanThought: 1.5,
+  drinkerStuckOpen: 6,
+  drinkerBlocked: 6,
+  runBlocked: 6,
+  tapShut: 3,
+  tapOpen: 1,
+  jointApart: 3,
+  airLocked: 4,
+  sagHoldsAir: 2,
+  ventBlocked: 4,
+  lidOff: 2,
+  floatStuckOpen: 2,
+  floatStuckShut: 2,
+  feedStuckOpen: 2,
+  feedStuckShut: 2,
+  regulatorGone: 1,
+  regulatorShut: 1,
+  oneWayShut: 1,
+  notRefilled: 2,
+  somethingElse: 1,
+};

@@ -1,0 +1,53 @@
+import type { Problem } from "../../document/problem.js";
+import type { Cause, Severity } from "./cause.js";
+import type { UsefulLook } from "./next-look.js";
+import type { Sign } from "./signs.js";
+
+/** Likely causes of what a keeper sees: plain data, SI. The sentences are written in report/. */
+export interface Trouble {
+  readonly plan: { readonly digest: string };
+  readonly signs: readonly Sign[];
+  /** Signs that follow from an empty source whatever emptied it: they were not held against the causes. */
+  readonly setAside: readonly Sign[];
+  /** Likeliest first; at least one, and those that hold more than a hundredth of all. */
+  readonly likely: readonly LikelyCause[];
+  /** Share of all causes not listed. */
+  readonly otherShare: number;
+  /** Whether even the likeliest cause leaves some sign unexplained that "something else" would not. */
+  readonly fitsBadly: boolean;
+  /** The look that best tells the first two apart; undefined where none does or nothing stands second. */
+  readonly nextLook: UsefulLook | undefined;
+  /** Further looks between the same two, best first. */
+  readonly moreLooks: readonly UsefulLook[];
+  /** The look that tells best which place it is, where the likeliest stands for several. */
+  readonly lookAmong: UsefulLook | undefined;
+  /** Positions in `likely` of causes that no look of these tells from the first one. */
+  readonly notToldFromFirst: readonly number[];
+  /** What was tried. */
+  readonly tried: { readonly causes: number; readonly states: number; readonly drinkers: number };
+  /** The levels the water was taken to stand at [m above the inside bottom], by source. */
+  readonly levels: readonly { readonly source: string; readonly level: number }[];
+}
+
+export interface LikelyCause {
+  readonly code: Cause["code"];
+  readonly at: Cause["at"];
+  /** Places the signs so far do not tell apart; one, or more of a kind. */
+  readonly places: readonly string[];
+  readonly share: number;
+  /** How bad, and where along its run, as the signs have it. */
+  readonly severity: Severity;
+  /** Signs that speak for it, and those that do not fit it, strongest first. */
+  readonly fits: readonly SignFit[];
+  readonly against: readonly SignFit[];
+}
+
+export interface SignFit {
+  readonly sign: Sign;
+  /** The chance this cause gives the sign, over that of knowing nothing. */
+  readonly ratio: number;
+}
+
+export type TroubleAnswer =
+  | { readonly ok: true; readonly trouble: Trouble }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
