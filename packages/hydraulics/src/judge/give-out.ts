@@ -11,6 +11,7 @@ import { type Store, storeOf } from "../simulate/store.js";
 import { prepareLine } from "../solve/prepare-line.js";
 import { reachState } from "../solve/solve-line.js";
 import type { JudgedLine } from "./judge-line.js";
+import { outletsOf, type SolvedLeak, solveLeak } from "./pool-leaks.js";
 
 /** What is drawn on besides the birds, and how each source is filled again. */
 export interface Supply {
@@ -22,6 +23,8 @@ export interface Supply {
   readonly failed: ReadonlySet<number>;
   /** What each drinker that drips loses [m³/s]. */
   readonly dripRate: number;
+  /** The same line with what pours out of it by a mishap; left out where nothing does. */
+  readonly leaking?: Line | undefined;
 }
 
 /**
@@ -31,7 +34,8 @@ export interface Supply {
 export function poolsOf(judged: JudgedLine, flock: Flock, supply: Supply): DrawnPool[] {
   const { line } = judged;
   const reach = sourcesOfDrinkers(line);
-  const root = rootsOf(line, reach);
+  const { leaking } = supply;
+  const root = rootsOf(line, leaking === undefined ? reach : [...reach, ...sourcesOfLeaks(leaking)]);
   const members = new Map<number, number[]>();
   line.sources.forEach((source, i) => {
     if (source.feed !== undefined) return;
@@ -41,16 +45,23 @@ export function poolsOf(judged: JudgedLine, flock: Flock, supply: Supply): Drawn
     const stores = sources.map((i) => storeOf(line, line.sources[i]));
     const drinkers = reach.flatMap((from, d) => (from.some((i) => root[i] === rootIndex) ? [d] : []));
     const served = drinkers.filter((d) => !supply.failed.has(d));
+    const start = sources.map((i) => supply.start[i]);
+    const joined = line.sources.flatMap((_, i) => (root[i] === rootIndex ? [i] : []));
+    const leak = leaking === undefined ? undefined : solveLeak(leaking, { stores, start }, joined);
     const bare: DrawnPool = {
       stores,
-      start: sources.map((i) => supply.start[i]),
+      start,
+      ...(leak === undefined ? {} : { leak }),
       refills: sources.map((i) => supply.refills[i]),
       drips: supply.dripRate * drinkers.filter((d) => dripsWhenFull(judged, d)).length,
       pens: flock.pens.flatMap((pen, p) => shareOf(pen.drinkers, served, supply.failed, p)),
-      dryBelow: served.map((drinker) => ({ drinker, surface: dryBelow(judged, reach, drinker) })),
+      dryBelow: served.map((drinker) => ({
+        drinker,
+        surface: dryWith(leak, dryBelow(judged, reach, drinker), { judged, reach, drinker, start, stores }),
+      })),
       shortBelow: [],
     };
-    return { ...bare, shortBelow: pensShortBelow(line, flock, bare, new Set(served)) };
+    return { ...bare, shortBelow: pensShortBelow(leaking ?? line, flock, bare, new Set(served)) };
   });
 }
 
@@ -63,6 +74,13 @@ function sourcesOfDrinkers(line: Line): number[][] {
     for (let d = 0; d < drinkers.count; d += 1) if (seen[drinkers.point[d]] === 1) reach[d].push(i);
   });
   return reach;
+}
+
+/** The same of what pours out. */
+function sourcesOfLeaks(line: Line): number[][] {
+  const points = outletsOf(line).map(({ point }) => point);
+  const seen = line.sources.map(({ point }) => pointsFrom(line, point));
+  return points.map((point) => seen.flatMap((from, i) => (from[point] === 1 ? [i] : [])));
 }
 
 /** 1 where water can come to from a point; devices let it through one way only. */
@@ -133,6 +151,28 @@ function dryBelow(judged: JudgedLine, reach: readonly (readonly number[])[], d: 
   const [header] = reach[d].map((i) => line.sources[i].feed).filter((feed) => feed !== undefined);
   if (header !== undefined) return header.height;
   return Math.max(valve, Number.isFinite(crest) ? crest : valve);
+}
+
+/** The same with a leak, which takes from the head at the drinker: no lower than without, no higher than the top. */
+function dryWith(
+  leak: SolvedLeak | undefined,
+  still: number,
+  at: {
+    readonly judged: JudgedLine;
+    readonly reach: readonly (readonly number[])[];
+    readonly drinker: number;
+    readonly start: readonly number[];
+    readonly stores: readonly Store[];
+  },
+): number {
+  const { line } = at.judged;
+  if (leak === undefined || at.reach[at.drinker].some((i) => line.sources[i].feed !== undefined))
+    return still;
+  const point = line.drinkers.point[at.drinker];
+  const top = topOf(at);
+  const over = (surface: number) => surface - leak.takenAt(point, surface) - still;
+  if (still >= top || over(still) >= -1e-12) return still;
+  return over(top) <= 0 ? top : findRoot(over, still, top).root;
 }
 
 /**

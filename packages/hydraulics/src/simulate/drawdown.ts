@@ -2,6 +2,7 @@ import type { Flock } from "../model/flock.js";
 import { flockInDays } from "../model/flock-on.js";
 import type { Line } from "../model/line.js";
 import type { DrawdownEvent, DrawnPool, Refill } from "./drawn-pool.js";
+import { leakThrough, type Moved } from "./leaking.js";
 import { drawOfPen, type IntakeFigure, type PenDraw } from "./pen-draw.js";
 import { volumesAfter } from "./pool.js";
 import {
@@ -14,7 +15,7 @@ import {
   standingOf,
 } from "./standing.js";
 
-export type { DrawdownEvent, DrawnPool, Refill } from "./drawn-pool.js";
+export type { DrawdownEvent, DrawnPool, PoolLeak, Refill } from "./drawn-pool.js";
 
 const DAY = 86_400;
 
@@ -36,6 +37,8 @@ export interface Drawdown {
     readonly drawn: number;
     readonly left: number;
   };
+  /** Of what was drawn: what leaked and dripped, and no bird had [m³]. */
+  readonly lost: number;
   readonly until: number;
 }
 
@@ -65,6 +68,7 @@ export function drawDown(
   const levels: LevelPoint[] = [];
   const balance = { start: sumOf(standing.flatMap(({ start }) => start)), poured: 0, drawn: 0 };
   const end = options.from + options.lasts;
+  let lost = 0;
   let time = options.from;
   let draws: { day: number; pens: readonly PenDraw[] } | undefined;
   noteCrossings(standing, time, events);
@@ -82,6 +86,7 @@ export function drawDown(
       const moved = advance(one, rateOf(one.pool, draws.pens, time, next), { from: time, to: next }, events);
       balance.drawn += moved.drawn;
       balance.poured += moved.poured;
+      lost += moved.lost;
     }
     time = next;
     balance.poured += refillAt(standing, time, events);
@@ -89,7 +94,7 @@ export function drawDown(
   levels.push(levelsAt(line, standing, time));
   const left = sumOf(levels[levels.length - 1].volumes);
   events.sort((a, b) => a.time - b.time);
-  return { events, levels, balance: { ...balance, left }, until: time };
+  return { events, levels, balance: { ...balance, left }, lost, until: time };
 }
 
 const sumOf = (values: readonly number[]) => values.reduce((sum, one) => sum + one, 0);
@@ -146,25 +151,30 @@ function advance(
   rate: number,
   stretch: { readonly from: number; readonly to: number },
   events: DrawdownEvent[],
-): { drawn: number; poured: number } {
+): Moved {
   const lasts = stretch.to - stretch.from;
   const hose = sumOf(one.pool.refills.map((refill) => (refill.kind === "hose" ? refill.flow : 0)));
   // Every drinker is above the fullest water: nothing leaves, and no hose runs.
-  if (one.all <= 0) return { drawn: 0, poured: 0 };
+  if (one.all <= 0) return { drawn: 0, poured: 0, lost: 0 };
+  if (one.leak !== undefined) return leakThrough(one, one.leak, { rate, hose, ...stretch }, events);
   if (hose > 0) return fedStretch(one, { rate, hose, ...stretch }, events);
   const drawn = Math.max(0, Math.min(rate * lasts, one.all - one.drawn));
   const before = one.drawn;
   one.drawn += drawn;
   crossBetween(one, { before, rate, from: stretch.from }, events);
-  return { drawn, poured: 0 };
+  return { drawn, poured: 0, lost: dripped(one, rate, drawn) };
 }
+
+/** Of what was drawn at a rate, what only dripped. */
+const dripped = ({ pool: { drips } }: Standing, rate: number, drawn: number): number =>
+  drips > 0 && rate > 0 ? (drips / rate) * drawn : 0;
 
 /** A stretch with a hose that runs while the pool is not full. */
 function fedStretch(
   one: Standing,
   { rate, hose, from, to }: { rate: number; hose: number; from: number; to: number },
   events: DrawdownEvent[],
-): { drawn: number; poured: number } {
+): Moved {
   const lasts = to - from;
   const net = rate - hose;
   const before = one.drawn;
@@ -173,12 +183,13 @@ function fedStretch(
     one.drawn = Math.max(0, before + net * lasts);
     const drawn = rate * lasts;
     forget(one);
-    return { drawn, poured: drawn + before - one.drawn };
+    return { drawn, poured: drawn + before - one.drawn, lost: dripped(one, rate, drawn) };
   }
   one.drawn = Math.min(one.all, before + net * lasts);
   crossBetween(one, { before, rate: net, from }, events);
   const poured = hose * lasts;
-  return { drawn: poured + one.drawn - before, poured };
+  const drawn = poured + one.drawn - before;
+  return { drawn, poured, lost: dripped(one, rate, drawn) };
 }
 
 /** Poured in by hand at this time; what was dry gives again. */

@@ -8,12 +8,22 @@ export type Refill =
   /** Through a float valve, no faster than this [m³/s]. */
   | { readonly kind: "hose"; readonly flow: number };
 
+/** What pours out of a pool where nobody drinks: it follows the height the pool presses from. */
+export interface PoolLeak {
+  /** The surface at and below which nothing leaks [m above datum]. */
+  readonly endsAt: number;
+  /** @returns what leaks while the pool presses from this height [m³/s] */
+  flowAt(surface: number): number;
+}
+
 /** A pool with what hangs on it. */
 export interface DrawnPool extends Pool {
   /** By store. */
   readonly refills: readonly Refill[];
-  /** Besides what birds take: drips and leaks that do not stop [m³/s]. */
+  /** Besides what birds take: drips that do not stop [m³/s]. */
   readonly drips: number;
+  /** Left out where nothing pours out. */
+  readonly leak?: PoolLeak | undefined;
   /** Pens it serves, with the share of each pen's drinkers it does. */
   readonly pens: readonly { readonly pen: number; readonly share: number }[];
   /** Drinkers by index, each with the surface at and below which nothing comes [m above datum]. */

@@ -1,5 +1,6 @@
-import type { DrawdownEvent, DrawnPool } from "./drawn-pool.js";
-import { type Pool, surfaceAfter } from "./pool.js";
+import type { DrawdownEvent, DrawnPool, PoolLeak } from "./drawn-pool.js";
+import { type LeakPieces, layLeak } from "./leak-pieces.js";
+import { drawnAt, type Pool, surfaceAfter } from "./pool.js";
 
 /** A pool as it is drawn down: what was in it when last filled, what was drawn since, what has happened already. */
 export interface Standing {
@@ -12,6 +13,11 @@ export interface Standing {
   tops: readonly number[];
   /** The most that can be drawn of it: with its last drinker dry nothing leaves it, whatever stands above its outlets [m³]. */
   all: number;
+  /** The same of what birds can draw: less than all where it leaks below the last drinker. */
+  birdsAll: number;
+  /** Only where it leaks: drawn where something happens, rising [m³]; and what leaks meanwhile. */
+  places: readonly number[];
+  leak: LeakPieces | undefined;
   drawn: number;
   readonly gone: Set<string>;
 }
@@ -33,6 +39,9 @@ export function standingOf(pool: DrawnPool, index: number): Standing {
     start: [],
     tops: [],
     all: 0,
+    birdsAll: 0,
+    places: [],
+    leak: undefined,
     drawn: 0,
     gone: new Set(),
   };
@@ -46,12 +55,24 @@ export const poolNow = ({ pool, start }: Standing): Pool => ({ stores: pool.stor
 export function fillTo(one: Standing, start: readonly number[]): void {
   one.start = start;
   one.tops = one.pool.stores.map((store, i) => store.surfaceAt(start[i]));
-  one.all = one.marks.reduce(
+  one.birdsAll = one.marks.reduce(
     (most, mark) => (mark.event.kind === "drinkerDry" ? Math.max(most, drawnAtMark(one, mark)) : most),
     0,
   );
+  one.all = one.birdsAll;
   one.drawn = 0;
+  if (one.pool.leak !== undefined) openLeak(one, one.pool.leak);
   forget(one);
+}
+
+function openLeak(one: Standing, leak: PoolLeak): void {
+  const pool = poolNow(one);
+  one.all = Math.max(one.birdsAll, drawnAt(pool, leak.endsAt));
+  // Where a store begins to give, or its level leaves the foot of an air tube, the height bends.
+  const kinks = pool.stores.map(({ top }) => drawnAt(pool, top - 1e-9));
+  const marks = one.marks.map((mark) => drawnAtMark(one, mark));
+  one.places = [...new Set([...marks, ...kinks, one.birdsAll])].sort((a, b) => a - b);
+  one.leak = layLeak(pool, leak, one.places);
 }
 
 /** Drawn since it was last filled when it has come down to a mark [m³]. */

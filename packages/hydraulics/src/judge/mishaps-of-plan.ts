@@ -1,0 +1,201 @@
+import type { Plan } from "../document/plan-schema.js";
+import type { Problem } from "../document/problem.js";
+import type { Flock } from "../model/flock.js";
+import type { Line } from "../model/line.js";
+import type { Mishap, MishapKind } from "../model/mishap.js";
+import { mishapsOf } from "../model/mishaps-of.js";
+import { type AskedPlan, askPlan, DRIP, MORNING } from "./asked-plan.js";
+import type { JudgedLine } from "./judge-line.js";
+import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
+import { balanceOf, endsOf, nightOf, runDown, type Struck, strike } from "./mishap-run.js";
+
+/** Of a group of more drinkers than this, only some are run, spread from its first to its last. */
+const MOST_RUN = 12;
+
+/** What any one mishap does to a plan. */
+export interface Mishaps {
+  readonly day: number | undefined;
+  /** When every mishap happens, everything full [s after midnight]. */
+  readonly begins: number;
+  readonly line: Line;
+  readonly flock: Flock;
+  /** The plan if nothing goes wrong and nobody looks after it. */
+  readonly nothing: MishapEnd;
+  /** The worst first, see `compareHarm`. */
+  readonly rows: readonly MishapRow[];
+  /** What is left out, as codes. */
+  readonly leavesOut: readonly ("nobodyDrinks" | "headerTank" | "rain")[];
+}
+
+export type MishapsAnswer =
+  | { readonly ok: true; readonly mishaps: Mishaps }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export interface MishapsOptions {
+  /** The day asked about, "2026-07-04"; counts where the plan names none. */
+  readonly day?: string | undefined;
+  /** Told the share done, from 0 to 1. */
+  readonly progress?: ((share: number) => void) | undefined;
+}
+
+/**
+ * Makes every single mishap of a plan happen and runs each through line and time: what pours out follows the height of
+ * the water, birds drink meanwhile, nobody comes.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param options  the day asked about; progress
+ * @returns mishaps with what each does, the worst first, or what in the plan does not fit
+ */
+export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): MishapsAnswer {
+  const asking = askPlan(plan, options.day);
+  if (!asking.ok) return asking;
+  const { asked } = asking;
+  const { line } = asked.judged;
+  const bundles = bundlesOf(line, mishapsOf(plan, line, asked.flock));
+  const total = bundles.reduce((sum, { run }) => sum + run.length, 0);
+  let done = 0;
+  const rows = bundles.map((bundle) => {
+    const results = bundle.run.map((mishap) => {
+      const result = runMishap(asked, mishap);
+      done += 1;
+      options.progress?.(done / total);
+      return result;
+    });
+    return rowOf(bundle, results);
+  });
+  return {
+    ok: true,
+    mishaps: {
+      day: asked.flock.day,
+      begins: MORNING,
+      line,
+      flock: asked.flock,
+      nothing: runNothing(asked),
+      rows: rows.sort((a, b) => compareHarm(a.worst, b.worst)),
+      leavesOut: [
+        ...(asked.flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
+        ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
+        ...(plan.sources.some(({ roof }) => roof !== undefined) ? (["rain"] as const) : []),
+      ],
+    },
+  };
+}
+
+/**
+ * The order of harm: soonest bird without water (in a plan without birds, soonest half of the drinkers dry), then most
+ * water lost, then most drinkers that are dry or starve, then most that drip. Equal ones keep the order of the plan.
+ */
+export function compareHarm(a: MishapResult, b: MishapResult): number {
+  return (
+    soonestHarm(a) - soonestHarm(b) ||
+    b.balance.lost - a.balance.lost ||
+    b.dry.length + b.starve.length - (a.dry.length + a.starve.length) ||
+    b.drip.length - a.drip.length
+  );
+}
+
+/** Until a bird goes without, or half of the drinkers where there are none [s]; endless where it never comes to that. */
+export const soonestHarm = ({ firstWithout, halfDry, hasBirds }: MishapEnd): number =>
+  (hasBirds ? firstWithout?.after : halfDry) ?? Number.MAX_VALUE;
+
+function runNothing(asked: AskedPlan): MishapEnd {
+  const struck = strike(asked, undefined);
+  const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
+  return endsOf(struck, run, MORNING);
+}
+
+/** One mishap, run from everything full until nothing is left or as far as it is followed. */
+export function runMishap(asked: AskedPlan, mishap: Mishap): MishapResult {
+  const struck = strike(asked, mishap);
+  return { mishap, ...resultOf(asked, struck) };
+}
+
+/** What comes of a plan that was struck; with a guard it may be another plan than was asked. */
+export function resultOf(asked: AskedPlan, struck: Struck): Omit<MishapResult, "mishap"> {
+  const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
+  const changed = changedDrinkers(asked.judged, struck.judged);
+  const leakRate = run.pools.reduce((sum, { leak, stores }) => {
+    return sum + (leak === undefined ? 0 : leak.flowAt(Math.max(...stores.map(({ top }) => top))));
+  }, 0);
+  const isLosing = leakRate > 0 || changed.drip.length > 0;
+  return {
+    ...endsOf(struck, run, MORNING),
+    leakRate,
+    dripRate: changed.drip.length * DRIP.expect,
+    balance: balanceOf(run.drawdown),
+    ...changed,
+    night: isLosing ? nightOf(asked, struck) : { lost: 0, falls: asked.judged.line.sources.map(() => 0) },
+    followed: run.drawdown.until - MORNING,
+  };
+}
+
+/** Drinkers that fare worse than in the plan. */
+function changedDrinkers(before: JudgedLine, after: JudgedLine) {
+  const dry: number[] = [];
+  const starve: number[] = [];
+  const drip: number[] = [];
+  const drips = ({ verdict, also }: JudgedLine["drinkers"][number]) =>
+    verdict === "drips" || also.some((one) => one.verdict === "drips");
+  before.drinkers.forEach((was, d) => {
+    const is = after.drinkers[d];
+    if (is.verdict === "dry" && was.verdict !== "dry") dry.push(d);
+    if (is.verdict === "starves" && was.verdict !== "starves" && was.verdict !== "dry") starve.push(d);
+    if (drips(is) && !drips(was) && is.verdict !== "dry" && is.verdict !== "starves") drip.push(d);
+  });
+  return { dry, starve, drip };
+}
+
+/** Mishaps that are told in one line. */
+interface Bundle {
+  readonly kinds: readonly MishapKind[];
+  readonly count: number;
+  readonly run: readonly Mishap[];
+}
+
+/** Kinds that change the same law to the same: each is told with the first of them. */
+const SAME_LAW: Readonly<Partial<Record<MishapKind, MishapKind>>> = {
+  cupTipped: "floatStuckDown",
+  regulatorShut: "runBlocked",
+  oneWayShut: "runBlocked",
+  tapLeftShut: "runBlocked",
+};
+
+/** By law and place: a group of drinkers is one place, and so is the start of a run. */
+function bundlesOf(line: Line, mishaps: readonly Mishap[]): Bundle[] {
+  const byPlace = new Map<string, Mishap[]>();
+  for (const mishap of mishaps) {
+    const key = `${SAME_LAW[mishap.kind] ?? mishap.kind} ${placeOf(line, mishap)}`;
+    byPlace.set(key, [...(byPlace.get(key) ?? []), mishap]);
+  }
+  return [...byPlace.values()].map((members) => {
+    const kinds = [...new Set(members.map(({ kind }) => kind))];
+    // Those of the other kinds do the same there.
+    const first = members.filter(({ kind }) => kind === kinds[0]);
+    return { kinds, count: first.length, run: spread(first) };
+  });
+}
+
+function placeOf({ drinkers }: Line, mishap: Mishap): string {
+  if ("drinker" in mishap) return `group ${drinkers.group[mishap.drinker]}`;
+  if ("source" in mishap) return `source ${mishap.source}`;
+  if ("run" in mishap) return `run ${mishap.run}`;
+  if ("point" in mishap) return `point ${mishap.point}`;
+  return "pen" in mishap ? `batch ${mishap.pen} ${mishap.batch}` : "";
+}
+
+function spread<T>(all: readonly T[]): T[] {
+  if (all.length <= MOST_RUN) return [...all];
+  return Array.from({ length: MOST_RUN }, (_, k) => all[Math.round((k * (all.length - 1)) / (MOST_RUN - 1))]);
+}
+
+function rowOf({ kinds, count, run }: Bundle, results: readonly MishapResult[]): MishapRow {
+  const [worst] = [...results].sort(compareHarm);
+  const lost = results.map(({ balance }) => balance.lost);
+  return {
+    kinds,
+    worst,
+    count,
+    run: run.length,
+    lost: { least: Math.min(...lost), most: Math.max(...lost) },
+  };
+}
