@@ -51,7 +51,12 @@ export async function visitIn(
 ): Promise<void> {
   const { path = "", ...contextOptions } = options;
   if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
-  const context = await browser.newContext({ baseURL: inject("pageAddress"), ...contextOptions });
+  const context = await browser.newContext({
+    baseURL: inject("pageAddress"),
+    // Keeping the whole page for later without a network takes longer than most visits: only where it is asked for.
+    serviceWorkers: "block",
+    ...contextOptions,
+  });
   try {
     const page = await context.newPage();
     const faults = watchForFaults(page);

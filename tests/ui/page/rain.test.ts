@@ -50,15 +50,18 @@ test("the example is fetched when it is chosen and not before, gone through by t
 });
 
 test("an example that was fetched once works without a network", async () => {
-  await inRain(async (page) => {
-    await page.waitForFunction(() => navigator.serviceWorker.controller?.state === "activated");
-    await chooseSeattle(page);
-    await page.context().setOffline(true);
-    await page.reload();
-    // The page comes back to its room.
-    await chooseSeattle(page);
-    await page.context().setOffline(false);
-  });
+  await inRain(
+    async (page) => {
+      await page.waitForFunction(() => navigator.serviceWorker.controller?.state === "activated");
+      await chooseSeattle(page);
+      await page.context().setOffline(true);
+      await page.reload();
+      // The page comes back to its room.
+      await chooseSeattle(page);
+      await page.context().setOffline(false);
+    },
+    { serviceWorkers: "allow" },
+  );
 });
 
 test("what is said of the roof is one edit, undone from this room, and the days follow", async () => {
