@@ -71,6 +71,8 @@ export {
   type LastingSource,
 } from "./judge/lasting.js";
 export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
+export { type MeasureAnswer, measureAgain } from "./judge/measure-again.js";
+export * from "./judge/measuring.js";
 export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain-answer.js";
 export { DOWNPOUR } from "./judge/rain-roof.js";
 export { RAIN_RUNS } from "./judge/rain-runs.js";
@@ -167,6 +169,14 @@ export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/
 export { writeDuration } from "./report/durations.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
+export { writeMeasureDocument } from "./report/measure-document.js";
+export {
+  writeBetter,
+  writeMeasuring,
+  writeRemedy,
+  writeSways,
+  writeWorthwhile,
+} from "./report/measure-words.js";
 export {
   SEASON_WORDS,
   writeRain,

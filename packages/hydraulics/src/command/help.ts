@@ -1,6 +1,7 @@
 export const HELP = `headfall: gravity-fed watering for small flocks, from a plan to a verdict
 
   headfall check PLAN        heads, flows and verdict of every drinker
+  headfall measure PLAN      which measurements to take again, and how good they must be
   headfall birds PLAN        what the birds drink, now and each coming week; drinkers they need
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
   headfall day PLAN          a simulated day of the birds at their drinkers, or many
@@ -17,8 +18,9 @@ PLAN is a plan file; - reads standard input.
 
   --json           the result as a document (see docs/reference/check-result.md)
   --units us       write US units (metric if left out; what the plan typed is kept)
-  --samples 200    check: plans tried within the doubts of the measurements; 0 for none
-  --seed 1         check: seed of those samples; day: seed of the (first) day
+  --samples 200    check, measure: plans tried within the doubts of the measurements (more where these
+                   do not decide, if left out); 0 for none
+  --seed 1         check, measure: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
   --weeks 8        birds, weeks, cure: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)

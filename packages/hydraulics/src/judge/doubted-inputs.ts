@@ -115,7 +115,8 @@ const shareOf = (input: InputName, of: string, index: number, spread: Spread): I
   key: `${input.kind} ${of}`,
   index,
   spread,
-  doubt: Math.max(1 - spread.low, spread.high - 1),
+  // 0.4 and not 0.3999999999999999.
+  doubt: Number(Math.max(1 - spread.low, spread.high - 1).toPrecision(12)),
 });
 
 function lengthsIn(line: Line, doubts: Doubts): Input[] {

@@ -33,6 +33,8 @@ export interface Keeping {
 
 export interface Sampler {
   readonly inputs: readonly Input[];
+  /** How many drinkers there are. */
+  readonly drinkers: number;
   /** Sample by number, from 0; the same number gives the same plan, but for how much of the doubt is kept. */
   take(sample: number, keeping?: Keeping): Sample;
   /** The plan with just this far off; its spare head is to be asked for before another sample is taken. */
@@ -76,6 +78,7 @@ export function createSampler(
   };
   return {
     inputs,
+    drinkers: line.drinkers.count,
     judge,
     take(sample, { inputs: kept, rest = 1 } = {}) {
       const normal = (input: number) => normalQuantile(drawn.uniform(sample, input));

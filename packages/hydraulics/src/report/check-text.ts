@@ -1,9 +1,11 @@
 import { type Checked, type DrinkerVerdict, VERDICTS, type VerdictName } from "../judge/check-result.js";
+import type { Measuring } from "../judge/measuring.js";
 import { MOMENTS, type MomentName } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";
 import { writeCaution } from "./caution-sentences.js";
+import { writeMeasuring } from "./measure-words.js";
 import { writeFinding, writeVerdict } from "./sentences.js";
 import { type Table, writeTable } from "./text-table.js";
 import {
@@ -28,11 +30,17 @@ const FEW_MOMENT_WORDS: Readonly<Record<MomentName, string>> = {
 };
 
 /** A whole check as text for a terminal: verdict first, then the table, then what to know. */
-export function writeCheckText(checked: Checked, system: UnitSystem, paint: Paint): string {
+export function writeCheckText(
+  checked: Checked,
+  system: UnitSystem,
+  paint: Paint,
+  measuring?: Measuring,
+): string {
   const sections = [
     headline(checked, paint),
     drinkerTable(checked, system, paint),
     whys(checked, system, paint),
+    section("What to measure again", measuring === undefined ? [] : writeMeasuring(measuring, system), paint),
     section("Birds", birdLines(checked, system), paint),
     section("Runs, full and busiest", runTable(checked, system), paint),
     section("Sources", sourceLines(checked, system), paint),

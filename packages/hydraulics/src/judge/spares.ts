@@ -1,0 +1,92 @@
+import { type Input, SAMPLED_DOUBTS } from "./doubted-inputs.js";
+import type { Spare } from "./drinker-troubles.js";
+import type { CloseCall, Sway } from "./measuring.js";
+import type { Sampler } from "./sample-verdicts.js";
+import { asDoubted, type Ranked } from "./tally.js";
+
+/** Inputs of one drinker that are looked at. */
+const LOOKED_AT_EACH = 12;
+/** Standard deviations that make up a doubt. */
+const DOUBT = 2;
+/** Less than this is rounding [m]. */
+const NOTHING = 1e-6;
+
+/**
+ * How far the water must come up, or go down, for each drinker to be good in as many of the plans as it takes to be
+ * sure: read off the spare heads of the samples.
+ */
+export function findSpares(
+  sampler: Sampler,
+  drinkers: readonly number[],
+  samples: number,
+): Pick<CloseCall, "moreHead" | "lessHead">[] {
+  const below = drinkers.map(() => new Float64Array(samples));
+  const above = drinkers.map(() => new Float64Array(samples));
+  for (let k = 0; k < samples; k += 1) {
+    const sample = sampler.take(k);
+    drinkers.forEach((drinker, o) => {
+      const spare = sample.spare(drinker);
+      below[o][k] = spare.below;
+      above[o][k] = spare.above;
+    });
+  }
+  return drinkers.map((_, o) => ({ moreHead: missing(below[o]), lessHead: missing(above[o]) }));
+}
+
+/** What is missing in all but the few worst; 0 where nothing is, undefined where water does not come at all. */
+function missing(spare: Float64Array): number | undefined {
+  const sorted = spare.sort();
+  const worst = sorted[Math.floor((1 - SAMPLED_DOUBTS.sureShare) * sorted.length)];
+  if (worst === Number.NEGATIVE_INFINITY) return undefined;
+  return worst >= -NOTHING ? 0 : -worst;
+}
+
+/** A close call with what the samples say of its inputs. */
+export interface Doubtful {
+  readonly drinker: number;
+  readonly ranked: readonly Ranked[];
+}
+
+/** An input with how it moves a drinker. */
+export interface Mover {
+  readonly input: Input;
+  readonly sway: Sway;
+}
+
+/**
+ * How the inputs move the head to spare of each drinker, by central differences through the solver. First come those
+ * whose draws clearly went with a change of verdict, then the others by how far they move it.
+ */
+export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[][] {
+  const spareAt = (inputs: Float64Array): Spare[] => {
+    const sample = sampler.judge({ inputs, own: new Float64Array(sampler.drinkers) });
+    return close.map(({ drinker }) => sample.spare(drinker));
+  };
+  const written = spareAt(new Float64Array(sampler.inputs.length));
+  const moved = new Map<Input, readonly [down: Spare[], up: Spare[]]>();
+  const movedBy = (input: Input) => {
+    const known = moved.get(input);
+    if (known !== undefined) return known;
+    const at = (deviations: number) =>
+      spareAt(Float64Array.from(sampler.inputs, (one) => (one === input ? deviations : 0)));
+    const both = [at(-DOUBT), at(DOUBT)] as const;
+    moved.set(input, both);
+    return both;
+  };
+  return close.map(({ ranked }, o) => {
+    // The side that it is nearer to the edge on.
+    const side = written[o].below <= written[o].above ? "below" : "above";
+    const movers = ranked.slice(0, LOOKED_AT_EACH).map(({ input, isClear }) => {
+      const [down, up] = movedBy(input);
+      const head = Math.abs(up[o][side] - down[o][side]) / 2;
+      return {
+        input,
+        isClear,
+        sway: { ...asDoubted(input), head: Number.isFinite(head) ? head : undefined },
+      };
+    });
+    const unclear = movers.filter(({ isClear }) => !isClear);
+    unclear.sort((a, b) => (b.sway.head ?? 0) - (a.sway.head ?? 0));
+    return [...movers.filter(({ isClear }) => isClear), ...unclear];
+  });
+}
