@@ -61,6 +61,8 @@ export {
   goingAway,
   type StationFailure,
 } from "./judge/going-away.js";
+// What any one mishap does, and what guards against it.
+export * from "./judge/guard.js";
 export {
   howLongItLasts,
   LASTING_CASES,
@@ -70,9 +72,18 @@ export {
   type LastingCaseName,
   type LastingSource,
 } from "./judge/lasting.js";
+export { findLimiter, type Limiter } from "./judge/limiter.js";
 export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
 export { type MeasureAnswer, measureAgain } from "./judge/measure-again.js";
 export * from "./judge/measuring.js";
+export type { Balance, MishapEnd, MishapResult, MishapRow } from "./judge/mishap-result.js";
+export {
+  compareHarm,
+  type Mishaps,
+  type MishapsAnswer,
+  type MishapsOptions,
+  mishapsOfPlan,
+} from "./judge/mishaps-of-plan.js";
 export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain-answer.js";
 export { DOWNPOUR } from "./judge/rain-roof.js";
 export { RAIN_RUNS } from "./judge/rain-runs.js";

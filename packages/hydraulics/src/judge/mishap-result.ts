@@ -1,4 +1,5 @@
 import type { Mishap, MishapKind } from "../model/mishap.js";
+import type { GuardResult } from "./guard.js";
 
 /** Volumes of one run [m³], each its own sum: start + poured = drunk + lost + left. */
 export interface Balance {
@@ -51,4 +52,8 @@ export interface MishapRow {
   readonly run: number;
   /** From the least to the most of those run: litres to the ground [m³]. */
   readonly lost: { readonly least: number; readonly most: number };
+  /** What guards against the worst, the cheapest kind first; undefined where that was not asked for this row. */
+  readonly guards: readonly GuardResult[] | undefined;
+  /** The cheapest of them with which a look every day is soon enough, else the one that gives longest. */
+  readonly cheapest: GuardResult | undefined;
 }

@@ -4,10 +4,11 @@ import type { Flock } from "../model/flock.js";
 import type { Line } from "../model/line.js";
 import type { Mishap, MishapKind } from "../model/mishap.js";
 import { mishapsOf } from "../model/mishaps-of.js";
-import { type AskedPlan, askPlan, DRIP, MORNING } from "./asked-plan.js";
-import type { JudgedLine } from "./judge-line.js";
+import { type AskedPlan, askPlan, MORNING } from "./asked-plan.js";
+import { cheapestGuard, type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
 import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
-import { balanceOf, endsOf, nightOf, runDown, type Struck, strike } from "./mishap-run.js";
+import { endsOf, runDown, strike } from "./mishap-run.js";
+import { runMishap, soonestHarm } from "./run-mishap.js";
 
 /** Of a group of more drinkers than this, only some are run, spread from its first to its last. */
 const MOST_RUN = 12;
@@ -34,6 +35,8 @@ export type MishapsAnswer =
 export interface MishapsOptions {
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
   readonly day?: string | undefined;
+  /** For how many rows, from the worst, guards are looked for; 12 unless given, each of a few more runs. */
+  readonly guardsFor?: number | undefined;
   /** Told the share done, from 0 to 1. */
   readonly progress?: ((share: number) => void) | undefined;
 }
@@ -52,17 +55,23 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
   const { asked } = asking;
   const { line } = asked.judged;
   const bundles = bundlesOf(line, mishapsOf(plan, line, asked.flock));
+  const nothing = runNothing(asked);
+  const { guardsFor = 12 } = options;
   const total = bundles.reduce((sum, { run }) => sum + run.length, 0);
-  let done = 0;
-  const rows = bundles.map((bundle) => {
-    const results = bundle.run.map((mishap) => {
-      const result = runMishap(asked, mishap);
-      done += 1;
-      options.progress?.(done / total);
-      return result;
-    });
-    return rowOf(bundle, results);
-  });
+  // A row's guards take about as long as six mishaps.
+  const advance = progressOf(options.progress, total + 6 * Math.min(guardsFor, bundles.length));
+  const rows = bundles.map((bundle) =>
+    rowOf(
+      bundle,
+      bundle.run.map((mishap) => {
+        const result = runMishap(asked, mishap);
+        advance(1);
+        return result;
+      }),
+    ),
+  );
+  rows.sort((a, b) => compareHarm(a.worst, b.worst));
+  const guarding = guardingOf(asked, options.day, nothing);
   return {
     ok: true,
     mishaps: {
@@ -70,8 +79,12 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
       begins: MORNING,
       line,
       flock: asked.flock,
-      nothing: runNothing(asked),
-      rows: rows.sort((a, b) => compareHarm(a.worst, b.worst)),
+      nothing,
+      rows: rows.map((row, k) => {
+        if (k >= guardsFor) return row;
+        advance(6);
+        return guarded(guarding, row);
+      }),
       leavesOut: [
         ...(asked.flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
         ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
@@ -79,6 +92,19 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
       ],
     },
   };
+}
+
+function progressOf(told: MishapsOptions["progress"], total: number): (steps: number) => void {
+  let done = 0;
+  return (steps) => {
+    done += steps;
+    told?.(Math.min(1, done / total));
+  };
+}
+
+function guarded(guarding: Guarding, row: MishapRow): MishapRow {
+  const guards = guardsAgainst(guarding, row.worst);
+  return { ...row, guards, cheapest: cheapestGuard(guards) };
 }
 
 /**
@@ -94,55 +120,10 @@ export function compareHarm(a: MishapResult, b: MishapResult): number {
   );
 }
 
-/** Until a bird goes without, or half of the drinkers where there are none [s]; endless where it never comes to that. */
-export const soonestHarm = ({ firstWithout, halfDry, hasBirds }: MishapEnd): number =>
-  (hasBirds ? firstWithout?.after : halfDry) ?? Number.MAX_VALUE;
-
 function runNothing(asked: AskedPlan): MishapEnd {
   const struck = strike(asked, undefined);
   const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
   return endsOf(struck, run, MORNING);
-}
-
-/** One mishap, run from everything full until nothing is left or as far as it is followed. */
-export function runMishap(asked: AskedPlan, mishap: Mishap): MishapResult {
-  const struck = strike(asked, mishap);
-  return { mishap, ...resultOf(asked, struck) };
-}
-
-/** What comes of a plan that was struck; with a guard it may be another plan than was asked. */
-export function resultOf(asked: AskedPlan, struck: Struck): Omit<MishapResult, "mishap"> {
-  const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
-  const changed = changedDrinkers(asked.judged, struck.judged);
-  const leakRate = run.pools.reduce((sum, { leak, stores }) => {
-    return sum + (leak === undefined ? 0 : leak.flowAt(Math.max(...stores.map(({ top }) => top))));
-  }, 0);
-  const isLosing = leakRate > 0 || changed.drip.length > 0;
-  return {
-    ...endsOf(struck, run, MORNING),
-    leakRate,
-    dripRate: changed.drip.length * DRIP.expect,
-    balance: balanceOf(run.drawdown),
-    ...changed,
-    night: isLosing ? nightOf(asked, struck) : { lost: 0, falls: asked.judged.line.sources.map(() => 0) },
-    followed: run.drawdown.until - MORNING,
-  };
-}
-
-/** Drinkers that fare worse than in the plan. */
-function changedDrinkers(before: JudgedLine, after: JudgedLine) {
-  const dry: number[] = [];
-  const starve: number[] = [];
-  const drip: number[] = [];
-  const drips = ({ verdict, also }: JudgedLine["drinkers"][number]) =>
-    verdict === "drips" || also.some((one) => one.verdict === "drips");
-  before.drinkers.forEach((was, d) => {
-    const is = after.drinkers[d];
-    if (is.verdict === "dry" && was.verdict !== "dry") dry.push(d);
-    if (is.verdict === "starves" && was.verdict !== "starves" && was.verdict !== "dry") starve.push(d);
-    if (drips(is) && !drips(was) && is.verdict !== "dry" && is.verdict !== "starves") drip.push(d);
-  });
-  return { dry, starve, drip };
 }
 
 /** Mishaps that are told in one line. */
@@ -197,5 +178,7 @@ function rowOf({ kinds, count, run }: Bundle, results: readonly MishapResult[]):
     count,
     run: run.length,
     lost: { least: Math.min(...lost), most: Math.max(...lost) },
+    guards: undefined,
+    cheapest: undefined,
   };
 }
