@@ -3,10 +3,10 @@ import { expect, test } from "vitest";
 import { checkDocument, readPlan } from "../../packages/hydraulics/src/document/read-plan.js";
 import { checkPlan } from "../../packages/hydraulics/src/judge/check-plan.js";
 import { mutatedPlans } from "../arbitraries/mutate-plan.js";
+import { cases } from "../runner/cases.js";
 import { expectReadable } from "./plan-laws.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
-const numRuns = Number(process.env["HEADFALL_CASES"] ?? 300);
 
 test("checkDocument(a plan with something changed) never throws, tells readable problems and changes nothing", () => {
   fc.assert(
@@ -16,7 +16,7 @@ test("checkDocument(a plan with something changed) never throws, tells readable 
       expect(document).toEqual(before);
       if (!reading.ok) expectReadable(reading.problems);
     }),
-    { numRuns },
+    cases(200),
   );
 });
 
@@ -28,7 +28,7 @@ test("what checkDocument lets pass, checkPlan checks or tells readable problems 
       const checking = checkPlan(reading.plan, { samples: 0 });
       if (!checking.ok) expectReadable(checking.problems);
     }),
-    { numRuns },
+    cases(200),
   );
 });
 
@@ -44,7 +44,7 @@ test("readPlan(a changed plan as text) places each problem on a line", () => {
       for (const line of places) expect(lines[line - 1]).toBeDefined();
       expect(places).toEqual([...places].sort((a, b) => a - b));
     }),
-    { numRuns },
+    cases(200),
   );
 });
 
@@ -62,6 +62,6 @@ test("readPlan(any text cut out of a plan) never throws", () => {
         if (!reading.ok) expectReadable(reading.problems);
       },
     ),
-    { numRuns },
+    cases(200),
   );
 });

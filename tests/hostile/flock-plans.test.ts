@@ -15,10 +15,10 @@ import {
 import { mutatedPlans } from "../arbitraries/mutate-plan.js";
 import { type PlanData, plans, randomPlan } from "../arbitraries/plans.js";
 import { shrinkPlan } from "../arbitraries/shrink-plan.js";
+import { cases } from "../runner/cases.js";
 import { expectReadable, notFinite } from "./plan-laws.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
-const cases = (few: number) => ({ numRuns: Number(process.env["HEADFALL_CASES"] ?? few) });
 const DAY = "2026-07-04";
 const MORE_THAN_SECONDS = 3_600_000;
 
@@ -91,7 +91,7 @@ test(
         expect(reading).toEqual({ ok: true, plan: data });
         if (reading.ok) expect(writePlan(reading.plan)).toBe(text);
       }),
-      cases(200),
+      cases(80),
     );
   },
   MORE_THAN_SECONDS,
@@ -111,7 +111,7 @@ describe.each(Object.entries(QUESTIONS))("%s", (_, ask) => {
           expect(answer.ok ? [] : answer.problems).toEqual([]);
           expect(ask(plan)).toEqual(answer);
         }),
-        cases(20),
+        cases(10),
       );
     },
     MORE_THAN_SECONDS,
@@ -128,7 +128,7 @@ describe.each(Object.entries(QUESTIONS))("%s", (_, ask) => {
           if (!answer.ok) expectReadable(answer.problems);
           else expect(notFinite(answer)).toEqual([]);
         }),
-        cases(40),
+        cases(16),
       );
     },
     MORE_THAN_SECONDS,
@@ -157,7 +157,7 @@ test(
           expect(has).toBeGreaterThanOrEqual(before[p]!);
         });
       }),
-      cases(60),
+      cases(25),
     );
   },
   MORE_THAN_SECONDS,

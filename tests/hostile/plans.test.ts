@@ -2,17 +2,17 @@ import fc from "fast-check";
 import { expect, test } from "vitest";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { type PlanData, plans } from "../arbitraries/plans.js";
+import { cases } from "../runner/cases.js";
 import { faultsOfCheck, renamed, verdictsByPlace } from "./plan-laws.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
-const numRuns = Number(process.env["HEADFALL_CASES"] ?? 300);
 
 test("checkPlan(any valid plan) solves every moment within its bars, in finite numbers, twice the same", () => {
   fc.assert(
     fc.property(plans(), (plan) => {
       expect(faultsOfCheck(plan)).toEqual([]);
     }),
-    { numRuns },
+    cases(120),
   );
 }, 3_600_000);
 
@@ -35,6 +35,6 @@ test("checkPlan gives the same verdicts whatever runs and places are called and 
         expect(`${place}: ${there.get(place)?.verdict}`).toBe(`${place}: ${verdict.verdict}`);
       }
     }),
-    { numRuns },
+    cases(120),
   );
 }, 3_600_000);

@@ -5,11 +5,12 @@ import { simulateDay } from "../../packages/hydraulics/src/judge/simulate-day.js
 import { groupOf, placesOf } from "../../packages/hydraulics/src/simulate/crowd-want.js";
 import { DAY_EVENTS, type DayResult } from "../../packages/hydraulics/src/simulate/day-result.js";
 import { BEHAVIOUR } from "../../packages/hydraulics/src/simulate/day-setting.js";
+import { cases } from "../runner/cases.js";
 import { ASKED_ON, asked, planWithPens } from "./asked-plans.js";
 
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
 /** Cases of each law; more by hand: HEADFALL_CASES=2000 HEADFALL_SEED=17. */
-const RUNS = { numRuns: Number(process.env["HEADFALL_CASES"] ?? 20) } as const;
+const RUNS = cases(10);
 
 const known = new Map<string, DayResult>();
 

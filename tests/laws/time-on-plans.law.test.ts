@@ -3,12 +3,13 @@ import { describe, expect, it } from "vitest";
 import { storeOf } from "../../packages/hydraulics/src/simulate/store.js";
 import { readQuantity } from "../../packages/hydraulics/src/units/quantity.js";
 import type { PlanData } from "../arbitraries/plans.js";
+import { cases } from "../runner/cases.js";
 import { asked, drawnDown, endsOf, planWithPens } from "./asked-plans.js";
 
 /** A plan by its number, so that a failure is short to tell. */
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
 /** Cases of each law; more by hand: HEADFALL_CASES=2000 HEADFALL_SEED=17. */
-const RUNS = { numRuns: Number(process.env["HEADFALL_CASES"] ?? 40) } as const;
+const RUNS = cases(16);
 /** Volumes may be off by a thousandth of a millilitre [m3]. */
 const SAME_VOLUME = 1e-9;
 

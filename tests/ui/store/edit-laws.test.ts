@@ -8,6 +8,7 @@ import { applyDiff, diffPlans } from "../../../packages/ui/src/store/plan-diff.j
 import { heightsOf, toldFall } from "../../../packages/ui/src/store/plan-heights.js";
 import { isSameValue } from "../../../packages/ui/src/store/plan-values.js";
 import { EDIT_KINDS, type EditKind, randomEdit } from "../../arbitraries/plan-edits.js";
+import { cases } from "../../runner/cases.js";
 import { frozen, isSound, PLANS, planOf } from "./plan-cases.js";
 
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
@@ -45,7 +46,7 @@ function edited(kind: EditKind, { plan, before, last, system }: History) {
 
 function eachOk(
   kind: EditKind,
-  numRuns: number,
+  few: number,
   law: (start: Plan, after: Plan, change: PlanChange) => void,
 ): number {
   let ok = 0;
@@ -60,18 +61,18 @@ function eachOk(
       ok += 1;
       law(start, made.plan, change);
     }),
-    { numRuns },
+    cases(few),
   );
   return ok;
 }
 
 describe.each(EDIT_KINDS)("editPlan(%s)", (kind) => {
   test("gives a plan that can be read and, if the old one could be, solved; the old one it leaves as it was", () => {
-    const ok = eachOk(kind, 150, (start, after) => {
+    const ok = eachOk(kind, 60, (start, after) => {
       expect(checkDocument(after)).toMatchObject({ ok: true });
       if (isSound(start)) expect(isSound(after)).toBe(true);
     });
-    expect(ok).toBeGreaterThan(40);
+    expect(ok).toBeGreaterThan(12);
   });
 
   test("shares every part it leaves alone, and what it did can be told as a change", () => {
@@ -95,7 +96,7 @@ function comesDown(plan: Plan): boolean {
 const STILL = EDIT_KINDS.filter((kind) => !/Height|Reading|rename/.test(kind));
 
 test.each(STILL)("editPlan(%s) lets no pipe rise or sink that stays in the plan", (kind) => {
-  eachOk(kind, 80, (start, after, change) => {
+  eachOk(kind, 35, (start, after, change) => {
     const before = heightsOf(start);
     const moved = new Set(movedJoints(before, heightsOf(after)));
     if (change.kind === "mergeJoints" || change.kind === "landJoint") moved.delete(change.joint);
@@ -124,6 +125,6 @@ test("editPlan gives plans whose four moments are solved by both laws, after ten
           for (const solution of Object.values(moment)) expect(solution.outcome).toBe("solved");
       },
     ),
-    { numRuns: 80 },
+    cases(30),
   );
 }, 60_000);

@@ -10,6 +10,7 @@ import { levelNeighbours } from "../../../../packages/ui/src/kernels/side/snap-h
 import type { UnitSystem } from "../../../../packages/ui/src/kernels/typed-quantity.js";
 import { editPlan } from "../../../../packages/ui/src/store/edit-plan.js";
 import type { PlanChange } from "../../../../packages/ui/src/store/plan-change.js";
+import { cases } from "../../../runner/cases.js";
 import { type DrawnPlan, drawPlan, examplePlan, handleIn } from "./drawn-plan.js";
 
 const CASES: readonly { plan: string; drinker: number; moment: MomentName }[] = [
@@ -57,7 +58,7 @@ describe.each(CASES)("a drag on $plan, drinker $drinker, $moment", (given) => {
         )!.spot;
         expect(Math.abs(spot.y - scalesOf(anew.layout).y(moved.height))).toBeLessThan(1);
       }),
-      { numRuns: 12 },
+      cases(5),
     );
   });
 });
