@@ -126,6 +126,7 @@ export * from "./physics/air.js";
 export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";
 export * from "./physics/darcy-weisbach.js";
 export * from "./physics/draining.js";
+export * from "./physics/drips.js";
 export * from "./physics/fittings.js";
 export * from "./physics/hazen-williams.js";
 export {

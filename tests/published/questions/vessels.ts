@@ -1,6 +1,7 @@
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { checkPlan } from "../../../packages/hydraulics/src/judge/check-plan.js";
 import { timeToDrainPrism, timeToDrainUpright } from "../../../packages/hydraulics/src/physics/draining.js";
+import { flowOfDrips } from "../../../packages/hydraulics/src/physics/drips.js";
 import { capacityOfVessel, volumeAtLevel } from "../../../packages/hydraulics/src/physics/vessel.js";
 import type { Givens } from "../figures.js";
 import { outletOf } from "./fittings.js";
@@ -34,6 +35,18 @@ const capacityUpright: Question = (given) => {
   return { volume: { kind: "volume", si: capacityOfVessel(shape) } };
 };
 
+/** What drips in a day and in a year, and how long a vessel takes to fill by it. */
+const drips: Question = (given) => {
+  const rate = given.number("drops") / given.measure("in", "time");
+  const flow = flowOfDrips({ rate, volume: given.measure("drop", "volume") });
+  const vessel = given.has("vessel") ? given.measure("vessel", "volume") : 1;
+  return {
+    daily: { kind: "volume", si: flow * 86_400 },
+    fills: { kind: "time", si: vessel / flow },
+    vesselsAYear: plain((flow * 365 * 86_400) / vessel),
+  };
+};
+
 /** A whole plan, checked: what its first source weighs. */
 const plan: Question = (given) => {
   const reading = checkDocument(given.raw("plan"));
@@ -53,5 +66,6 @@ export const VESSEL_QUESTIONS: Readonly<Record<string, Question>> = {
   drainPrism,
   vesselShare,
   capacityUpright,
+  drips,
   plan,
 };

@@ -5,6 +5,7 @@ import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Flock } from "../model/flock.js";
 import { createTypedValues } from "../model/typed-values.js";
+import { DROP_VOLUME, flowOfDrips } from "../physics/drips.js";
 import { volumeAtLevel } from "../physics/vessel.js";
 import type { Refill } from "../simulate/drawdown.js";
 import { readClock } from "../units/day.js";
@@ -58,9 +59,12 @@ function refillOf({ refill }: PlanSource): Refill {
 }
 
 /**
- * Water lost by a drinker that drips: ten drops of a twentieth of a millilitre a minute to expect [m³/s]; at worst a
- * drop of a quarter of a millilitre each second.
+ * Water lost by a drinker that drips [m³/s]: ten small drops a minute to expect, at worst a large one each second; how
+ * often is common practice, no source.
  *
  * @source hydrology-drops, laboratory drop of 0.05 mL, seen
  */
-export const DRIP = { expect: (10 * 0.05e-6) / 60, worst: 0.25e-6 } as const;
+export const DRIP = {
+  expect: (10 * DROP_VOLUME.small) / 60,
+  worst: flowOfDrips({ rate: 1, volume: DROP_VOLUME.large }),
+} as const;

@@ -30,6 +30,7 @@ export const sources: readonly Source[] = [
   {"key":"derived-barb","title":"Loss of a barbed insert from sudden contraction and enlargement, after the data book equation 3.B.3","publisher":"Hydraulic Institute","link":"https://github.com/hydraulic-institute/edb","opened":"2026-11-25"},
   {"key":"din-8062-chart","title":"Dimension chart of PVC-U pipe after DIN 8062","publisher":"Public copy of a chart, publisher withheld","opened":"2026-11-25"},
   {"key":"drip-tube-sizes","title":"Bores and outsides of half-inch drip tube as sold","publisher":"Trade articles, publishers withheld","opened":"2026-11-25"},
+  {"key":"drips-page","title":"How many drips does it take to waste?","publisher":"web log on leaking taps, after a convention of the U.S. Geological Survey","year":"2010","link":"http://nodrips.blogspot.com/2010/11/how-many-drips-does-it-take-to-waste.html","opened":"2026-11-25"},
   {"key":"drum-dimension-tables","title":"Inside sizes and masses of 55 gal drums","publisher":"Trade tables, publishers withheld","opened":"2026-11-25"},
   {"key":"emitter-exponents","title":"Discharge exponents of emitters, q = k h^x","publisher":"Course page on drip irrigation","link":"http://www.agriinfo.in","opened":"2026-11-25"},
   {"key":"en-12201-2","title":"EN 12201-2, polyethylene pipes for water","publisher":"CEN","opened":"from memory"},
