@@ -14,9 +14,7 @@ export function writeCause(cause: LikelyCause, system: UnitSystem): string {
     case "waterLow":
       return `${where} holds less water than thought${below === undefined ? "" : `, perhaps ${length(below)} less`}`;
     case "moreDrunk":
-      return cause.at === "line"
-        ? "The birds drink more: it is hotter than the plan says"
-        : `The birds of ${where} drink more: there are more of them than the plan says`;
+      return "The birds drink more than the plan says: it is hotter, or there are more of them";
     case "givesLessThanThought":
       return `The drinkers of ${where} give less than the plan takes them to${share(openShare)}`;
     case "drinkerStuckOpen":

@@ -63,7 +63,7 @@ export function supposeSags({ line }: Bench): Supposition[] {
 }
 
 /** 1 for the points to which water first comes through a point, itself among them. */
-function pointsBeyond(line: Line, ways: Ways, point: number): Uint8Array {
+export function pointsBeyond(line: Line, ways: Ways, point: number): Uint8Array {
   const beyond = new Uint8Array(line.points.count);
   for (let i = 0; i < ways.nodeCount; i += 1) {
     const p = ways.point[i];

@@ -12,7 +12,7 @@ import { poolsOf } from "../give-out.js";
 const DAY = 86_400;
 
 /** How long a line without birds is taken to be drawn on as in its ordinary hour each day [s]; common practice, no source. */
-const WORKED_A_DAY = 6 * 3600;
+const WORKED_A_DAY = 1.5 * 3600;
 
 /** What every supposed state of a plan is tried with. */
 export interface Bench {

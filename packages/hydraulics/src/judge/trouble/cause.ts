@@ -94,8 +94,11 @@ export const PRIORS: Readonly<Record<CauseCode, number>> = {
   feedStuckOpen: 2,
   feedStuckShut: 2,
   regulatorGone: 1,
-  regulatorShut: 1,
+  regulatorShut: 3,
   oneWayShut: 1,
   notRefilled: 2,
   somethingElse: 1,
 };
+
+/** The same for the design itself, where the plan's own check finds it wanting. */
+export const FAULTY_PLAN = 20;

@@ -2,7 +2,8 @@ import type { Mishap } from "../../model/mishap.js";
 import { mishapsOf } from "../../model/mishaps-of.js";
 import { supposeAirAtHumps, supposeSags } from "./air-causes.js";
 import type { Bench } from "./bench.js";
-import { type Candidate, PRIORS } from "./cause.js";
+import { supposeMoreDrunk } from "./bird-causes.js";
+import { type Candidate, type CauseCode, FAULTY_PLAN, PRIORS } from "./cause.js";
 import { expectTrial } from "./expect-trial.js";
 import type { Expectation } from "./expectation.js";
 import { type Supposition, sourceAt, supposeMishap } from "./mishap-causes.js";
@@ -13,6 +14,13 @@ import { waterTrials } from "./water-causes.js";
 
 /** Drinkers that are each tried for faults of their own; of a longer line those that were looked at, and some evenly along it. */
 const MOST_DRINKERS = 48;
+
+export interface CausesTried {
+  readonly candidates: readonly Candidate[];
+  /** States solved, and drinkers that were each tried for faults of their own. */
+  readonly tried: number;
+  readonly drinkersTried: number;
+}
 
 /**
  * Everything that may be wrong with a plan, each solved: its mishaps one by one, what sits in a pipe or a drinker, air
@@ -25,8 +33,9 @@ export function causesOf(
   usual: Expectation,
   signs: readonly Sign[],
   progress?: (share: number) => void,
-): { readonly candidates: readonly Candidate[]; readonly tried: number; readonly drinkersTried: number } {
+): CausesTried {
   const drinkers = drinkersToTry(bench, signs);
+  const mishaps = mishapsOf(bench.asked.plan, bench.line, bench.asked.flock);
   const suppositions = [
     asDesigned(bench),
     ...bench.line.runs.map((_, r) => supposeStoppage(bench, r, signs)),
@@ -34,9 +43,8 @@ export function causesOf(
     ...waterLow(bench),
     ...supposeSags(bench),
     supposeAirAtHumps(bench),
-    ...mishapsOf(bench.asked.plan, bench.line, bench.asked.flock)
-      .filter((mishap) => isTried(mishap, drinkers))
-      .map((mishap) => supposeMishap(bench, mishap)),
+    supposeMoreDrunk(bench, mishaps),
+    ...mishaps.filter((mishap) => isTried(mishap, drinkers)).map((mishap) => supposeMishap(bench, mishap)),
   ].filter((one) => one !== undefined);
   const places = placesByCode(suppositions);
   const total = suppositions.reduce((sum, { trials }) => sum + trials.length, 0);
@@ -48,7 +56,7 @@ export function causesOf(
       const { weight, severity } = trial;
       return { weight, severity, expectation: expectTrial(bench, trial, usual) };
     });
-    return { cause, prior: PRIORS[cause.code] / Math.sqrt(places.get(cause.code) ?? 1), states };
+    return { cause, prior: priorOf(bench, cause.code, places.get(cause.code) ?? 1), states };
   });
   const other = { code: "somethingElse", at: "line", id: "", index: 0 } as const;
   return {
@@ -56,6 +64,13 @@ export function causesOf(
     tried,
     drinkersTried: drinkers.size,
   };
+}
+
+/** A plan that starves, drips or leaves dry by its own check is the first to be suspected. */
+function priorOf({ asked }: Bench, code: CauseCode, places: number): number {
+  const isFaulty = asked.judged.drinkers.some(({ verdict }) => verdict !== "good");
+  if (code === "asDesigned" && isFaulty) return FAULTY_PLAN;
+  return PRIORS[code] / Math.sqrt(places);
 }
 
 /** How many places each kind of cause has, which share its prior. */

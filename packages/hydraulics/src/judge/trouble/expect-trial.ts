@@ -73,7 +73,8 @@ function solveTrial(bench: Bench, trial: Trial): Solved {
 /** Flow of each drinker worked besides those that are at work anyway. */
 function flowsOf({ bench, trial, prepared, atWork, idle, busy }: Omit<Solved, "flow">): Float64Array {
   const { line, airHead } = trial;
-  const { moments } = bench.asked.judged;
+  const { moments, filling, solved: asPlanned } = bench.asked.judged;
+  const lowest = asPlanned.darcyWeisbach.lowestBusiest.idle;
   const oneMore = costOfOneMore(prepared, atWork, busy);
   const solved = { solution: busy, idle, oneMore };
   const named = { ...moments, named: { ...moments.named, ordinary: { ...moments.named.ordinary, atWork } } };
@@ -81,9 +82,11 @@ function flowsOf({ bench, trial, prepared, atWork, idle, busy }: Omit<Solved, "f
     const stuck = line.drinkers.stuck?.[d] ?? STUCK.not;
     if (stuck === STUCK.shut || busy.reached[line.drinkers.point[d]] === 0) return 0;
     if (stuck === STUCK.open) return busy.drinkerFlow[d];
+    const point = line.drinkers.point[d];
     const reading = readDrinker(line, solved, named, "ordinary", d);
-    if (airHead === undefined) return reading.flow;
-    return readAsFilled(line, reading, airHead[line.drinkers.point[d]], 0, d).flow;
+    // A hump that stands above the water lets nothing by, however the line was filled.
+    const above = filling.above[point] - (idle.head[point] - lowest.head[point]);
+    return readAsFilled(line, reading, airHead?.[point] ?? 0, above, d).flow;
   });
 }
 

@@ -1,6 +1,6 @@
 import type { Line } from "../../model/line.js";
 import type { Mishap } from "../../model/mishap.js";
-import { flockWithMishap, withMishap } from "../../model/with-mishap.js";
+import { withMishap } from "../../model/with-mishap.js";
 import type { Bench } from "./bench.js";
 import type { Cause, CauseCode, CausePlace } from "./cause.js";
 import type { Trial } from "./trial.js";
@@ -17,7 +17,8 @@ const LEFT_IN_DRINKER = [0.08, 0.3];
 
 /**
  * A mishap as a cause, with the milder states it may be in; undefined for those that are told as another one: a cup
- * that hangs askew runs out as one whose float hangs low, and a blocked run is looked for along its whole length.
+ * that hangs askew runs out as one whose float hangs low, a blocked run is looked for along its whole length, and birds
+ * that drink more are one cause.
  */
 export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undefined {
   const { line } = bench;
@@ -65,7 +66,6 @@ export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undef
       };
     case "moreBirds":
     case "hottestWeek":
-      return moreDrunk(bench, mishap);
     case "cupTipped":
     case "runBlocked":
     case "oneWayOpen":
@@ -103,20 +103,4 @@ function blockedTrials({ line }: Bench, mishap: Mishap & { readonly drinker: num
     { weight: 0.5, severity: { openShare: 0 }, line: withMishap(line, mishap), isAlike: true },
     ...partly,
   ];
-}
-
-/** The same line, busier: as many of its drinkers at work as at the busiest. */
-function moreDrunk(bench: Bench, mishap: Mishap): Supposition {
-  const { flock, judged } = bench.asked;
-  const where =
-    mishap.kind === "moreBirds" ? place("pen", flock.pens[mishap.pen].id, mishap.pen) : place("line", "", 0);
-  const trial: Trial = {
-    weight: 1,
-    severity: {},
-    line: bench.line,
-    isAlike: true,
-    flock: flockWithMishap(flock, mishap),
-    atWork: judged.moments.named.fullBusiest.atWork,
-  };
-  return { cause: { code: "moreDrunk", ...where }, trials: [trial] };
 }

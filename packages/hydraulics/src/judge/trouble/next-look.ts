@@ -78,15 +78,30 @@ function answersOf(look: Look, [one, other]: readonly [readonly number[], readon
   }));
 }
 
+/** Of many places alike, so many stand for all. */
+const MOST_MEMBERS = 8;
+
 /** Chances of the answers were it one of these, each as likely as the signs have it. */
-function mixedChances({ members, share }: Alike, look: Look, seen: Seen): number[] {
+function mixedChances({ members }: Alike, look: Look, seen: Seen): number[] {
   const sum = new Array<number>(ANSWERS[look.look].length).fill(0);
-  for (const member of members) {
+  const some = evenlyOf(members);
+  const total = some.reduce((all, { share }) => all + share, 0);
+  for (const member of some) {
+    const weight = total > 0 ? member.share / total : 1 / some.length;
     chancesOrAny(member, look, seen).forEach((p, k) => {
-      sum[k] += (share > 0 ? member.share / share : 1 / members.length) * p;
+      sum[k] += weight * p;
     });
   }
   return sum;
+}
+
+/** All, or as many as stand for all, evenly among them. */
+function evenlyOf(members: readonly Weighed[]): readonly Weighed[] {
+  if (members.length <= MOST_MEMBERS) return members;
+  return Array.from(
+    { length: MOST_MEMBERS },
+    (_, k) => members[Math.floor(((k + 0.5) * members.length) / MOST_MEMBERS)],
+  );
 }
 
 /** What no state foretells may be anything. */
@@ -104,6 +119,8 @@ export function lookAmong(
   const shares = members.map((member) => member.share / share);
   let best: UsefulLook | undefined;
   for (const look of looks) {
+    // An end is opened to find what a run does; each costs a solve for every place.
+    if (look.look === "end" && members.length > MOST_MEMBERS) continue;
     const information = expectedInformation(
       shares,
       members.map((member) => chancesOrAny(member, look, seen)),

@@ -65,7 +65,7 @@ function alongOf({ runs, segments }: Line, run: number, segment: number): number
   return k < 0 ? 0 : along[k];
 }
 
-function withShutAt(line: Line, segment: number): Line {
+export function withShutAt(line: Line, segment: number): Line {
   const shut = line.segments.shut.slice();
   shut[segment] = 1;
   return { ...line, segments: { ...line.segments, shut } };
@@ -76,7 +76,7 @@ function withShutAt(line: Line, segment: number): Line {
  *
  * @source unwin-1911, article Hydraulics, seen
  */
-function withNarrow(line: Line, segment: number, openShare: number): Line {
+export function withNarrow(line: Line, segment: number, openShare: number): Line {
   const kInfinity = line.segments.kInfinity.slice();
   kInfinity[segment] += (1 / (DISCHARGE_COEFFICIENT.sharp * openShare)) ** 2;
   return { ...line, segments: { ...line.segments, kInfinity } };

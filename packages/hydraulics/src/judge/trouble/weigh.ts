@@ -1,7 +1,7 @@
 import { logOfSum, sharesOfLogs } from "../../numerics/shares.js";
 import type { Candidate, Cause, Supposed } from "./cause.js";
 import { chancesOf, logChanceOf, logChanceOfAny, type Seen } from "./chances.js";
-import type { Look, Sign } from "./signs.js";
+import { ANSWERS, type Look, type Sign } from "./signs.js";
 
 /** A cause after the signs were held against it. */
 export interface Weighed {
@@ -37,13 +37,20 @@ function fitOf({ states }: Candidate, signs: readonly Sign[], seen: Seen) {
 
 /** Chance of each answer to a look under a cause, its states weighed by the signs so far. */
 export function chancesUnder({ candidate, stateShares }: Weighed, look: Look, seen: Seen): number[] {
-  const { states } = candidate;
-  const answers = states.map(({ expectation }) => chancesOf(look, expectation, seen));
-  return answers.reduce<number[]>(
-    (sum, chances, s) => chances.map((p, k) => (sum[k] ?? 0) + stateShares[s] * p),
-    [],
-  );
+  const sum = new Array<number>(ANSWERS[look.look].length).fill(0);
+  let total = 0;
+  candidate.states.forEach(({ expectation }, s) => {
+    if (stateShares[s] < LEAST_STATE) return;
+    total += stateShares[s];
+    chancesOf(look, expectation, seen).forEach((p, k) => {
+      sum[k] += stateShares[s] * p;
+    });
+  });
+  return sum.map((p) => p / total);
 }
+
+/** States that hold less of their cause than this are not asked what a look would show; of some hundreds one always holds more. */
+const LEAST_STATE = 0.002;
 
 /** How a sign sits with a cause: the chance it gives the sign, over that of knowing nothing. */
 export function fitOfSign({ candidate, stateShares }: Weighed, sign: Sign, seen: Seen): number {

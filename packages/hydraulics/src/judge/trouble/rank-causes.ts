@@ -1,0 +1,93 @@
+import type { Question } from "./ask-about-trouble.js";
+import type { Bench } from "./bench.js";
+import type { CausesTried } from "./causes-of.js";
+import { placeIndex, type Seen } from "./chances.js";
+import { expectTrial } from "./expect-trial.js";
+import type { Expectation } from "./expectation.js";
+import { looksAt } from "./looks-at.js";
+import { type Looking, lookAmong, looksBetween, looksLeft } from "./next-look.js";
+import type { Sign } from "./signs.js";
+import type { LikelyCause, SignFit, Trouble } from "./trouble-result.js";
+import { withEmptySource } from "./water-causes.js";
+import { type Alike, fitOfSign, groupAlike, likeliestState, weighCauses } from "./weigh.js";
+
+/** Causes that hold less than this are not listed. */
+const LEAST_SHARE = 0.01;
+const MOST_LISTED = 8;
+const MOST_LOOKS = 3;
+
+/** Holds causes against signs, and chooses what to look at next. */
+export function rankCauses(question: Question, causes: CausesTried, signs: readonly Sign[]): Trouble {
+  const { bench, usual, seen, digest } = question;
+  const { candidates, tried, drinkersTried } = causes;
+  const { kept, setAside } = setEmptyAside(bench, signs, usual, seen);
+  const groups = groupAlike(weighCauses(candidates, kept, seen));
+  const listed = groups.filter(({ share }, k) => k === 0 || share >= LEAST_SHARE).slice(0, MOST_LISTED);
+  const looking: Looking = {
+    looks: looksLeft(looksAt(bench.line, listed), signs),
+    seen,
+    isEmpty: signs.some((sign) => sign.look === "water" && sign.sees === "empty"),
+  };
+  const [first, second] = listed;
+  const between = second === undefined ? [] : looksBetween(first, second, looking);
+  return {
+    plan: { digest },
+    signs,
+    setAside,
+    likely: listed.map((group) => likelyCause(group, kept, seen)),
+    otherShare: Math.max(0, 1 - listed.reduce((sum, { share }) => sum + share, 0)),
+    fitsBadly: first.members[0].candidate.cause.code === "somethingElse",
+    nextLook: between[0],
+    moreLooks: between.slice(1, 1 + MOST_LOOKS),
+    lookAmong: lookAmong(first, looking),
+    notToldFromFirst: listed.flatMap((group, k) =>
+      k > 0 &&
+      group.members[0].candidate.states.length > 0 &&
+      looksBetween(first, group, looking).length === 0
+        ? [k]
+        : [],
+    ),
+    tried: { causes: candidates.length, states: tried, drinkers: drinkersTried },
+    levels: bench.line.sources.map(({ id }, i) => ({ source: id, level: bench.levels[i] })),
+  };
+}
+
+/** With a source empty its drinkers are dry whatever emptied it: that they are tells nothing of the cause. */
+function setEmptyAside(bench: Bench, signs: readonly Sign[], usual: Expectation, seen: Seen) {
+  const empty = new Set(
+    signs.flatMap((sign) =>
+      sign.look === "water" && sign.sees === "empty" ? [placeIndex(sign, seen.places)] : [],
+    ),
+  );
+  if (empty.size === 0) return { kept: signs, setAside: [] };
+  const levels = bench.levels.map((level, i) =>
+    empty.has(i) ? Math.min(level, bench.line.sources[i].outlet) : level,
+  );
+  const line = [...empty].reduce((cut, source) => withEmptySource(cut, source), bench.line);
+  const trial = { weight: 1, severity: {}, line, isAlike: false, levels };
+  const { flow } = expectTrial(bench, trial, usual);
+  const follows = (sign: Sign) => {
+    if (sign.look !== "gives" && sign.look !== "jug") return false;
+    return flow[placeIndex(sign, seen.places)] === 0;
+  };
+  return { kept: signs.filter((sign) => !follows(sign)), setAside: signs.filter(follows) };
+}
+
+/** Ratios beyond which a sign is said to speak for a cause, or not to fit it; common practice, no source. */
+const SPEAKS_FOR = 1.25;
+const DOES_NOT_FIT = 0.5;
+
+function likelyCause({ members, share }: Alike, signs: readonly Sign[], seen: Seen): LikelyCause {
+  const best = members.reduce((most, member) => (member.logFit > most.logFit ? member : most));
+  const { cause } = best.candidate;
+  const ratios = signs.map((sign): SignFit => ({ sign, ratio: fitOfSign(best, sign, seen) }));
+  return {
+    code: cause.code,
+    at: cause.at,
+    places: members.map(({ candidate }) => candidate.cause.id),
+    share,
+    severity: likeliestState(best)?.severity ?? {},
+    fits: ratios.filter(({ ratio }) => ratio >= SPEAKS_FOR).sort((a, b) => b.ratio - a.ratio),
+    against: ratios.filter(({ ratio }) => ratio < DOES_NOT_FIT).sort((a, b) => a.ratio - b.ratio),
+  };
+}
