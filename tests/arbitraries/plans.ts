@@ -17,8 +17,25 @@ export type PlanData = Record<string, unknown>;
  * every shape, birds and weather, refills and roofs, quantities of both systems. Same number, same plan.
  */
 export function randomPlan(seed: number): PlanData {
-  // Birds are drawn from a number of their own, so that they change nothing in the line.
-  return withRandomFlock(lineWithoutBirds(seed), (seed * 31 + 7) % 0x7fffffff);
+  // Birds and doubts are drawn from numbers of their own, so that they change nothing in the line.
+  const doubted = withRandomDoubts(lineWithoutBirds(seed), (seed * 17 + 3) % 0x7fffffff);
+  return withRandomFlock(doubted, (seed * 31 + 7) % 0x7fffffff);
+}
+
+/** Some heights and levels measured better or worse than the others. */
+function withRandomDoubts(plan: PlanData, seed: number): PlanData {
+  const choose = chooserOf(randomFrom(seed));
+  const doubted = (part: PlanData): PlanData =>
+    choose.chance(0.15) ? { ...part, doubt: choose.length(choose.uniform(0, 0.05)) } : part;
+  const runs = (plan["runs"] as PlanData[]).map((run) => {
+    const survey = run["survey"] as PlanData[] | undefined;
+    return doubted(survey === undefined ? run : { ...run, survey: survey.map(doubted) });
+  });
+  const sources = (plan["sources"] as PlanData[]).map((source) => {
+    const level = source["level"] as PlanData | undefined;
+    return doubted(level === undefined ? source : { ...source, level: doubted(level) });
+  });
+  return { ...plan, sources, runs };
 }
 
 /** Its line, and nobody who drinks. */

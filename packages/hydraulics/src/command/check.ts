@@ -36,7 +36,7 @@ export async function runCheck(args: readonly string[]): Promise<number> {
 }
 
 /** In lines longer than this each measurement takes long to try: `headfall measure` does it. */
-const MOST_MEASURED = 300;
+const MOST_MEASURED = 100;
 const NOT_MEASURED: Measuring = { sure: 0, close: [], measurements: [], samples: 0 };
 
 /** The text tells what to measure again; the document leaves that to one of its own. */

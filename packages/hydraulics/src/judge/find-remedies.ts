@@ -109,7 +109,7 @@ function climb(
       keeping[sampler.inputs.indexOf(input)] = rungOf(ladders[k], rung).keeps;
     });
     const tallies = tallyVerdicts(sampler, baseline, { ...options, among, keeping: { inputs: keeping } });
-    return among.filter((_, a) => tallies[a].certainty.kind === "sure" && tallies[a].agreement.isDecided);
+    return among.filter((_, a) => tallies[a].certainty.kind === "sure");
   };
   const betters = new Map<number, Better[]>();
   /** All of `among` are sure on rung `low`, and none above `high`. */

@@ -20,9 +20,6 @@ export type MeasureAnswer =
   | { readonly ok: true; readonly checked: Checked; readonly measuring: Measuring }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** Plans tried for each measurement, at most; a check that is decided is decided with these. */
-const MOST_EACH = 400;
-
 /**
  * Checks a plan, and finds for every close call which measurement to take again and how good it must be: the same plans
  * that fit the measurements as well, judged again through the solver with that one thing less in doubt.
@@ -49,9 +46,9 @@ export function measureAgain(plan: Plan, options: CheckOptions = {}): MeasureAns
       among,
       progress: (share) => progress(CHECK_SHARE * share),
     });
-    const each = { samples: Math.min(samples, FIRST_SAMPLES), most: Math.min(most, MOST_EACH) };
     measuring = measure(judged, sampler, tallies, {
-      ...each,
+      samples,
+      most,
       tried: (done, of) => progress(CHECK_SHARE + ((1 - CHECK_SHARE) * done) / of),
     });
     return tallies.map(({ certainty }) => certainty);
@@ -60,6 +57,8 @@ export function measureAgain(plan: Plan, options: CheckOptions = {}): MeasureAns
   return checking.ok ? { ok: true, checked: checking.checked, measuring } : checking;
 }
 
+/** Plans whose spare heads are sorted, at most. */
+const MOST_SPARES = 400;
 /** Things in doubt told of each drinker. */
 const SWAYS_TOLD = 3;
 /** Of the work, about what the check takes. */
@@ -87,7 +86,7 @@ function measure(judged: JudgedLine, sampler: Sampler, tallies: readonly Tally[]
   const spares = findSpares(
     sampler,
     open.map(({ drinker }) => drinker),
-    trying.most,
+    Math.min(trying.most, MOST_SPARES),
   );
   const close = open.map(({ drinker }, o): CloseCall => {
     const { certainty } = tallies[drinker];
