@@ -97,6 +97,35 @@ export {
   settingOfPlan,
   simulateDay,
 } from "./judge/simulate-day.js";
+// What is wrong, from what is seen.
+export type { AskOptions } from "./judge/trouble/ask-about-trouble.js";
+export {
+  CAUSE_CODES,
+  type Cause,
+  type CauseCode,
+  type CausePlace,
+  type Severity,
+} from "./judge/trouble/cause.js";
+export type { LookAnswer, UsefulLook } from "./judge/trouble/next-look.js";
+export {
+  type Rehearsal,
+  type Rehearsed,
+  type RehearseOptions,
+  rehearseTrouble,
+} from "./judge/trouble/rehearse.js";
+export {
+  ANSWERS,
+  type Jug,
+  keyOfLook,
+  type Look,
+  type Looked,
+  PLACES_OF,
+  type Place,
+  type Sight,
+  type Sign,
+} from "./judge/trouble/signs.js";
+export type { LikelyCause, SignFit, Trouble, TroubleAnswer } from "./judge/trouble/trouble-result.js";
+export { type TroubleOptions, whatIsWrong } from "./judge/trouble/what-is-wrong.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
 export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
@@ -189,6 +218,7 @@ export {
   writeSways,
   writeWorthwhile,
 } from "./report/measure-words.js";
+export { writeNames } from "./report/name-ranges.js";
 export {
   SEASON_WORDS,
   writeRain,
@@ -204,6 +234,10 @@ export {
   writeReason,
   writeVerdict,
 } from "./report/sentences.js";
+export { writeCause, writeTodo } from "./report/trouble-causes.js";
+export { writeTroubleDocument } from "./report/trouble-document.js";
+export { writeAnswers, writeLook, writeLookAnswer, writeSight } from "./report/trouble-looks.js";
+export { TROUBLE_CAUTIONS, writeNextLook, writeSigns, writeTried, writeWhy } from "./report/trouble-text.js";
 export { WEEKS_FORMAT, writeWeeksDocument } from "./report/weeks-document.js";
 export {
   LAW_WORDS,
