@@ -10,6 +10,7 @@ export * from "./birds/queue.js";
 export { REGIONS } from "./document/birds-schema.js";
 export { checkDocument, type PlanReading, writePlan } from "./document/check-document.js";
 export { DEFAULTS } from "./document/defaults.js";
+export { type PlanDifference, planDifferences } from "./document/plan-differences.js";
 export {
   batchesOf,
   drinkerGroupsOf,
@@ -212,12 +213,22 @@ export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text
 export { writeMarkLines } from "./report/mark-text.js";
 export { writeMeasureDocument } from "./report/measure-document.js";
 export {
+  MEASURED_AS_WRITTEN,
   writeBetter,
   writeMeasuring,
   writeRemedy,
   writeSways,
   writeWorthwhile,
 } from "./report/measure-words.js";
+export {
+  writeCheapest,
+  writeHarm,
+  writeLoss,
+  writeNothing,
+  writeRowName,
+} from "./report/mishap-sentences.js";
+export { type Named, writeGain, writeGuard, writeMishap } from "./report/mishap-words.js";
+export { writeMishapCautions } from "./report/mishaps-text.js";
 export { writeNames } from "./report/name-ranges.js";
 export {
   SEASON_WORDS,
@@ -236,8 +247,23 @@ export {
 } from "./report/sentences.js";
 export { writeCause, writeTodo } from "./report/trouble-causes.js";
 export { writeTroubleDocument } from "./report/trouble-document.js";
-export { writeAnswers, writeLook, writeLookAnswer, writeSight } from "./report/trouble-looks.js";
+export {
+  percent as writeChance,
+  writeAnswers,
+  writeLook,
+  writeLookAnswer,
+  writeSight,
+} from "./report/trouble-looks.js";
 export { TROUBLE_CAUTIONS, writeNextLook, writeSigns, writeTried, writeWhy } from "./report/trouble-text.js";
+export { writeVariantsDocument } from "./report/variants-document.js";
+export {
+  bestOf,
+  nameOf,
+  VARIANT_ROWS,
+  type VariantRow,
+  writeConclusion,
+  writeDifference,
+} from "./report/variants-text.js";
 export { WEEKS_FORMAT, writeWeeksDocument } from "./report/weeks-document.js";
 export {
   LAW_WORDS,
@@ -257,6 +283,7 @@ export {
   type SizeRow,
   withPipe,
 } from "./search/compare-sizes.js";
+export * from "./search/compare-variants.js";
 export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
 export * from "./search/cure-answer.js";
 export type { CureOptions } from "./search/cure-options.js";

@@ -3,17 +3,23 @@ import type { UnitSystem } from "../units/quantity.js";
 
 /** What every sub-command takes, and its own options as text. */
 export interface Arguments {
+  /** The first plan, and all of them. */
   readonly plan: string;
+  readonly plans: readonly string[];
   readonly json: boolean;
   readonly colour: boolean;
   readonly system: UnitSystem;
   readonly own: Readonly<Record<string, string | undefined>>;
+  /** Those of its own flags that were given. */
+  readonly flags: ReadonlySet<string>;
 }
 
-/** Reads a sub-command's arguments, or says in one sentence what is wrong with them. */
+/** Reads a sub-command's arguments (of one plan, or of more), or says in one sentence what is wrong with them. */
 export function readArguments(
   args: readonly string[],
   ownOptions: readonly string[],
+  ownFlags: readonly string[] = [],
+  mostPlans = 1,
 ): Arguments | { readonly fault: string } {
   const options: ParseArgsConfig["options"] = {
     json: { type: "boolean" },
@@ -21,6 +27,7 @@ export function readArguments(
     "no-colour": { type: "boolean" },
     "no-color": { type: "boolean" },
     ...Object.fromEntries(ownOptions.map((name) => [name, { type: "string" as const }])),
+    ...Object.fromEntries(ownFlags.map((name) => [name, { type: "boolean" as const }])),
   };
   try {
     const { values, positionals } = parseArgs({
@@ -29,18 +36,22 @@ export function readArguments(
       allowPositionals: true,
       strict: true,
     });
-    const [plan, extra] = positionals;
+    const [plan] = positionals;
+    const extra = positionals[mostPlans];
     if (plan === undefined) return { fault: "Which plan? Name a plan file, or - for standard input." };
-    if (extra !== undefined) return { fault: `One plan at a time; what is ${JSON.stringify(extra)}?` };
+    const atMost = mostPlans === 1 ? "One plan" : `${mostPlans} plans`;
+    if (extra !== undefined) return { fault: `${atMost} at a time; what is ${JSON.stringify(extra)}?` };
     const units = values["units"] ?? "metric";
     if (units !== "metric" && units !== "us")
       return { fault: `--units is metric or us, not ${JSON.stringify(units)}.` };
     return {
       plan,
+      plans: positionals,
       json: values["json"] === true,
       colour: values["no-colour"] !== true && values["no-color"] !== true,
       system: units,
       own: Object.fromEntries(ownOptions.map((name) => [name, values[name] as string | undefined])),
+      flags: new Set(ownFlags.filter((name) => values[name] === true)),
     };
   } catch (error) {
     return { fault: error instanceof Error ? `${error.message.split(/\.(?:\s|$)/)[0]}.` : String(error) };

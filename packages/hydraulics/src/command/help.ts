@@ -9,16 +9,18 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall away PLAN         what must stand there for some days away, and what one failure does
   headfall mark PLAN         how far the level should fall by tomorrow
   headfall rain PLAN         whether a roof and a barrel will do, by a record of rain
+  headfall mishaps PLAN      what any one mishap does, the worst first, and what guards against it
   headfall trouble PLAN      what is likely wrong, from what you see
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall cure PLAN         the smallest changes that make it work, and what they cost
+  headfall compare PLAN PLAN ...   what two or more plans come to, side by side
   headfall help
 
 PLAN is a plan file; - reads standard input.
 
   --json           the result as a document (see docs/reference/check-result.md)
   --units us       write US units (metric if left out; what the plan typed is kept)
-  --samples 200    check, measure: plans tried within the doubts of the measurements (more where these
+  --samples 200    check, measure, compare: plans tried within the doubts of the measurements (more where these
                    do not decide, if left out); 0 for none
   --seed 1         check, measure: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
@@ -26,6 +28,7 @@ PLAN is a plan file; - reads standard input.
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
+  --all            mishaps: all of them, each with its guards (the worst 12 if left out)
   --weather hot    day: a day of the plan's hot spell
   --source NAME    mark: which source (the first if left out)
   --level "60 cm"  mark: where its water stands (full if left out)
