@@ -16,6 +16,7 @@ export interface Asked {
   readonly system: UnitSystem;
   readonly paint: Paint;
   readonly own: Arguments["own"];
+  readonly flags: Arguments["flags"];
 }
 
 /** What it answers: as text and as a document, each made only when it is wanted. */
@@ -29,15 +30,24 @@ export async function answerPlan(
   args: readonly string[],
   ownOptions: readonly string[],
   answer: (asked: Asked) => Answer | Promise<Answer>,
+  ownFlags: readonly string[] = [],
 ): Promise<number> {
-  const given = readArguments(args, [...ownOptions, "day"]);
+  const given = readArguments(args, [...ownOptions, "day"], ownFlags);
   if ("fault" in given) return refuse(given.fault);
   const day = readAskedDay(given.own["day"]);
   if (typeof day !== "string") return refuse(day.fault);
   const plan = await openPlan(given.plan);
   if (plan === undefined) return UNREADABLE;
-  const { system, own, colour } = given;
-  const answered = await answer({ plan, name: plan.name ?? "", day, system, own, paint: paintFor(colour) });
+  const { system, own, flags, colour } = given;
+  const answered = await answer({
+    plan,
+    name: plan.name ?? "",
+    day,
+    system,
+    own,
+    flags,
+    paint: paintFor(colour),
+  });
   if ("fault" in answered) return refuse(answered.fault);
   if ("problems" in answered) {
     showProblems(given.plan, answered.problems);

@@ -49,6 +49,7 @@ PLAN is a plan file; - reads standard input.
   --jug "hen line 3: 250 mL in 4 min"  trouble: jug and watch at a worked drinker
   --end "feed: little"  trouble: from the run's far end, opened; also nothing, plenty
   --lid "barrel: helps"  trouble: with its lid off; also no-change
+  --after-filling LIST  trouble: drinkers looked at after water was poured into an empty source again
   --stands "60 cm" trouble: where the water stands now (the plan's ordinary level if left out)
   --seen "2 days"  trouble: how long ago there was water in it (a day if left out)
   --no-colour      no colour

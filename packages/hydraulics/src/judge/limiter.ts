@@ -15,7 +15,7 @@ export interface Limiter {
 
 /**
  * The smallest hole, in half millimetres, in a disc at the start of a run with which no drinker fares worse than
- * without it: with everything at its busiest and the water at its lowest as well.
+ * without it, and no header tank falls behind: with everything at its busiest and the water at its lowest as well.
  *
  *   h = (Q / (C_d a))² / 2g,   so in velocity heads of the bore K = (A / (C_d a))²                    (1)
  *
@@ -58,5 +58,14 @@ export function withDisc(line: Line, run: number, hole: number): Line {
 
 function isWorse(before: JudgedLine, after: JudgedLine): boolean {
   const rank = (one: JudgedLine, d: number) => VERDICTS.indexOf(one.drinkers[d].verdict);
-  return before.drinkers.some((_, d) => rank(after, d) > rank(before, d));
+  return (
+    before.drinkers.some((_, d) => rank(after, d) > rank(before, d)) ||
+    before.line.sources.some((_, i) => keepsUp(before, i) && !keepsUp(after, i))
+  );
+}
+
+/** Whether the float valve of a header tank lets in what its drinkers take at the busiest. */
+function keepsUp({ solved }: JudgedLine, source: number): boolean {
+  const { feedFlow, sourceFlow } = solved.darcyWeisbach.lowestBusiest.solution;
+  return feedFlow[source] >= sourceFlow[source];
 }

@@ -91,21 +91,90 @@ export interface Beginning {
   readonly lasts: number;
 }
 
-/** The water of a plan after a mishap drawn down, birds and what pours together; on the figure to size on. */
-export function runDown(
-  struck: Struck,
-  { start, from, lasts }: Beginning,
-): { readonly pools: readonly DrawnPool[]; readonly drawdown: Drawdown } {
+/** A plan drawn down after a mishap. */
+export interface MishapRun {
+  /** As they were at the beginning. */
+  readonly pools: readonly DrawnPool[];
+  readonly drawdown: Drawdown;
+}
+
+/**
+ * The water of a plan after a mishap drawn down, birds and what pours together; on the figure to size on. Birds of a
+ * pen that one vessel no longer keeps up with go to the drinkers they have on another, as long as there is one.
+ */
+export function runDown(struck: Struck, { start, from, lasts }: Beginning): MishapRun {
+  let failed = cutOff(struck.still);
+  let at = { start, from };
+  let before: Drawdown | undefined;
+  let pools: readonly DrawnPool[] | undefined;
+  for (;;) {
+    const until = from + lasts;
+    const run = stageOf(struck, failed, { ...at, lasts: until - at.from });
+    pools ??= run.pools;
+    const move = firstMove(run, struck.flock);
+    if (move === undefined) return { pools, drawdown: joined(before, run.drawdown) };
+    if (move.time > at.from) {
+      const stage = stageOf(struck, failed, { ...at, lasts: move.time - at.from }).drawdown;
+      before = joined(before, withoutMoves(stage, move));
+      at = { start: stage.levels[stage.levels.length - 1].volumes, from: move.time };
+    }
+    failed = new Set([...failed, ...move.drinkers]);
+  }
+}
+
+function stageOf(struck: Struck, failed: ReadonlySet<number>, { start, from, lasts }: Beginning): MishapRun {
   const { still, flock, leaking, refills } = struck;
-  const supply = { refills, start, failed: cutOff(still), dripRate: DRIP.expect, leaking };
-  const pools = poolsOf(still, flock, supply);
-  const drawdown = drawDown(still.line, flock, pools, {
-    figure: "size",
-    from,
-    lasts,
-    flockOn: (day) => flockInDays(flock, day),
-  });
-  return { pools, drawdown };
+  const pools = poolsOf(still, flock, { refills, start, failed, dripRate: DRIP.expect, leaking });
+  const flockOn = (day: number) => flockInDays(flock, day);
+  return {
+    pools,
+    drawdown: drawDown(still.line, flock, pools, { figure: "size", from, lasts, flockOn }),
+  };
+}
+
+/** Drinkers that a pen leaves for others of its own, and when. */
+interface Move {
+  readonly time: number;
+  readonly pen: number;
+  readonly pool: number;
+  readonly drinkers: readonly number[];
+}
+
+function firstMove({ pools, drawdown }: MishapRun, { pens }: Flock): Move | undefined {
+  for (const event of drawdown.events) {
+    if (event.kind !== "penShort") continue;
+    const { time, pen, pool } = event;
+    const hasOther = pools.some((one, k) => k !== pool && one.pens.some((shared) => shared.pen === pen));
+    const drinkers = pools[pool].dryBelow
+      .map(({ drinker }) => drinker)
+      .filter((drinker) => pens[pen].drinkers.includes(drinker));
+    if (hasOther && drinkers.length > 0) return { time, pen, pool, drinkers };
+  }
+  return undefined;
+}
+
+const withoutMoves = (stage: Drawdown, { pen, pool }: Move): Drawdown => ({
+  ...stage,
+  events: stage.events.filter(
+    (event) => !(event.kind === "penShort" && event.pen === pen && event.pool === pool),
+  ),
+});
+
+/** One after the other, as if it had been one. */
+function joined(before: Drawdown | undefined, after: Drawdown): Drawdown {
+  if (before === undefined) return after;
+  return {
+    events: [...before.events, ...after.events],
+    levels: [...before.levels, ...after.levels.slice(1)],
+    balance: {
+      start: before.balance.start,
+      poured: before.balance.poured + after.balance.poured,
+      drawn: before.balance.drawn + after.balance.drawn,
+      left: after.balance.left,
+    },
+    lost: before.lost + after.lost,
+    until: after.until,
+  };
 }
 
 /** Drinkers that nothing can come to, or that let nothing through. */
@@ -121,11 +190,7 @@ export function cutOff({ line, solved }: JudgedLine): ReadonlySet<number> {
 const isThere = ({ ageDays, count }: Batch) => ageDays >= 0 && count > 0;
 
 /** When it comes to what, from the beginning of the run [s]; undefined where it does not within that time. */
-export function endsOf(
-  struck: Struck,
-  { pools, drawdown }: ReturnType<typeof runDown>,
-  from: number,
-): MishapEnd {
+export function endsOf(struck: Struck, { pools, drawdown }: MishapRun, from: number): MishapEnd {
   const { flock, still } = struck;
   const after = (time: number | undefined) => (time === undefined ? undefined : Math.max(0, time - from));
   const first = <K extends Drawdown["events"][number]["kind"]>(kind: K) =>
@@ -136,8 +201,10 @@ export function endsOf(
   const dry = first("drinkerDry");
   const cuts = cutOff(still);
   const [cut] = cuts;
-  const emptied = drawdown.events.filter(({ kind }) => kind === "empty");
-  const last = emptied.length < pools.length ? undefined : emptied[emptied.length - 1]?.time;
+  const emptied = new Map<number, number>();
+  for (const event of drawdown.events)
+    if (event.kind === "empty" && !emptied.has(event.pool)) emptied.set(event.pool, event.time);
+  const last = emptied.size < pools.length ? undefined : Math.max(...emptied.values());
   return {
     hasBirds: flock.pens.some(({ batches }) => batches.some(isThere)),
     firstWithout:

@@ -34,6 +34,6 @@ export interface DrawnPool extends Pool {
 
 export type DrawdownEvent =
   | { readonly time: number; readonly kind: "drinkerDry"; readonly drinker: number }
-  | { readonly time: number; readonly kind: "penShort"; readonly pen: number }
+  | { readonly time: number; readonly kind: "penShort"; readonly pen: number; readonly pool: number }
   | { readonly time: number; readonly kind: "empty"; readonly pool: number }
   | { readonly time: number; readonly kind: "refilled"; readonly source: number; readonly volume: number };

@@ -134,6 +134,7 @@ function marksOf(pool: DrawnPool, index: number): Mark[] {
         time: 0,
         kind: "penShort",
         pen,
+        pool: index,
       }),
     ),
     mark("empty", undefined, { time: 0, kind: "empty", pool: index }),
