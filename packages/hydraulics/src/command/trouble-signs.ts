@@ -35,7 +35,7 @@ const LID_WORDS = { helps: "helps", "no-change": "noChange" } as const;
 
 export const SIGN_OPTIONS = [
   ...Object.keys(DRINKER_OPTIONS),
-  ...["level", "wet", "not-wet", "jug", "end", "lid"],
+  ...["level", "wet", "not-wet", "jug", "end", "lid", "after-filling"],
 ];
 
 /** Reads what the keeper sees from the options, or says in one sentence what is wrong with them. */
@@ -56,7 +56,27 @@ export function readSigns(own: Own, names: LineNames): readonly Sign[] | Fault {
     if ("fault" in part) return part;
     signs.push(...part);
   }
-  return toldTwice(signs) ?? signs;
+  return toldTwice(signs) ?? afterFilling(own["after-filling"], signs, names.drinker);
+}
+
+/** Marks what was seen of drinkers once some water was poured into an empty source again. */
+function afterFilling(
+  typed: string | undefined,
+  signs: readonly Sign[],
+  drinkers: readonly string[],
+): readonly Sign[] | Fault {
+  if (typed === undefined) return signs;
+  const read = readNames(typed, drinkers);
+  if (!read.ok) return { fault: `--after-filling: no drinker is called ${read.found}. ${read.allowed}` };
+  const isTold = (id: string) => signs.some((sign) => sign.at === "drinker" && sign.id === id);
+  const untold = read.names.find((id) => !isTold(id));
+  if (untold !== undefined)
+    return {
+      fault: `--after-filling: what was seen of ${untold} then? Tell it with --dry, --weak or --fine too.`,
+    };
+  return signs.map((sign) =>
+    sign.at === "drinker" && read.names.includes(sign.id) ? { ...sign, afterFilling: true } : sign,
+  );
 }
 
 function drinkerSigns(

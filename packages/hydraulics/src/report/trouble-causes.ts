@@ -4,7 +4,10 @@ import { writeNames } from "./name-ranges.js";
 import { writeHead } from "./words.js";
 
 /** What is likely wrong, in a sentence without its full stop; of several places, that it is one of them. */
-export function writeCause(cause: LikelyCause, system: UnitSystem): string {
+export const writeCause = (cause: LikelyCause, system: UnitSystem): string =>
+  causeWords(cause, system).replace(/^one of /, "One of ");
+
+function causeWords(cause: LikelyCause, system: UnitSystem): string {
   const where = placeWords(cause);
   const length = (metres: number) => writeQuantity(metres, "length", system, 3);
   const { openShare, along, airHead, below } = cause.severity;
@@ -63,6 +66,17 @@ function placeWords({ places }: LikelyCause): string {
   return places.length < 2 ? places.join("") : `one of ${writeNames(places)}`;
 }
 
+/** What stands for the place in what is to be done, while it is not known which of several it is. */
+const THAT: Readonly<Record<LikelyCause["at"], string>> = {
+  drinker: "that drinker",
+  group: "those drinkers",
+  run: "that run",
+  point: "that place",
+  source: "that vessel",
+  pen: "that pen",
+  line: "the line",
+};
+
 const share = (openShare: number | undefined) =>
   openShare === undefined ? "" : `, perhaps ${Math.round(openShare * 100)} % of it`;
 
@@ -75,13 +89,13 @@ function alongWords(
   return along <= 0 ? ", at its start" : ` about ${length(along)} along`;
 }
 
-const CLEAN =
-  "Shut the tap before it, take it out, rinse it in clean water, work its pin, and put it back; a spare takes its place meanwhile";
+const cleanIt = (where: string) =>
+  `Shut the tap before ${where}, take it out, rinse it in clean water, work its pin, and put it back; a spare takes its place meanwhile.`;
 const BREAKS = "Nobody works under a full vessel on an unproven stand";
 
 /** What to do about a likely cause, as sentences; cautions among them where the work can hurt. */
 export function writeTodo(cause: LikelyCause): string[] {
-  const where = cause.places.length === 1 ? cause.places[0] : "the one it is";
+  const where = cause.places.length === 1 ? cause.places[0] : THAT[cause.at];
   switch (cause.code) {
     case "asDesigned":
       return [
@@ -100,9 +114,9 @@ export function writeTodo(cause: LikelyCause): string[] {
         `Hold a jug under one of them for a minute, and put what it gives into the plan (see "measure a drinker" in the guides).`,
       ];
     case "drinkerStuckOpen":
-      return [`${CLEAN} (${where}).`, "Change the wet litter: wet litter harms feet and lungs."];
+      return [cleanIt(where), "Change the wet litter: wet litter harms feet and lungs."];
     case "drinkerBlocked":
-      return [`${CLEAN} (${where}).`];
+      return [cleanIt(where)];
     case "runBlocked":
       return [
         `Look at strainer, tap and couplings at the start of ${where} first, then open its far end into a bucket and let it run; if little comes, open it in the middle and halve again.`,

@@ -1,14 +1,14 @@
 import type { Trouble } from "../judge/trouble/trouble-result.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeCause, writeTodo } from "./trouble-causes.js";
-import { writeLook } from "./trouble-looks.js";
+import { writeUsefulLook } from "./trouble-looks.js";
 import { writeNextLook } from "./trouble-text.js";
 
 /** What is likely wrong, as a plain document, SI throughout: m, m³/s. */
 export function writeTroubleDocument(name: string, trouble: Trouble, system: UnitSystem) {
   const { plan, likely, nextLook, moreLooks, lookAmong, ...rest } = trouble;
   const told = (look: typeof nextLook) =>
-    look === undefined ? undefined : { ...look, sentence: writeLook(look.look) };
+    look === undefined ? undefined : { ...look, sentence: writeUsefulLook(look) };
   return {
     format: "headfall trouble",
     version: 1,

@@ -28,6 +28,16 @@ export function writeLook({ look, at, id }: Look): string {
   }
 }
 
+/** The same look at each of many drinkers; undefined where it is of one place only. */
+export function writeLookAtEach({ look }: Look): string | undefined {
+  if (look === "gives") return "Work each with a finger, and see what it gives.";
+  return look === "drips" ? "Watch each for a minute with no bird at it." : undefined;
+}
+
+/** With an empty vessel filled first where the look needs water. */
+export const writeUsefulLook = ({ look, afterFilling }: UsefulLook, words = writeLook(look)): string =>
+  afterFilling ? `Pour some water in, then ${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
+
 const ANSWER_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
   gives: { dry: "nothing comes", weak: "it is weak", fine: "it does well" },
   drips: { drips: "it drips", holds: "it holds" },

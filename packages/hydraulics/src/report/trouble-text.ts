@@ -1,4 +1,3 @@
-import type { UsefulLook } from "../judge/trouble/next-look.js";
 import type { Sign } from "../judge/trouble/signs.js";
 import type { LikelyCause, SignFit, Trouble } from "../judge/trouble/trouble-result.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
@@ -6,7 +5,7 @@ import type { Paint } from "./check-text.js";
 import { listed, writeNames } from "./name-ranges.js";
 import { writeTable } from "./text-table.js";
 import { writeCause, writeTodo } from "./trouble-causes.js";
-import { percent, writeAnswers, writeLook, writeSight } from "./trouble-looks.js";
+import { percent, writeAnswers, writeLookAtEach, writeSight, writeUsefulLook } from "./trouble-looks.js";
 
 /** What is likely wrong, as text for a terminal. */
 export function writeTroubleText(title: string, trouble: Trouble, system: UnitSystem, paint: Paint): string {
@@ -54,7 +53,11 @@ export function writeSigns(signs: readonly Sign[], system: UnitSystem): string {
     const words = writeSight(sign, system);
     bySight.set(words, [...(bySight.get(words) ?? []), sign.id]);
   }
-  return [...bySight].map(([words, ids]) => `${writeNames(ids)} ${words}`).join("; ");
+  return [...bySight]
+    .map(([words, ids]) =>
+      /ground$/.test(words) ? `${words} at ${writeNames(ids)}` : `${writeNames(ids)} ${words}`,
+    )
+    .join("; ");
 }
 
 /** Which signs speak for a cause, and which do not fit it. */
@@ -87,8 +90,11 @@ export function writeNextLook(trouble: Trouble, system: UnitSystem): string[] {
     if (another !== undefined) lines.push(`Or else: ${writeUsefulLook(another)}`);
   } else if (likely.length < 2) lines.push("Nothing else is likely: see whether the first is so.");
   else lines.push("No look of these tells 1 from 2: see to both.");
-  if (lookAmong !== undefined && likely[0].places.length > 1)
-    lines.push(`Which of the ${likely[0].places.length} it is: ${writeUsefulLook(lookAmong)}`);
+  const count = likely[0].places.length;
+  if (lookAmong !== undefined && count > 1) {
+    const words = count > 2 ? writeLookAtEach(lookAmong.look) : undefined;
+    lines.push(`Which of the ${count} it is: ${writeUsefulLook(lookAmong, words)}`);
+  }
   const alike = notToldFromFirst.filter((k) => k > 1 || nextLook !== undefined);
   if (alike.length > 0)
     lines.push(
@@ -96,9 +102,6 @@ export function writeNextLook(trouble: Trouble, system: UnitSystem): string[] {
     );
   return lines;
 }
-
-const writeUsefulLook = ({ look, afterFilling }: UsefulLook): string =>
-  afterFilling ? `Pour some water in; then: ${writeLook(look)}` : writeLook(look);
 
 /** What was tried, and what was taken as understood. */
 export function writeTried({ tried, levels, setAside }: Trouble, system: UnitSystem): string[] {

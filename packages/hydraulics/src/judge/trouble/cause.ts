@@ -70,8 +70,8 @@ export interface Candidate {
 }
 
 /**
- * How often each kind of thing goes wrong, against the others: all common practice, no source, and gentle: none is more than
- * eight times as likely as another. Of a kind that has n places each gets 1/sqrt(n) of it: more places are more chances, but
+ * How often each kind of thing goes wrong, against the others: all common practice, no source, and gentle: none of those
+ * that are tried is more than six times as likely as another. Of a kind that has n places each gets 1/sqrt(n) of it: more places are more chances, but
  * nobody counts every one.
  */
 export const PRIORS: Readonly<Record<CauseCode, number>> = {
@@ -97,7 +97,7 @@ export const PRIORS: Readonly<Record<CauseCode, number>> = {
   regulatorShut: 3,
   oneWayShut: 1,
   notRefilled: 2,
-  somethingElse: 1,
+  somethingElse: 0.5,
 };
 
 /** The same for the design itself, where the plan's own check finds it wanting. */

@@ -77,7 +77,7 @@ export function chancesOf(look: Look, expectation: Expectation, seen: Seen): num
  */
 const SLIPS: Readonly<Record<Looked, readonly number[]>> = {
   gives: [0.15, 0.35, 0.5],
-  drips: [0.3, 0.7],
+  drips: [0.15, 0.85],
   night: [0.4, 0.6],
   day: [0.25, 0.25, 0.25, 0.25],
   water: [0.1, 0.3, 0.6],

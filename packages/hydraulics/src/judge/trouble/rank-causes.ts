@@ -67,7 +67,7 @@ function setEmptyAside(bench: Bench, signs: readonly Sign[], usual: Expectation,
   const trial = { weight: 1, severity: {}, line, isAlike: false, levels };
   const { flow } = expectTrial(bench, trial, usual);
   const follows = (sign: Sign) => {
-    if (sign.look !== "gives" && sign.look !== "jug") return false;
+    if (sign.afterFilling === true || (sign.look !== "gives" && sign.look !== "jug")) return false;
     return flow[placeIndex(sign, seen.places)] === 0;
   };
   return { kept: signs.filter((sign) => !follows(sign)), setAside: signs.filter(follows) };

@@ -107,7 +107,10 @@ function rehearseOne(question: Question, causes: CausesTried, truth: Truth, rand
   const after =
     more === undefined
       ? trouble
-      : rankCauses(question, causes, [...told, answerOfKeeper(more.look, expectation, seen, random)]);
+      : rankCauses(question, causes, [
+          ...told,
+          { ...answerOfKeeper(more.look, expectation, seen, random), afterFilling: more.afterFilling },
+        ]);
   const [first] = trouble.likely;
   return {
     truth: truth.cause,

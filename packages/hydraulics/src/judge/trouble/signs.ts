@@ -32,6 +32,8 @@ export interface Look {
 /** What the keeper sees at one place. */
 export interface Sight extends Look {
   readonly sees: string;
+  /** Set where its source was found empty, and this was looked at with some water poured in again. */
+  readonly afterFilling?: boolean;
 }
 
 /** What a jug and a watch gave at one worked drinker [m3/s]. */
@@ -40,6 +42,8 @@ export interface Jug {
   readonly at: "drinker";
   readonly id: string;
   readonly flow: number;
+  /** As of a sight. */
+  readonly afterFilling?: boolean;
 }
 
 /** One sign of trouble, or of none. What is not told is unknown. */
