@@ -6,7 +6,9 @@ import { allVessels } from "../../packages/hydraulics/src/tables/vessels.js";
 import { layAbove } from "../../packages/ui/src/kernels/above/lay-above.js";
 import type { Selected } from "../../packages/ui/src/kernels/selected.js";
 import { metresOf } from "../../packages/ui/src/kernels/typed-metres.js";
+import { editPlan } from "../../packages/ui/src/store/edit-plan.js";
 import type { PlanChange, RunEndChoice } from "../../packages/ui/src/store/plan-change.js";
+import { diffPlans, type PlanDiff } from "../../packages/ui/src/store/plan-diff.js";
 import { type Chooser, chooserOf } from "./typed.js";
 
 /** Kinds of edits that change what the plan is made of, or where it lies. */
@@ -30,6 +32,7 @@ export const EDIT_KINDS = [
   "duplicate",
   "delete",
   "rename",
+  "bringIn",
 ] as const satisfies readonly PlanChange["kind"][];
 export type EditKind = (typeof EDIT_KINDS)[number];
 
@@ -87,8 +90,18 @@ function editOf(kind: EditKind, plan: Plan, choose: Chooser): PlanChange {
         part: part(plan, choose),
         name: choose.oneOf(["west", "run 2", "point 1", "a <b>", "end 0"]),
       };
+    case "bringIn":
+      return { kind, diff: foundElsewhere(plan, choose), what: "a cure" };
   }
 }
+
+/** What another edit would change, as it comes back from a worker; now and then of a plan that is no longer so. */
+function foundElsewhere(plan: Plan, choose: Chooser): PlanDiff {
+  const asked = choose.chance(0.9) ? plan : { ...plan, runs: plan.runs.slice(1) };
+  const found = editPlan(asked, editOf(choose.oneOf(FOUND), asked, choose), "metric");
+  return structuredClone(found.ok ? diffPlans(asked, found.plan) : []);
+}
+const FOUND = ["addDrinkers", "drawRun", "splitRun", "setHeight", "moveDrinkers"] as const;
 
 /** A run that has what the edit is about, where there is one; now and then a number that no run has. */
 function runFor(kind: EditKind, plan: Plan, choose: Chooser): number {

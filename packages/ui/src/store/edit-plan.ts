@@ -1,6 +1,7 @@
 import type { Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { addSource } from "./edits/add-source.js";
+import { bringIn } from "./edits/bring-in.js";
 import { deletePart } from "./edits/delete-part.js";
 import { drawRun } from "./edits/draw-run.js";
 import { duplicatePart } from "./edits/duplicate-part.js";
@@ -81,6 +82,8 @@ function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
       return deleteBirds(plan, change.pen, change.batch);
     case "reachDrinkers":
       return reachDrinkers(plan, change);
+    case "bringIn":
+      return bringIn(plan, change.diff, change.what);
     case "rename":
       return renamePart(plan, change.part, change.name);
   }

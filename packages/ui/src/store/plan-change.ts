@@ -1,6 +1,7 @@
 import type { Plan, PlanDrinkerGroup } from "@headfall/hydraulics";
 import type { Ground } from "../kernels/above/spot.js";
 import type { Selected } from "../kernels/selected.js";
+import type { PlanDiff } from "./plan-diff.js";
 
 /** Which of a source's water levels an edit means. */
 export type LevelName = "full" | "lowest" | "ordinary";
@@ -92,6 +93,8 @@ export type PlanChange =
       readonly drinkers: string;
       readonly reaches: boolean;
     }
+  /** Brings in what was found for this plan elsewhere, a cure say; refused where a place of it has changed since. */
+  | { readonly kind: "bringIn"; readonly diff: PlanDiff; readonly what: string }
   /** Gives a source, run, joint or group another name, wherever the plan mentions it. */
   | { readonly kind: "rename"; readonly part: Selected; readonly name: string };
 

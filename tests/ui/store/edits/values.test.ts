@@ -1,4 +1,5 @@
 import { describe, expect, test } from "vitest";
+import { diffPlans } from "../../../../packages/ui/src/store/plan-diff.js";
 import { at, drawn, heightOf, made, refused, typed } from "./alder-bank.js";
 
 describe("editPlan of drinkers", () => {
@@ -152,6 +153,33 @@ describe("editPlan(splitRun)", () => {
 
   test("at an end is refused", () => {
     expect(refused(drawn, { kind: "splitRun", run: 0, along: 12 })).toBe("A run is cut between its ends.");
+  });
+});
+
+describe("editPlan(bringIn)", () => {
+  const cured = {
+    ...drawn,
+    sources: [{ ...drawn.sources[0]!, stand: "75 cm" }],
+    runs: [...drawn.runs, { id: "second feed", from: "barrel", to: "yard", length: "19 m" }],
+  };
+  const change = {
+    kind: "bringIn",
+    diff: structuredClone(diffPlans(drawn, cured)),
+    what: "a second feed",
+  } as const;
+
+  test("changes what was found to change and nothing else, also in a plan that has another name by now", () => {
+    const { plan, words } = made({ ...drawn, name: "Alder Bank" }, change);
+    expect(plan).toEqual({ ...cured, name: "Alder Bank" });
+    expect(words).toBe("a second feed");
+    plan.runs.slice(0, 3).forEach((run, k) => {
+      expect(run).toBe(drawn.runs[k]);
+    });
+  });
+
+  test("is refused where the plan is no longer as it was", () => {
+    const lower = { ...drawn, sources: [{ ...drawn.sources[0]!, stand: "50 cm" }] };
+    expect(refused(lower, change)).toMatch(/^The plan has changed there since/);
   });
 });
 
