@@ -43,22 +43,26 @@ export function writeLoss(result: MishapResult, named: Named, system: UnitSystem
   return sentences;
 }
 
-/** The guard told first, with what it buys, and others that do something; or that none was found. */
-export function writeGuards(row: MishapRow, named: Named, system: UnitSystem): string[] {
-  const { cheapest, worst, guards } = row;
-  if (guards === undefined) return [];
+/** The guard told first, with what it buys; or that none was found. */
+export function writeCheapest(row: MishapRow, named: Named, system: UnitSystem): string {
+  const { cheapest, guards } = row;
+  if (guards === undefined) return "";
   if (cheapest === undefined)
-    return ["No guard was found but a second vessel and line: it harms sooner than anybody looks."];
-  const sentence = (one: GuardResult) =>
-    `${writeGuard(one.guard, named, system)}${writeGain(one, worst, system)}.`;
+    return "No guard was found but a second vessel and line: it harms sooner than anybody looks.";
   const isLate = !cheapest.isEnough && cheapest.guard.kind !== "look";
-  return [
-    sentence(cheapest),
-    ...(isLate ? ["Even so a look every day may come too late."] : []),
-    ...toldGuards(row)
-      .slice(1)
-      .map((one) => `Or: ${lower(sentence(one))}`),
-  ];
+  return `${guardSentence(row, cheapest, named, system)}${isLate ? " Even so a look every day may come too late." : ""}`;
+}
+
+/** The same, and others that do something too. */
+export function writeGuards(row: MishapRow, named: Named, system: UnitSystem): string {
+  const others = toldGuards(row)
+    .slice(1)
+    .map((one) => ` Or: ${lower(guardSentence(row, one, named, system))}`);
+  return `${writeCheapest(row, named, system)}${others.join("")}`;
+}
+
+function guardSentence({ worst }: MishapRow, one: GuardResult, named: Named, system: UnitSystem): string {
+  return `${writeGuard(one.guard, named, system)}${writeGain(one, worst.leakRate, system, worst.hasBirds)}.`;
 }
 
 /** The cheapest guard, and at most two more; a second station guards against all and is told only where it comes first. */

@@ -1,5 +1,4 @@
 import type { Guard, GuardResult } from "../judge/guard.js";
-import type { MishapResult } from "../judge/mishap-result.js";
 import type { Flock } from "../model/flock.js";
 import type { Line } from "../model/line.js";
 import type { Mishap, MishapKind } from "../model/mishap.js";
@@ -107,10 +106,15 @@ export function writeGuard(guard: Guard, { line }: Named, system: UnitSystem): s
   }
 }
 
-/** What it buys against a mishap, after its name: time, litres, the most that can pour. */
-export function writeGain(result: GuardResult, against: MishapResult, system: UnitSystem): string {
+/**
+ * What it buys, after its name: time, litres, the most that can pour.
+ *
+ * @param pours     what pours out without it [m³/s]
+ * @param hasBirds  whether harm is told by birds; else by drinkers
+ */
+export function writeGain(result: GuardResult, pours: number, system: UnitSystem, hasBirds = true): string {
   const { guard, buysTime, savesWater, harmAfter, leakRate } = result;
-  const [nobody, harm] = against.hasBirds
+  const [nobody, harm] = hasBirds
     ? ["no bird goes without", "a bird goes without"]
     : ["the drinkers do not run dry", "half of the drinkers are dry"];
   const gains: string[] = [];
@@ -118,6 +122,6 @@ export function writeGain(result: GuardResult, against: MishapResult, system: Un
   else if (buysTime >= 60 && harmAfter !== undefined)
     gains.push(`${writeDuration(buysTime)} more before ${harm}`);
   if (savesWater >= 1e-4) gains.push(`${writeVolume(savesWater, system)} less to the ground`);
-  if (leakRate < 0.98 * against.leakRate) gains.push(`no more than ${writeFlow(leakRate, system)} can pour`);
+  if (leakRate < 0.98 * pours) gains.push(`no more than ${writeFlow(leakRate, system)} can pour`);
   return gains.length === 0 ? "" : `: ${gains.join(", ")}`;
 }

@@ -54,7 +54,7 @@ function rowDocument(row: MishapRow, mishaps: Mishaps, system: UnitSystem) {
               ...guardPlace(guard, mishaps),
               ...gains,
               isCheapest: one === cheapest,
-              sentence: `${writeGuard(guard, mishaps, system)}${writeGain(one, worst, system)}.`,
+              sentence: `${writeGuard(guard, mishaps, system)}${writeGain(one, worst.leakRate, system, worst.hasBirds)}.`,
             };
           }),
         }),

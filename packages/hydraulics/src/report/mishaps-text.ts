@@ -83,7 +83,7 @@ function guardLines(mishaps: Mishaps, rows: readonly MishapRow[], system: UnitSy
       [
         `${k + 1}. ${upper(writeRowName(row, mishaps))}.`,
         ...writeLoss(row.worst, mishaps, system),
-        ...writeGuards(row, mishaps, system),
+        writeGuards(row, mishaps, system),
       ].join(" "),
     )
     .join("\n");
