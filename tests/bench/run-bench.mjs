@@ -14,6 +14,8 @@ import { reachState, solveLine } from "../../packages/hydraulics/dist/solve/solv
 import { measureBirds } from "./birds.mjs";
 import { buildRings, buildYard } from "./networks.mjs";
 import { measurePage } from "./page-bars.mjs";
+import { measureSure } from "./sure.mjs";
+import { measureTrouble } from "./trouble.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const results = { machine: `${cpus()[0].model}, ${cpus().length} cores, node ${process.version}`, rows: [] };
@@ -268,6 +270,16 @@ if (only === undefined || only === "birds") {
     "\nBirds and time (bars: a day of 85 birds 100 ms; a thousand days 1.5 times faster on two workers)",
   );
   await measureBirds(time, row);
+}
+if (only === undefined || only === "trouble") {
+  console.log("\nWhat is wrong: faults made in the examples, told by a keeper who errs, looked for");
+  measureTrouble(time, row);
+}
+if (only === undefined || only === "sure") {
+  console.log(
+    "\nSure or close: even draws against plain ones, samples that decide, and what 10,000 fresh plans say",
+  );
+  measureSure(row);
 }
 if (only === undefined || only === "scipy") againstSparseNewton();
 if (only === undefined || only === "page") {

@@ -1,0 +1,80 @@
+/** How well what is wrong can be told: faults made, told by a keeper who errs, looked for; and what one question costs. */
+import { readFileSync } from "node:fs";
+import { readPlan, rehearseTrouble, whatIsWrong } from "../../packages/hydraulics/dist/index.js";
+
+const PLANS = ["hen-house", "two-pens", "rain-barrel", "brooder", "five-days-away", "meat-birds"];
+const DAY = "2026-07-04";
+const FAULTS = 200;
+
+const planOf = (name) => {
+  const url = new URL(`../../docs/examples/alder-bank-${name}.json`, import.meta.url);
+  const reading = readPlan(readFileSync(url, "utf8"));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return reading.plan;
+};
+
+const shareOf = (cases, is) => cases.filter(is).length / Math.max(1, cases.length);
+const isFirst = ({ rank }) => rank === 0;
+const isAmongThree = ({ rank }) => rank >= 0 && rank < 3;
+
+/**
+ * @param time  of a call: median and least of its milliseconds
+ * @param row   prints one row
+ */
+export function measureTrouble(time, row) {
+  const all = [];
+  for (const name of PLANS) {
+    const rehearsal = rehearseTrouble(planOf(name), { seed: 1, count: FAULTS, day: DAY });
+    if (!rehearsal.ok) throw new Error(JSON.stringify(rehearsal.problems));
+    const shown = rehearsal.cases.filter(({ signs }) => signs > 0);
+    all.push(...shown);
+    row(`${name}, ${FAULTS} faults`, ratesOf(shown));
+  }
+  row("all of them", ratesOf(all));
+  printConfusion(all, row);
+  printCalibration(all, row);
+  const hens = planOf("hen-house");
+  const signs = [13, 18, 24].map((k) => ({ look: "gives", at: "drinker", id: `hen line ${k}`, sees: "dry" }));
+  const one = time(() => whatIsWrong(hens, signs, { day: DAY }), 1500);
+  row("one question about 24 nipples", { ms: one.median, least: one.least });
+}
+
+const ratesOf = (cases) => ({
+  "that show": cases.length,
+  first: shareOf(cases, isFirst),
+  "among three": shareOf(cases, isAmongThree),
+  "first or not to be told from it": shareOf(cases, (one) => isFirst(one) || one.isAlikeByNature),
+  "first after the one look": shareOf(cases, ({ rankAfterLook }) => rankAfterLook === 0),
+});
+
+/** By what was really wrong: how often it is found, and what is taken for it otherwise. */
+function printConfusion(cases, row) {
+  console.log("What was wrong, how often it comes first, and what came first instead");
+  for (const code of [...new Set(cases.map(({ truth }) => truth.code))].sort()) {
+    const mine = cases.filter(({ truth }) => truth.code === code);
+    const instead = {};
+    for (const one of mine) if (!isFirst(one)) instead[one.first] = (instead[one.first] ?? 0) + 1;
+    const others = Object.entries(instead).sort(([, a], [, b]) => b - a);
+    row(`  ${code}`, {
+      faults: mine.length,
+      first: shareOf(mine, isFirst),
+      "among three": shareOf(mine, isAmongThree),
+      instead: others.map(([other, count]) => `${other} ${count}`).join(", ") || "-",
+    });
+  }
+}
+
+/** Whether a share of so much comes true so often. */
+function printCalibration(cases, row) {
+  console.log("Share of the first cause, and how often it is the true one");
+  for (const [from, to] of [
+    [0, 0.3],
+    [0.3, 0.5],
+    [0.5, 0.7],
+    [0.7, 0.9],
+    [0.9, 1.01],
+  ]) {
+    const mine = cases.filter(({ firstShare }) => firstShare >= from && firstShare < to);
+    row(`  from ${from} to ${Math.min(1, to)}`, { faults: mine.length, true: shareOf(mine, isFirst) });
+  }
+}
