@@ -1,9 +1,15 @@
 import {
+  CURE_WORDS,
+  type CureKind,
   carryingOf,
+  compareVariants,
   dailyMark,
+  findCures,
   goingAway,
   howLongItLasts,
   judgeWeeks,
+  measureAgain,
+  mishapsOfPlan,
   rainSupply,
   readRainRecord,
   rowOf,
@@ -11,13 +17,17 @@ import {
   settingOfPlan,
   simulateDay,
   summariseDays,
+  whatIsWrong,
 } from "@headfall/hydraulics";
 import type { RoomAnswer, RoomQuestion } from "./room-protocol.js";
 
-/** Answers a room's question; `progress` is told the share done of what takes long. */
+/** Told the share done of what takes long, and in words what is being done. */
+export type RoomProgress = (share: number, words?: string) => void;
+
+/** Answers a room's question. */
 export function answerRoom(
   question: RoomQuestion,
-  progress: (share: number) => void = () => undefined,
+  progress: RoomProgress = () => undefined,
 ): RoomAnswer<RoomQuestion["kind"]> {
   switch (question.kind) {
     case "weeks": {
@@ -42,12 +52,34 @@ export function answerRoom(
       });
       return { ok: true, answer: summariseDays(rows) };
     }
+    case "measure": {
+      const { plan, day } = question;
+      const found = measureAgain(plan, { day, progress });
+      return found.ok ? { ok: true, answer: found.measuring } : found;
+    }
     case "record":
       return { ok: true, answer: readRainRecord(question.text, question.options) };
     case "rain": {
       const { plan, day, record, source, figure } = question;
       const supplied = rainSupply(plan, record, { day, source, figure });
       return supplied.ok ? { ok: true, answer: supplied.supply } : supplied;
+    }
+    case "cure":
+      return answerCure(question, progress);
+    case "compare": {
+      const { plans, day } = question;
+      const compared = compareVariants(plans, { day, samples: 0 });
+      return compared.ok ? { ok: true, answer: compared.variants } : compared;
+    }
+    case "mishaps": {
+      const { plan, day } = question;
+      const told = mishapsOfPlan(plan, { day, progress });
+      return told.ok ? { ok: true, answer: told.mishaps } : told;
+    }
+    case "trouble": {
+      const { plan, day, signs, lastSeen } = question;
+      const told = whatIsWrong(plan, signs, { day, lastSeen, progress });
+      return told.ok ? { ok: true, answer: told.trouble } : told;
     }
   }
 }
@@ -70,4 +102,15 @@ function answerTime({
     ok: true,
     answer: { lasting: lasting.lasting, away: away.away, mark: mark.mark, carrying: carrying.carrying },
   };
+}
+
+/** How many plans there are to judge shows only at the end: the share stays open. */
+function answerCure(
+  { plan, options }: Extract<RoomQuestion, { kind: "cure" }>,
+  progress: RoomProgress,
+): RoomAnswer<"cure"> {
+  return findCures(plan, {
+    ...options,
+    progress: (judged, trying) => progress(0, `${CURE_WORDS[trying as CureKind]}: ${judged} judged`),
+  });
 }

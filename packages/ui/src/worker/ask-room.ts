@@ -5,8 +5,8 @@ import type { RoomAnswer, RoomMessage, RoomQuestion, RoomRequest } from "./room-
  * who asked an older one is told nothing. Where no worker can be had, the page's thread does it after all.
  */
 export class RoomAsker {
-  /** Told how far the question in hand has come, from 0 to 1. */
-  onProgress: (share: number) => void = () => undefined;
+  /** Told how far the question in hand has come, from 0 to 1, and what is being done where there is a word for it. */
+  onProgress: (share: number, words?: string) => void = () => undefined;
 
   #worker: Worker | undefined;
   #cannotStart = typeof Worker === "undefined";
@@ -66,7 +66,7 @@ export class RoomAsker {
 
   #receive(message: RoomMessage): void {
     if (!("answered" in message)) {
-      if (message.turn === this.#turn) this.onProgress(message.share);
+      if (message.turn === this.#turn) this.onProgress(message.share, message.words);
       return;
     }
     this.#inHand = undefined;

@@ -1,16 +1,23 @@
 import type {
   Away,
   Carrying,
+  CureAnswer,
+  CureOptions,
   DayResult,
   DaysSummary,
   Lasting,
   Mark,
+  Measuring,
+  Mishaps,
   Plan,
   Problem,
   RainReading,
   RainReadingOptions,
   RainRecord,
   RainSupply,
+  Sign,
+  Trouble,
+  Variant,
   WeeksJudging,
 } from "@headfall/hydraulics";
 
@@ -60,7 +67,28 @@ export type RoomQuestion =
       readonly record: RainRecord;
       readonly source: number;
       readonly figure: "expect" | "size";
+    }
+  | { readonly kind: "cure"; readonly plan: Plan; readonly options: CureWanted }
+  | {
+      readonly kind: "compare";
+      /** The first is the one the others differ from. */
+      readonly plans: readonly Plan[];
+      readonly day: string | undefined;
+    }
+  | { readonly kind: "measure"; readonly plan: Plan; readonly day: string | undefined }
+  | { readonly kind: "mishaps"; readonly plan: Plan; readonly day: string | undefined }
+  | {
+      readonly kind: "trouble";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      /** What the keeper sees. */
+      readonly signs: readonly Sign[];
+      /** How long ago the sources were last seen with water in them [s]. */
+      readonly lastSeen: number;
     };
+
+/** What a search for cures is told; it is ended by ending the worker. */
+export type CureWanted = Omit<CureOptions, "progress" | "isStopped">;
 
 export type WeeksAnswer = Extract<WeeksJudging, { ok: true }>;
 
@@ -79,6 +107,11 @@ export interface RoomAnswers {
   readonly days: DaysSummary;
   readonly record: RainReading;
   readonly rain: RainSupply;
+  readonly cure: CureAnswer;
+  readonly compare: readonly Variant[];
+  readonly measure: Measuring;
+  readonly mishaps: Mishaps;
+  readonly trouble: Trouble;
 }
 export type RoomAnswer<Kind extends RoomQuestion["kind"]> =
   | { readonly ok: true; readonly answer: RoomAnswers[Kind] }
@@ -90,5 +123,6 @@ export interface RoomRequest {
 }
 
 export type RoomMessage =
-  | { readonly turn: number; readonly share: number }
+  /** The words say what is being done where that takes several things. */
+  | { readonly turn: number; readonly share: number; readonly words?: string | undefined }
   | { readonly turn: number; readonly answered: RoomAnswer<RoomQuestion["kind"]> };

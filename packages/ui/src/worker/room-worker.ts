@@ -9,10 +9,10 @@ addEventListener("message", (event: MessageEvent<RoomRequest>) => {
   const { turn, question } = event.data;
   const tell = (message: RoomMessage) => postMessage(message);
   let told = performance.now();
-  const answered = answerRoom(question, (share) => {
+  const answered = answerRoom(question, (share, words) => {
     if (performance.now() - told < TELL_EVERY_MS) return;
     told = performance.now();
-    tell({ turn, share });
+    tell({ turn, share, words });
   });
   tell({ turn, answered });
 });
