@@ -220,13 +220,7 @@ export {
   writeSways,
   writeWorthwhile,
 } from "./report/measure-words.js";
-export {
-  writeCheapest,
-  writeHarm,
-  writeLoss,
-  writeNothing,
-  writeRowName,
-} from "./report/mishap-sentences.js";
+export { writeGuards, writeHarm, writeLoss, writeNothing, writeRowName } from "./report/mishap-sentences.js";
 export { type Named, writeGain, writeGuard, writeMishap } from "./report/mishap-words.js";
 export { writeMishapCautions } from "./report/mishaps-text.js";
 export { writeNames } from "./report/name-ranges.js";
