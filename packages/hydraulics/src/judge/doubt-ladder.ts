@@ -12,8 +12,8 @@ export interface Rung {
 const STEPS = [1, 1.5, 2, 3, 5, 7] as const;
 /** Nothing better can be had with string, level, gauge, jug and watch [m, -]; common practice, no source. */
 const FINEST: Readonly<Partial<Record<InputKind, number>>> = {
-  height: 0.001,
-  level: 0.001,
+  height: 0.002,
+  level: 0.002,
   bore: 0.0001,
   flow: 0.02,
 };

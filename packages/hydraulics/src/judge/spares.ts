@@ -6,8 +6,11 @@ import { asDoubted, type Ranked } from "./tally.js";
 
 /** Inputs of one drinker that are looked at. */
 const LOOKED_AT_EACH = 12;
-/** Standard deviations that make up a doubt. */
+/** Standard deviations that make up a doubt, and those of a step: small, so that none leads past an edge. */
 const DOUBT = 2;
+const STEP = 0.2;
+/** A share of the greatest sway under which heads do not show why an input decides; common practice, no source. */
+const UNSEEN = 0.25;
 /** Less than this is rounding [m]. */
 const NOTHING = 1e-6;
 
@@ -54,8 +57,8 @@ export interface Mover {
 }
 
 /**
- * How the inputs move the head to spare of each drinker, by central differences through the solver. First come those
- * whose draws clearly went with a change of verdict, then the others by how far they move it.
+ * How the inputs move the head to spare of each drinker, by central differences through the solver; those that move it
+ * farthest come first, but for those whose draws clearly went with a change of verdict though they hardly move it.
  */
 export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[][] {
   const spareAt = (inputs: Float64Array): Spare[] => {
@@ -69,7 +72,7 @@ export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[
     if (known !== undefined) return known;
     const at = (deviations: number) =>
       spareAt(Float64Array.from(sampler.inputs, (one) => (one === input ? deviations : 0)));
-    const both = [at(-DOUBT), at(DOUBT)] as const;
+    const both = [at(-STEP), at(STEP)] as const;
     moved.set(input, both);
     return both;
   };
@@ -78,15 +81,18 @@ export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[
     const side = written[o].below <= written[o].above ? "below" : "above";
     const movers = ranked.slice(0, LOOKED_AT_EACH).map(({ input, isClear }) => {
       const [down, up] = movedBy(input);
-      const head = Math.abs(up[o][side] - down[o][side]) / 2;
+      const head = (Math.abs(up[o][side] - down[o][side]) / (2 * STEP)) * DOUBT;
       return {
         input,
         isClear,
         sway: { ...asDoubted(input), head: Number.isFinite(head) ? head : undefined },
       };
     });
-    const unclear = movers.filter(({ isClear }) => !isClear);
-    unclear.sort((a, b) => (b.sway.head ?? 0) - (a.sway.head ?? 0));
-    return [...movers.filter(({ isClear }) => isClear), ...unclear];
+    const most = movers.reduce((greatest, { sway }) => Math.max(greatest, sway.head ?? 0), 0);
+    // What decides without moving the head much decides otherwise: a hump that may stand above the water.
+    const first = (mover: (typeof movers)[number]) => mover.isClear && (mover.sway.head ?? 0) < UNSEEN * most;
+    return movers.sort(
+      (x, y) => Number(first(y)) - Number(first(x)) || (y.sway.head ?? 0) - (x.sway.head ?? 0),
+    );
   });
 }

@@ -45,15 +45,20 @@ export function writeLift(
   return "Its head is enough as it is; what is near the edge is whether water comes.";
 }
 
+/** A head that is not worth a word [m]. */
+const NOTHING = 1e-4;
+
 /** What moves it: "Off by its 1 cm, the height of wall moves its head to spare by 9 mm." */
 export function writeSways({ sways }: CloseCall, system: UnitSystem): string {
-  const told = sways.flatMap(({ input, doubt, head }) =>
-    head === undefined
-      ? []
-      : [
-          `${writeInput(input)} (${writeDoubt(input.kind, doubt, system)}) by ${writeQuantity(head, "head", system, 2)}`,
-        ],
-  );
+  const told = [...sways]
+    .sort((a, b) => (b.head ?? 0) - (a.head ?? 0))
+    .flatMap(({ input, doubt, head }) =>
+      head === undefined || head < NOTHING
+        ? []
+        : [
+            `${writeInput(input)} (${writeDoubt(input.kind, doubt, system)}) by ${writeQuantity(head, "head", system, 2)}`,
+          ],
+    );
   return told.length === 0 ? "" : `Its head to spare is moved most by ${told.join(", ")}.`;
 }
 
