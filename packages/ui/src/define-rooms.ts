@@ -1,17 +1,21 @@
 /**
- * Registers the rooms beside the line: birds, day, time and rain. They show numbers and drawings with the elements of
+ * Registers the rooms beside the line. They show numbers and drawings with the elements of
  * `define.ts` and `define-rest.ts`, which a page of one's own registers as well.
  */
 import { HeadfallBirds } from "./birds/birds-element.js";
+import { HeadfallCure } from "./cure/cure-element.js";
 import { HeadfallDay } from "./day/day-element.js";
+import { HeadfallMishaps } from "./mishaps/mishaps-element.js";
 import { HeadfallRain } from "./rain/rain-element.js";
 import { HeadfallTime } from "./time/time-element.js";
 
 const elements = {
   "headfall-birds": HeadfallBirds,
+  "headfall-cure": HeadfallCure,
   "headfall-day": HeadfallDay,
   "headfall-time": HeadfallTime,
   "headfall-rain": HeadfallRain,
+  "headfall-mishaps": HeadfallMishaps,
 } as const;
 
 for (const [name, element] of Object.entries(elements)) {
@@ -21,8 +25,10 @@ for (const [name, element] of Object.entries(elements)) {
 declare global {
   interface HTMLElementTagNameMap {
     "headfall-birds": HeadfallBirds;
+    "headfall-cure": HeadfallCure;
     "headfall-day": HeadfallDay;
     "headfall-time": HeadfallTime;
     "headfall-rain": HeadfallRain;
+    "headfall-mishaps": HeadfallMishaps;
   }
 }

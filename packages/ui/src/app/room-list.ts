@@ -32,6 +32,18 @@ export const ROOMS = [
     tag: "headfall-rain",
     load: async () => (await import("./page-rain.js")).PageRain,
   },
+  {
+    name: "cure",
+    label: "Cure",
+    tag: "headfall-cure",
+    load: async () => (await import("../cure/cure-element.js")).HeadfallCure,
+  },
+  {
+    name: "mishaps",
+    label: "Mishaps",
+    tag: "headfall-mishaps",
+    load: async () => (await import("../mishaps/mishaps-element.js")).HeadfallMishaps,
+  },
 ] as const satisfies readonly Room[];
 
 export type RoomName = (typeof ROOMS)[number]["name"];

@@ -67,6 +67,10 @@ export function* roomSubjects(): Generator<HowSubject> {
     yield { of: "dayPen", inPen: 0, what };
   for (const what of ["gaveUp", "foundDry"] as const) yield { of: "dayPen", inPen: 0, what };
   yield { of: "dayShort", inPen: 0, inBatch: 0 };
+  for (const what of ["harm", "lost", "empty", "pours", "night"] as const)
+    yield { of: "mishap", row: 0, what };
+  yield { of: "mishapGuard", row: 0, guard: 0 };
+  yield { of: "troubleShare", cause: 0 };
   for (const what of ["bouts", "drawn", "busy", "leastFlow"] as const)
     yield { of: "dayDrinker", at: 0, what };
 }

@@ -4,10 +4,12 @@ import {
   type Checked,
   checkPlan,
   judgeWeeks,
+  mishapsOfPlan,
   type Plan,
   readPlan,
   simulateDay,
   sourceByKey,
+  whatIsWrong,
   writeWait,
 } from "../../../../packages/hydraulics/src/index.js";
 import { waitsOf } from "../../../../packages/ui/src/kernels/day/waits.js";
@@ -32,8 +34,16 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
   const checking = checkPlan(plan, { samples: 0 });
   const judged = judgeWeeks(plan, { weeks: 3 });
   const simulated = simulateDay(plan, { seed: 1, figure: "expect", record: true });
-  if (!checking.ok || !judged.ok || !simulated.ok) throw new Error("the plan cannot be worked out");
-  return { checked: checking.checked, room: { ...judged, day: simulated.result } };
+  const run = mishapsOfPlan(plan, { guardsFor: 3 });
+  if (!checking.ok || !judged.ok || !simulated.ok || !run.ok)
+    throw new Error("the plan cannot be worked out");
+  const [first] = run.mishaps.line.drinkers.id;
+  const wrong = whatIsWrong(plan, [{ look: "gives", at: "drinker", id: first!, sees: "dry" }]);
+  if (!wrong.ok) throw new Error("the plan cannot be worked out");
+  return {
+    checked: checking.checked,
+    room: { ...judged, day: simulated.result, mishaps: run.mishaps, trouble: wrong.trouble },
+  };
 }
 
 const plan = meatBirds();
@@ -51,6 +61,17 @@ describe("figures of a room", () => {
       ]);
       for (const key of told.sources) expect([key, sourceByKey(key) !== undefined]).toEqual([key, true]);
     }
+  });
+
+  test("what a mishap loses is what was there less what was drunk and what is left; a guard's saving is the rest", () => {
+    const { rows } = room.mishaps!;
+    const row = rows.findIndex(({ worst, cheapest }) => worst.balance.lost > 0.001 && cheapest !== undefined);
+    const { worst, guards } = rows[row]!;
+    expect(how({ of: "mishap", row, what: "lost" }).steps[0]!.value).toBeCloseTo(worst.balance.lost, 9);
+    const saving = how({ of: "mishapGuard", row, guard: 0 }).steps.find(({ formula }) =>
+      formula.startsWith("less to the ground"),
+    )!;
+    expect(saving.value).toBeCloseTo(guards![0]!.savesWater, 9);
   });
 
   test("gone with what was reckoned, each says so", () => {

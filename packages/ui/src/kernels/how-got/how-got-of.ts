@@ -9,6 +9,7 @@ import { howCertainty, howMargin, howVerdict } from "./drinker-verdict.js";
 import { howDefault, howFilling } from "./findings.js";
 import { howDrinkerHeight, howPointHead, howPointHeight } from "./heights.js";
 import type { HowGot } from "./how-got.js";
+import { howMishap } from "./mishaps.js";
 import { howDrinkersNeeded } from "./needed.js";
 import { howRain } from "./rain.js";
 import type { RoomTold } from "./request.js";
@@ -21,6 +22,7 @@ import { howSourceSurface } from "./source-surface.js";
 import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
 import type { HowSubject } from "./subject.js";
 import { howDailyFall, howLasts } from "./time.js";
+import { howTroubleShare } from "./trouble.js";
 import { howWeek } from "./weeks.js";
 
 /**
@@ -64,8 +66,12 @@ function isThere(
   return subject.of === "filling" ? subject.finding in filling : subject.used in defaults;
 }
 
-type RoomSubject = Extract<HowSubject, { of: `week${string}` | `day${string}` }>;
-const isOfRoom = (subject: HowSubject): subject is RoomSubject => /^(week|day)/.test(subject.of);
+type RoomSubject = Extract<
+  HowSubject,
+  { of: `week${string}` | `day${string}` | `mishap${string}` | "troubleShare" }
+>;
+const isOfRoom = (subject: HowSubject): subject is RoomSubject =>
+  /^(week|day|mishap|trouble)/.test(subject.of);
 
 function explain(subject: HowSubject, request: HowRequest): HowGot {
   switch (subject.of) {
@@ -106,6 +112,11 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howDay(request, subject);
     case "lasts":
       return howLasts(request, subject);
+    case "mishap":
+    case "mishapGuard":
+      return howMishap(request, subject);
+    case "troubleShare":
+      return howTroubleShare(request, subject.cause);
     case "rain":
       return howRain(request, subject.what, subject.way ?? 0);
     default:

@@ -1,4 +1,12 @@
-import type { Checked, DayResult, Plan, RainSupply, WeekReport } from "@headfall/hydraulics";
+import type {
+  Checked,
+  DayResult,
+  Mishaps,
+  Plan,
+  RainSupply,
+  Trouble,
+  WeekReport,
+} from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { type Figures, figuresIn } from "./figures.js";
 
@@ -9,6 +17,8 @@ export interface RoomTold {
   readonly hotWeeks?: readonly WeekReport[];
   /** What a record of rain came to. */
   readonly rain?: RainSupply | undefined;
+  readonly mishaps?: Mishaps | undefined;
+  readonly trouble?: Trouble | undefined;
 }
 
 /** What every explanation is made from. */

@@ -56,7 +56,15 @@ export type HowSubject =
   | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
   | { readonly of: "dailyFall"; readonly source: number }
   /** Of the record of rain that was reckoned through; `way` is how, by its place, the first where it is left out. */
-  | { readonly of: "rain"; readonly what: RainFigure; readonly way?: number };
+  | { readonly of: "rain"; readonly what: RainFigure; readonly way?: number }
+  /** Of the mishaps the room had run, by place among its rows; a guard by its place among those of the row. */
+  | { readonly of: "mishap"; readonly row: number; readonly what: MishapFigure }
+  | { readonly of: "mishapGuard"; readonly row: number; readonly guard: number }
+  /** Of the likely causes the room had ranked, by place. */
+  | { readonly of: "troubleShare"; readonly cause: number };
+
+/** What of a mishap is asked. */
+export type MishapFigure = "harm" | "lost" | "empty" | "pours" | "night";
 
 /** What of a record of rain is asked. */
 export type RainFigure =
@@ -91,7 +99,7 @@ export const HOW_SUBJECTS = [
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
   ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
-  ...["drinkersNeeded", "lasts", "dailyFall", "rain"],
+  ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "troubleShare"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

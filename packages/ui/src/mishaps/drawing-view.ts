@@ -1,0 +1,36 @@
+import { writeRowName } from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { checkedAfter, placeOfMishap, spotOfMishap, wayOfMishap } from "../kernels/mishaps/mishap-place.js";
+import { upperFirst } from "../kernels/mishaps/upper-first.js";
+import type { HeadfallProfile } from "../profile/profile-element.js";
+import type { MishapsRoom } from "./room.js";
+
+const ARM = 13;
+
+/** The line from the side with the place of the chosen mishap marked, and the verdicts it makes. */
+export function drawingView(room: MishapsRoom) {
+  const { mishaps, checked, chosen, layout, system, acts } = room;
+  const row = chosen === undefined ? undefined : mishaps.rows[chosen];
+  if (checked === undefined || row === undefined) return nothing;
+  const path = wayOfMishap(checked.line, row.worst);
+  if (path === undefined) return html`<p class="quiet">No pipe leads there: nothing can be drawn of it.</p>`;
+  const place = placeOfMishap(checked.line, row.worst.mishap);
+  const spot = layout === undefined ? undefined : spotOfMishap(layout, path, place);
+  return html`<figure class="struck">
+    <div class="drawing">
+      <headfall-profile .checked=${checkedAfter(checked, row.worst)} .path=${path} moment="fullBusiest" .drinker=${-1} .system=${system}
+        .gradeWords=${"grade line of the plan, full and busiest"}
+        @profile-drawn=${(event: Event) => acts.drawn((event.target as HeadfallProfile).layout)}></headfall-profile>
+      ${
+        layout === undefined || spot === undefined
+          ? nothing
+          : html`<svg class="place" width=${layout.width} height=${layout.height} viewBox=${`0 0 ${layout.width} ${layout.height}`} aria-hidden="true">
+              <circle cx=${spot.x} cy=${spot.y} r=${ARM}></circle>
+              <path d=${`M${spot.x} ${spot.y - ARM - 14}v11m-4 -5l4 5l4 -5`}></path>
+            </svg>`
+      }
+    </div>
+    <figcaption class="quiet">${upperFirst(writeRowName(row, mishaps))}${spot === undefined ? ": it has no one place." : ": where the ring is."}
+      Marks are those with the mishap; the grade line and the water are those of the plan without it.</figcaption>
+  </figure>`;
+}

@@ -1,0 +1,167 @@
+import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import type { HowSubject } from "../kernels/how-got/subject.js";
+import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
+import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
+import type { ProfileLayout } from "../kernels/profile-layout.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
+import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { answerView, choiceView, guardCautions, howView } from "./answer-view.js";
+import { drawingView } from "./drawing-view.js";
+import { type DripsTyped, dripsView } from "./drips-view.js";
+import { mishapsStyles } from "./mishaps.styles.js";
+import { MishapsController } from "./mishaps-controller.js";
+import type { MishapsActs, MishapsRoom } from "./room.js";
+import { rowsView } from "./rows-view.js";
+
+/**
+ * What any one mishap does to a plan, the worst first: what is lost, when the first bird goes without, who goes dry, and
+ * the cheapest guard; and drips as litres a day.
+ *
+ * @element headfall-mishaps
+ */
+export class HeadfallMishaps extends LitElement {
+  static override properties = {
+    plan: { attribute: false },
+    checked: { attribute: false },
+    system: {},
+    day: {},
+    refusal: {},
+    family: { state: true },
+    chosen: { state: true },
+    layout: { state: true },
+    drips: { state: true },
+    how: { state: true },
+  };
+  static override styles = [tokens, controls, tableStyles, roomStyles, mishapsStyles];
+
+  /** The plan shown; never changed here. */
+  declare plan: Plan | undefined;
+  /** What the check found out, perhaps of an older plan. */
+  declare checked: Checked | undefined;
+  /** Units shown and written. */
+  declare system: UnitSystem;
+  /** Today, "2026-07-04"; counts where the plan names no day. */
+  declare day: string | undefined;
+  /** Why the last edit was refused; this room makes none. */
+  declare refusal: string;
+  declare private family: MishapFamily | undefined;
+  /** The row whose mishap is drawn. */
+  declare private chosen: number | undefined;
+  declare private layout: ProfileLayout | undefined;
+  declare private drips: DripsTyped;
+  /** The number whose making is told of. */
+  declare private how: HowSubject | undefined;
+
+  readonly #mishaps = new MishapsController(this);
+  readonly #width = new WidthController(this, "(min-width: 1000px)");
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.checked = undefined;
+    this.system = "metric";
+    this.day = undefined;
+    this.refusal = "";
+    this.family = undefined;
+    this.chosen = undefined;
+    this.layout = undefined;
+    this.drips = { aMinute: "10", drinkers: "1" };
+    this.how = undefined;
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("plan") && !changed.has("day")) return;
+    const { plan, day } = this;
+    if (plan !== undefined) this.#mishaps.ask({ plan, day });
+    // Rows of another plan are others.
+    this.chosen = undefined;
+    this.family = undefined;
+  }
+
+  override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const { mishaps, problems, isOld } = this.#mishaps;
+    return html`
+      <h2>What any one mishap does</h2>
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      ${this.#work(plan)}
+      ${mishaps === undefined ? nothing : html`<div class=${isOld ? "older" : nothing}>${this.#told(this.#room(mishaps))}</div>`}
+      ${dripsView({ typed: this.drips, system: this.system, type: this.#type })}
+      <section class="cautions" aria-label="Cautions">
+        ${mishaps === undefined ? nothing : guardCautions(mishaps)} ${CAUTIONS}
+      </section>
+      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#mishaps.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+    `;
+  }
+
+  /** How far the run has come, or how to begin it. */
+  #work(plan: Plan) {
+    const { progress, waits, mishaps } = this.#mishaps;
+    if (progress !== undefined)
+      return html`<div class="work" role="group" aria-label="Running the mishaps">
+        <span>Making each mishap happen ...</span>
+        <progress max="1" .value=${progress} aria-label="Mishaps run"></progress>
+        <button type="button" @click=${() => this.#mishaps.cancel()}>Cancel</button>
+      </div>`;
+    if (!waits) return nothing;
+    return html`<p class="work">${mishaps === undefined ? `${drinkersIn(plan)} drinkers: each mishap of them is a run of its own.` : "What is shown is of the plan before that change."}
+      <button type="button" class="chief" @click=${() => this.#mishaps.run()}>Run the mishaps</button></p>`;
+  }
+
+  #told(room: MishapsRoom) {
+    const { isWide } = room;
+    return html`${answerView(room)}
+      ${
+        room.mishaps.rows.length === 0
+          ? nothing
+          : html`<h3>Each mishap, the worst first</h3> ${choiceView(room)}
+              <div class=${isWide && room.chosen !== undefined ? "beside" : nothing}>${rowsView(room)} ${isWide ? drawingView(room) : nothing}</div>
+              ${howView(room)}`
+      }`;
+  }
+
+  #room(mishaps: MishapsRoom["mishaps"]): MishapsRoom {
+    const { checked, system, family, layout } = this;
+    const isSame = !this.#mishaps.isOld && checked?.line.drinkers.count === mishaps.line.drinkers.count;
+    const chosen = isSame ? this.chosen : undefined;
+    return {
+      ...{ mishaps, checked: isSame ? checked : undefined, system, family, layout, chosen },
+      isWide: this.#width.matches,
+      acts: this.#acts,
+    };
+  }
+
+  readonly #type = (typed: DripsTyped): void => {
+    this.drips = typed;
+  };
+
+  readonly #closeHow = (): void => {
+    this.how = undefined;
+  };
+
+  readonly #acts: MishapsActs = {
+    choose: (family) => {
+      this.family = family;
+    },
+    draw: (row) => {
+      this.chosen = row;
+      this.layout = undefined;
+    },
+    drawn: (layout) => {
+      this.layout = layout;
+    },
+  };
+}
+
+const CAUTIONS = html`<p>Nobody works under a full vessel on a stand that has not been proven: empty it first. A full barrel weighs a quarter of a ton.</p>
+  <p>Wet litter from a leak harms feet and lungs: change it. Chicks and quail can drown in a pan that stands in for the line: put stones in.</p>
+  <p>Birds that drink far more or far less than usual may be ill: ask a vet.</p>`;

@@ -1,0 +1,148 @@
+import {
+  type GuardResult,
+  type MishapRow,
+  writeDuration,
+  writeGain,
+  writeGuard,
+  writeLoss,
+  writeNames,
+  writeRowName,
+} from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { dayBarOf, harmAfter } from "../kernels/mishaps/day-share.js";
+import { rowsOfFamily } from "../kernels/mishaps/mishap-families.js";
+import { upperFirst } from "../kernels/mishaps/upper-first.js";
+import { showVolume } from "../kernels/shown.js";
+import { numberButton } from "../verdicts/number-button.js";
+import { verdictWord } from "../verdicts/verdict-mark.js";
+import { drawingView } from "./drawing-view.js";
+import type { MishapsRoom } from "./room.js";
+
+/** Below this nothing is said to be lost: a drop [m³]. */
+const A_DROP = 1e-6;
+
+/** The mishaps, the worst first, each with what it does and what guards against it. */
+export function rowsView(room: MishapsRoom) {
+  const rows = rowsOfFamily(room.mishaps.rows, room.family);
+  return html`<ol class="rows" aria-label="Mishaps, the worst first">
+    ${rows.map(({ row, at }) => rowView(room, row, at))}
+  </ol>`;
+}
+
+function rowView(room: MishapsRoom, row: MishapRow, at: number) {
+  const { mishaps, chosen, isWide, checked, acts } = room;
+  const isChosen = chosen === at;
+  const id = `mishap-${at}`;
+  return html`<li class="row ${isChosen ? "chosen" : ""}" aria-labelledby=${id}>
+    <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeRowName(row, mishaps))}</h4>
+    ${harmView(room, row, at)} ${figuresView(room, row, at)} ${whoView(room, row)}
+    ${guardView(room, row, at)}
+    ${
+      checked === undefined
+        ? nothing
+        : html`<p class="buttons"><button type="button" aria-pressed=${isChosen ? "true" : "false"} aria-describedby=${id}
+            @click=${() => acts.draw(isChosen ? undefined : at)}>${isChosen ? "Drawn" : "Show on the drawing"}</button></p>`
+    }
+    ${isChosen && !isWide ? drawingView(room) : nothing}
+    ${moreView(room, row)}
+  </li>`;
+}
+
+/** Until harm, as a bar against a day and in words. */
+function harmView({ mishaps }: MishapsRoom, { worst }: MishapRow, at: number) {
+  const after = harmAfter(worst);
+  const { share, isOver } = dayBarOf(after);
+  const what = worst.hasBirds ? "First bird without water" : "Half of the drinkers dry";
+  const words =
+    after === undefined ? "does not come" : after <= 0 ? "at once" : `after ${writeDuration(after)}`;
+  const isBlameless = after !== undefined && after === harmAfter(mishaps.nothing);
+  const who = worst.hasBirds && worst.firstWithout !== undefined ? `, ${worst.firstWithout.pen}` : "";
+  return html`<p class="harm">${what}: <strong>${numberButton(words, { of: "mishap", row: at, what: "harm" })}</strong>${who}${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
+    <svg class="hours" viewBox="0 0 240 18" preserveAspectRatio="none" aria-hidden="true">
+      <rect class="day" x="0.5" y="3" width="239" height="12"></rect>
+      <rect class=${isOver ? "span over" : "span"} x="0.5" y="3" width=${Math.max(1.5, 239 * share)} height="12"></rect>
+      ${[6, 12, 18].map((hour) => html`<line class="hour" x1=${hour * 10} x2=${hour * 10} y1="1" y2="17"></line>`)}
+    </svg>`;
+}
+
+function figuresView({ system }: MishapsRoom, { worst, lost, count }: MishapRow, at: number) {
+  const told = (words: string, what: "lost" | "empty" | "pours" | "night") =>
+    numberButton(words, { of: "mishap", row: at, what });
+  const isLosing = worst.balance.lost >= A_DROP;
+  const rows: (readonly [string, unknown])[] = [];
+  if (isLosing) rows.push(["To the ground", told(showVolume(worst.balance.lost, system), "lost")]);
+  if (isLosing && count > 1 && lost.least < 0.9 * lost.most)
+    rows.push(["The least of them", showVolume(lost.least, system)]);
+  if (worst.empty !== undefined && isLosing)
+    rows.push(["Empty after", told(worst.empty <= 0 ? "at once" : writeDuration(worst.empty), "empty")]);
+  if (worst.firstDry !== undefined)
+    rows.push([
+      "First drinker dry",
+      `${worst.firstDry.after <= 0 ? "at once" : writeDuration(worst.firstDry.after)} (${worst.firstDry.drinker})`,
+    ]);
+  if (worst.night.lost >= A_DROP)
+    rows.push(["Lost in a night", told(showVolume(worst.night.lost, system), "night")]);
+  return rows.length === 0
+    ? nothing
+    : html`<dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>`;
+}
+
+/** Who is worse off than in the plan, with marks. */
+function whoView({ mishaps }: MishapsRoom, { worst }: MishapRow) {
+  const { dry, starve, drip } = worst;
+  const all = mishaps.line.drinkers.count;
+  const named = (drinkers: readonly number[]) =>
+    drinkers.length === all
+      ? `all ${all} drinkers`
+      : writeNames(drinkers.map((drinker) => mishaps.line.drinkers.id[drinker]!));
+  const groups = (
+    [
+      ["dry", dry],
+      ["starves", starve],
+      ["drips", drip],
+    ] as const
+  ).filter(([, drinkers]) => drinkers.length > 0);
+  if (groups.length === 0)
+    return html`<p class="quiet">No drinker does worse than in the plan while there is water.</p>`;
+  return html`<ul class="who">${groups.map(
+    ([verdict, drinkers]) => html`<li>${verdictWord(verdict)} <span>${named(drinkers)}</span></li>`,
+  )}</ul>`;
+}
+
+const gainOf = ({ system }: MishapsRoom, { worst }: MishapRow, guard: GuardResult): string =>
+  writeGain(guard, worst.leakRate, system, worst.hasBirds);
+
+function guardView(room: MishapsRoom, row: MishapRow, at: number) {
+  const { mishaps, system } = room;
+  const { cheapest, guards } = row;
+  if (guards === undefined) return nothing;
+  if (cheapest === undefined)
+    return html`<p class="guard"><strong>Guard:</strong> none was found but a second vessel and line. It harms sooner than anybody looks.</p>`;
+  const guard = guards.findIndex((one) => isSameGuard(one, cheapest));
+  const isLate = !cheapest.isEnough && cheapest.guard.kind !== "look";
+  return html`<p class="guard"><strong>Guard:</strong> ${numberButton(writeGuard(cheapest.guard, mishaps, system), { of: "mishapGuard", row: at, guard })}${gainOf(room, row, cheapest)}.
+    ${isLate ? "Even so a look every day may come too late." : nothing}</p>`;
+}
+
+const isSameGuard = (one: GuardResult, other: GuardResult): boolean =>
+  JSON.stringify(one.guard) === JSON.stringify(other.guard);
+
+/** Other guards, and what pours. */
+function moreView(room: MishapsRoom, row: MishapRow) {
+  const { mishaps, system } = room;
+  const { worst, guards = [], cheapest } = row;
+  const losses = writeLoss(worst, mishaps, system);
+  const others = guards.filter((one) => cheapest === undefined || !isSameGuard(one, cheapest));
+  if (losses.length === 0 && others.length === 0) return nothing;
+  return html`<details><summary>${others.length === 0 ? "What is lost" : `Other guards (${others.length})${losses.length === 0 ? "" : ", and what is lost"}`}</summary>
+    ${losses.map((line) => html`<p>${line}</p>`)}
+    ${
+      others.length === 0
+        ? nothing
+        : html`<ul>${others.map(
+            (one) =>
+              html`<li>${writeGuard(one.guard, mishaps, system)}${gainOf(room, row, one)}.${one.isEnough ? " With it a look every day is soon enough." : ""}</li>`,
+          )}</ul>`
+    }
+  </details>`;
+}
