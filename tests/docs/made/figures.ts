@@ -1,6 +1,7 @@
 import { writeDrinkerTable, writeFittingTable } from "./drinker-table.js";
 import { writeElbowTable } from "./elbow-table.js";
 import { writeFrictionRatio } from "./friction-ratio.js";
+import { writeTroubleRates } from "./trouble-rates.js";
 import { writeWaterTable } from "./water-table.js";
 import { writeFirstStep, writeWorkedGivens, writeWorkedSteps } from "./worked-example.js";
 
@@ -11,6 +12,7 @@ export const FIGURES: Readonly<Record<string, () => string>> = {
   "first-step": writeFirstStep,
   "fitting-table": writeFittingTable,
   "friction-ratio": writeFrictionRatio,
+  "trouble-rates": writeTroubleRates,
   "water-table": writeWaterTable,
   "worked-givens": writeWorkedGivens,
   "worked-steps": writeWorkedSteps,

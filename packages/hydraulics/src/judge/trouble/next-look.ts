@@ -70,6 +70,13 @@ export function looksBetween(first: Alike, second: Alike, { looks, seen, isEmpty
   return useful.sort((a, b) => worthOf(b) - worthOf(a));
 }
 
+/** Whether some look tells two causes apart. */
+export const isTold = (first: Alike, second: Alike, { looks, seen }: Looking): boolean =>
+  looks.some((look) => {
+    const chances = [mixedChances(first, look, seen), mixedChances(second, look, seen)];
+    return expectedInformation([0.5, 0.5], chances) >= TELLS_NOTHING;
+  });
+
 function answersOf(look: Look, [one, other]: readonly [readonly number[], readonly number[]]): LookAnswer[] {
   return ANSWERS[look.look].map((sees, k) => ({
     sees,

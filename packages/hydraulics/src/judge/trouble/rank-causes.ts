@@ -5,7 +5,7 @@ import { placeIndex, type Seen } from "./chances.js";
 import { expectTrial } from "./expect-trial.js";
 import type { Expectation } from "./expectation.js";
 import { looksAt } from "./looks-at.js";
-import { type Looking, lookAmong, looksBetween, looksLeft } from "./next-look.js";
+import { isTold, type Looking, lookAmong, looksBetween, looksLeft } from "./next-look.js";
 import type { Sign } from "./signs.js";
 import type { LikelyCause, SignFit, Trouble } from "./trouble-result.js";
 import { withEmptySource } from "./water-causes.js";
@@ -41,11 +41,7 @@ export function rankCauses(question: Question, causes: CausesTried, signs: reado
     moreLooks: between.slice(1, 1 + MOST_LOOKS),
     lookAmong: lookAmong(first, looking),
     notToldFromFirst: listed.flatMap((group, k) =>
-      k > 0 &&
-      group.members[0].candidate.states.length > 0 &&
-      looksBetween(first, group, looking).length === 0
-        ? [k]
-        : [],
+      k > 0 && group.members[0].candidate.states.length > 0 && !isTold(first, group, looking) ? [k] : [],
     ),
     tried: { causes: candidates.length, states: tried, drinkers: drinkersTried },
     levels: bench.line.sources.map(({ id }, i) => ({ source: id, level: bench.levels[i] })),

@@ -1,0 +1,29 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, expect, test } from "vitest";
+import { ANSWERS, CAUSE_CODES } from "../../packages/hydraulics/src/index.js";
+import { buildCommand, HEN_HOUSE, headfall } from "../command/run-headfall.js";
+
+beforeAll(buildCommand, 120_000);
+
+const page = readFileSync(new URL("../../docs/reference/trouble-result.md", import.meta.url), "utf8");
+const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+
+const keysIn = (value: unknown): string[] => {
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) return value.flatMap(keysIn);
+  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
+};
+
+test("every key of headfall trouble, as it prints it, is on its page", () => {
+  const words = ["--level", "found-empty", "--dry", "1,2", "--after-filling", "2", "--jug", "3: 60 mL/min"];
+  const run = headfall(["trouble", HEN_HOUSE, "--day", "2026-07-04", ...words, "--json"]);
+  expect(run.stderr).toBe("");
+  const document = JSON.parse(run.stdout);
+  expect(document).toMatchObject({ format: "headfall trouble", version: 1 });
+  expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
+});
+
+test("every cause and every answer to a look is on it too", () => {
+  const codes = [...CAUSE_CODES, ...Object.keys(ANSWERS), ...Object.values(ANSWERS).flat()];
+  expect(codes.filter((code) => !documented.has(code))).toEqual([]);
+});
