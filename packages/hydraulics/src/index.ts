@@ -280,7 +280,7 @@ export {
 export * from "./search/compare-variants.js";
 export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
 export * from "./search/cure-answer.js";
-export type { CureOptions } from "./search/cure-options.js";
+export { type CureOptions, STAND_MOST } from "./search/cure-options.js";
 export { type FindingCures, findCures } from "./search/find-cures.js";
 export type { SceneReport, Spare } from "./search/requirement.js";
 export { TOGETHER } from "./simulate/crowd-load.js";

@@ -1,0 +1,146 @@
+import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import { fieldStyles } from "../fields/fields.styles.js";
+import { TypingController } from "../fields/typing-controller.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { EditWantedEvent } from "../store/edit-wanted-event.js";
+import { diffPlans } from "../store/plan-diff.js";
+import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
+import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { answerView } from "./answer-view.js";
+import { countsView } from "./counts-view.js";
+import { cureStyles } from "./cure.styles.js";
+import { CureController } from "./cure-controller.js";
+import type { CureActs, CuredRoom, CureRoom, Wanted } from "./room.js";
+import { wantedView } from "./wanted-view.js";
+
+const AS_USUAL: Wanted = { by: undefined, standMost: undefined, margin: 0, weeks: undefined };
+
+/**
+ * The smallest changes that make a plan work: looked for when asked, told with their cost and what they do to every
+ * drinker, and done with one press.
+ *
+ * @element headfall-cure
+ * @fires edit-wanted  when the user wants the plan changed
+ */
+export class HeadfallCure extends LitElement {
+  static override properties = {
+    plan: { attribute: false },
+    checked: { attribute: false },
+    system: {},
+    day: {},
+    refusal: {},
+    wanted: { state: true },
+  };
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, cureStyles];
+
+  /** The plan shown; never changed here. */
+  declare plan: Plan | undefined;
+  /** What the check found out, perhaps of an older plan. */
+  declare checked: Checked | undefined;
+  /** Units shown and written. */
+  declare system: UnitSystem;
+  /** Today, "2026-07-04"; counts where the plan names no day. */
+  declare day: string | undefined;
+  /** Why the last edit was refused; empty when it was not. */
+  declare refusal: string;
+  declare private wanted: Wanted;
+
+  readonly #typing = new TypingController(this);
+  readonly #cures = new CureController(this);
+  readonly #width = new WidthController(this, "(min-width: 700px)");
+  /** What was taken last, until it is known what came of it; then what is said of that. */
+  #taking: string | undefined;
+  #said = "";
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.checked = undefined;
+    this.system = "metric";
+    this.day = undefined;
+    this.refusal = "";
+    this.wanted = AS_USUAL;
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (!changed.has("plan")) return;
+    if (changed.get("plan")?.shelf?.length !== this.plan?.shelf?.length) this.#typing.forgetUnder("shelf");
+    this.#typing.planChanged();
+    this.#said = this.#taking === undefined ? "" : `Done: ${this.#taking}. Undo takes it back.`;
+    this.#taking = undefined;
+  }
+
+  override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const room = this.#room(plan);
+    const { problems, answer } = this.#cures;
+    const stray = this.#typing.strayRefusal;
+    return html`
+      <h2>What would make it work?</h2>
+      ${this.checked === undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
+      ${this.#askView(room)}
+      <div role="status">${this.#said === "" ? nothing : html`<p>${this.#said}</p>`}</div>
+      ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      <div class="rest">
+        ${wantedView(room)}
+        <div class="told">${answer === undefined ? BEFORE : this.#told({ ...room, answer, isTaken: this.#isTaken })} ${CAUTIONS}</div>
+      </div>
+    `;
+  }
+
+  #askView({ acts }: CureRoom) {
+    const { trying, answer } = this.#cures;
+    if (trying !== undefined)
+      return html`<div class="ask"><progress aria-label="Looking for a cure"></progress>
+        <span>${trying === "" ? "Looking ..." : `Looking at ${trying}`}</span>
+        <button type="button" @click=${acts.cancel}>Cancel</button></div>`;
+    return html`<div class="ask"><button type="button" class="chief" @click=${acts.look}>${answer === undefined ? "What would make it work?" : "Look again"}</button></div>`;
+  }
+
+  #told(room: CuredRoom) {
+    const isOld = this.#cures.of !== room.plan && !room.answer.cures.some(({ plan }) => this.#isTaken(plan));
+    return html`${isOld ? html`<p class="quiet">The plan has changed since this was found. Look again to have it of the plan as it is now.</p>` : nothing}
+      <div class=${isOld ? "older" : nothing}>${answerView(room)}</div>`;
+  }
+
+  readonly #isTaken = (found: Plan): boolean =>
+    this.plan !== undefined && this.#cures.of !== this.plan && diffPlans(this.plan, found).length === 0;
+
+  #room(plan: Plan): CureRoom {
+    const { system, wanted } = this;
+    return { plan, system, wanted, typing: this.#typing, isWide: this.#width.matches, acts: this.#acts };
+  }
+
+  readonly #acts: CureActs = {
+    want: (wanted) => {
+      this.wanted = { ...this.wanted, ...wanted };
+    },
+    look: () => {
+      const { plan, day, system, wanted } = this;
+      this.#said = "";
+      if (plan !== undefined) this.#cures.look(plan, { ...wanted, day, system });
+    },
+    cancel: () => this.#cures.cancel(),
+    take: (found, what) => {
+      const { of } = this.#cures;
+      if (of === undefined) return;
+      this.#taking = what;
+      this.dispatchEvent(new EditWantedEvent({ kind: "bringIn", diff: diffPlans(of, found), what }));
+      this.requestUpdate();
+    },
+  };
+}
+
+const BEFORE = html`<p>Heights of the stand, sizes of pipe and other ways are tried on this plan, each judged as the line is, and the
+  cheapest that makes every drinker good is told.</p>`;
+
+const CAUTIONS = html`<section class="cautions" aria-label="Cautions">
+  <p>Water is heavy: a full drum on a stand can kill. Stand it level and firm, and anchor what stands high.</p>
+  <p>A cure is reckoned from what the plan says. Measure heights again before you buy, and look at every drinker once it is built.</p>
+</section>`;

@@ -1,0 +1,40 @@
+import { css } from "lit";
+
+export const cureStyles = css`
+  h3:focus:not(:focus-visible) { outline: none; }
+  .rest { display: flex; flex-direction: column; gap: 0 1.25rem; }
+  .told { min-width: 0; }
+  .older { opacity: 0.75; }
+  .ask { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem 1rem; margin: 0.75rem 0; }
+  .ask progress { flex: 1 1 8rem; min-width: 0; max-width: 20rem; height: 1rem; accent-color: var(--_accent); }
+  .counts { display: inline-flex; flex-wrap: wrap; gap: 0.1rem 0.8rem; vertical-align: middle; }
+  .cures { display: grid; gap: 0.75rem; margin: 0.75rem 0; }
+  .cure { border: 1px solid var(--_edge); border-radius: 8px; background: var(--_sheet); padding: 0.35rem 0.9rem 0.6rem; min-width: 0; }
+  .cure h4 { margin-top: 0.35rem; font-size: 1.05rem; }
+  .changes { list-style: none; padding: 0; font-weight: 600; }
+  .figures div { display: grid; grid-template-columns: 7.5rem minmax(0, 1fr); gap: 0 0.75rem; padding: 0.15rem 0; }
+  .figures dt { color: var(--_quiet); }
+  .buttons { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.6rem 0; }
+  button[aria-disabled="true"] { border-style: dashed; cursor: default; color: var(--_good); font-weight: 600; }
+  .gives { list-style: none; padding: 0; }
+  .moments td { vertical-align: top; }
+  thead th:first-child, th[scope="row"] { text-align: left; white-space: normal; }
+  .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
+  @media (max-width: 640px) {
+    .figures div { grid-template-columns: minmax(0, 1fr); padding: 0.3rem 0; }
+    .figures dt { font-size: 0.85rem; }
+    .cards th[scope="row"] { grid-column: 1 / -1; font-weight: 700; }
+    .cards.weeks tr { grid-template-columns: minmax(0, 1fr); }
+  }
+  @media (min-width: 900px) {
+    .rest { display: grid; grid-template-columns: minmax(0, 1fr) 22rem; align-items: start; }
+    .say { grid-column: 2; grid-row: 1; }
+    .told { grid-column: 1; grid-row: 1; }
+  }
+  @media print {
+    .say, .buttons, .ask { display: none; }
+    .rest { display: block; }
+    .told details::details-content { content-visibility: visible; block-size: auto; }
+    .cure, table { break-inside: avoid; }
+  }
+`;

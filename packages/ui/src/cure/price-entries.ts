@@ -1,0 +1,135 @@
+import { allPipes, findPipe, type Plan } from "@headfall/hydraulics";
+import type { Entry } from "../fields/entry.js";
+import type { PlanChange } from "../store/plan-change.js";
+
+const set = (path: readonly (string | number)[], value: unknown, what: string): PlanChange => ({
+  kind: "set",
+  path,
+  value,
+  what,
+});
+
+const typedNumber = (value: number | undefined): string | undefined =>
+  value === undefined ? undefined : String(value);
+
+/** What a pipe on the shelf is called. */
+export function shelfName(pipe: string): string {
+  const found = findPipe(pipe);
+  return found.outcome === "found" ? found.kind.name : pipe;
+}
+
+/** One size on the shelf: what a length of it costs, and how much lies there already. */
+export function shelfEntries({ shelf = [], money }: Plan, index: number): readonly Entry[] {
+  const { pipe, price, per, onHand } = shelf[index]!;
+  const name = shelfName(pipe);
+  const at = (key: string) => ["shelf", index, key];
+  return [
+    {
+      form: "typed",
+      key: `shelf ${index} price`,
+      title: money === undefined ? "Price" : `Price, ${money}`,
+      name: `Price of ${name}`,
+      kind: "number",
+      typed: typedNumber(price),
+      change: (value) => set(at("price"), value, `price of ${name}`),
+    },
+    {
+      form: "typed",
+      key: `shelf ${index} per`,
+      title: "For",
+      name: `Length of ${name} that price buys`,
+      kind: "distance",
+      typed: per,
+      standIn: "1 m",
+      change: (value) => set(at("per"), value, `length of ${name} a price buys`),
+    },
+    {
+      form: "typed",
+      key: `shelf ${index} on hand`,
+      title: "On hand",
+      name: `${name} on hand`,
+      kind: "distance",
+      typed: onHand,
+      standIn: "none",
+      change: (value) => set(at("onHand"), value, `${name} on hand`),
+    },
+  ];
+}
+
+/** Sizes that can be put on the shelf beside those on it. */
+export function shelfChoice({ shelf = [], runs }: Plan): Entry {
+  const taken = new Set(shelf.map(({ pipe }) => idOf(pipe)));
+  const families = new Set(runs.map(({ pipe }) => (typeof pipe === "string" ? familyOf(pipe) : undefined)));
+  const free = allPipes.filter(({ id }) => !taken.has(id));
+  const options = (isOwn: boolean) =>
+    free
+      .filter(({ family }) => families.has(family) === isOwn)
+      .map(({ id, name }) => ({ value: id, words: name }));
+  return {
+    form: "choice",
+    key: "shelf more",
+    title: "Put a size on the shelf",
+    name: "Put a size on the shelf",
+    value: "",
+    words: "Choose a pipe",
+    isLong: true,
+    groups: () => [
+      { options: [{ value: "", words: "Choose a pipe" }] },
+      { label: "Of the kinds laid", options: options(true) },
+      { label: "Other pipe", options: options(false) },
+    ],
+    change: (pipe) =>
+      pipe === "" ? undefined : set(["shelf", shelf.length], { pipe }, `${shelfName(pipe)} on the shelf`),
+  };
+}
+
+const kindOf = (pipe: string) => {
+  const found = findPipe(pipe);
+  return found.outcome === "found" ? found.kind : undefined;
+};
+const idOf = (pipe: string): string => kindOf(pipe)?.id ?? pipe;
+const familyOf = (pipe: string): string | undefined => kindOf(pipe)?.family;
+
+/** Takes a size off the shelf; with the last one the shelf goes. */
+export function offShelf({ shelf = [] }: Plan, index: number): PlanChange {
+  const what = `${shelfName(shelf[index]!.pipe)} off the shelf`;
+  return shelf.length === 1 ? set(["shelf"], undefined, what) : set(["shelf", index], undefined, what);
+}
+
+const PRICES = {
+  stand: "10 cm of stand more",
+  drinker: "One drinker",
+  regulator: "Low-pressure regulator",
+  headerTank: "Header tank with its float valve",
+  joint: "Tee, with what joins it",
+  bleed: "Bleed or riser vent",
+} as const satisfies Record<keyof NonNullable<Plan["prices"]>, string>;
+
+/** What other things cost, and what the money is called. */
+export function priceEntries({ prices, money }: Plan): readonly Entry[] {
+  const priceOf = (key: keyof typeof PRICES): Entry => ({
+    form: "typed",
+    key: `price ${key}`,
+    title: PRICES[key],
+    name: `Price: ${PRICES[key]}`,
+    kind: "number",
+    typed: typedNumber(prices?.[key]),
+    change: (value) => {
+      const entries = Object.entries({ ...prices, [key]: value }).filter(([, each]) => each !== undefined);
+      const told = entries.length === 0 ? undefined : Object.fromEntries(entries);
+      return set(["prices"], told, `price of ${PRICES[key].toLowerCase()}`);
+    },
+  });
+  return [
+    {
+      form: "typed",
+      key: "price money",
+      title: "Name of the money",
+      name: "Name of the money",
+      kind: "name",
+      typed: money,
+      change: (value) => set(["money"], value, "name of the money"),
+    },
+    ...(Object.keys(PRICES) as (keyof typeof PRICES)[]).map(priceOf),
+  ];
+}
