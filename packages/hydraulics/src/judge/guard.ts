@@ -42,7 +42,7 @@ export interface GuardResult {
   readonly lost: number;
   /** More time than without it [s]; undefined where harm no longer comes at all. */
   readonly buysTime: number | undefined;
-  /** Less water lost than without it [m³]; negative where more is. */
+  /** Less water lost than without it [m³], negative where more is; 0 where the mishap itself loses none. */
   readonly savesWater: number;
   /** Pours out with everything full [m³/s]: the most it can. */
   readonly leakRate: number;

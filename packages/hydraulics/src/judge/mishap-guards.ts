@@ -87,7 +87,8 @@ function resultWith(
     guard,
     ...after,
     buysTime: was === undefined ? 0 : is === undefined ? undefined : is - was,
-    savesWater: before.balance.lost - after.lost,
+    // What drips without the mishap too is not saved by a guard against it.
+    savesWater: before.leakRate + before.dripRate > 0 ? before.balance.lost - after.lost : 0,
     isEnough: is === undefined || is >= DAILY + TIME_TO_MEND,
   };
 }

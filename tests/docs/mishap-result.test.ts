@@ -1,0 +1,38 @@
+import { readFileSync } from "node:fs";
+import { beforeAll, expect, test } from "vitest";
+import { GUARD_KINDS } from "../../packages/hydraulics/src/judge/guard.js";
+import { MISHAP_KINDS } from "../../packages/hydraulics/src/model/mishap.js";
+import { buildCommand, headfall } from "../command/run-headfall.js";
+
+beforeAll(buildCommand, 120_000);
+
+const page = readFileSync(new URL("../../docs/reference/mishap-result.md", import.meta.url), "utf8");
+const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+
+const keysIn = (value: unknown): string[] => {
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) return value.flatMap(keysIn);
+  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
+};
+
+test.each(["five-days-away", "rain-barrel"])(
+  "every key of headfall mishaps --json, of %s, is in mishap-result.md",
+  (name) => {
+    const run = headfall([
+      "mishaps",
+      `docs/examples/alder-bank-${name}.json`,
+      "--day",
+      "2026-07-04",
+      "--json",
+    ]);
+    expect(run.stderr).toBe("");
+    const document = JSON.parse(run.stdout);
+    expect(document).toMatchObject({ format: "headfall mishaps", version: 1 });
+    expect(document.mishaps.length).toBeGreaterThan(8);
+    expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
+  },
+);
+
+test("every kind of mishap and of guard is in mishap-result.md", () => {
+  for (const kind of [...MISHAP_KINDS, ...GUARD_KINDS]) expect([...documented]).toContain(kind);
+});
