@@ -247,6 +247,7 @@ export {
   writeLook,
   writeLookAnswer,
   writeSight,
+  writeUsefulLook,
 } from "./report/trouble-looks.js";
 export { TROUBLE_CAUTIONS, writeNextLook, writeSigns, writeTried, writeWhy } from "./report/trouble-text.js";
 export { writeVariantsDocument } from "./report/variants-document.js";

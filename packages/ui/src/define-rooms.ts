@@ -8,6 +8,7 @@ import { HeadfallDay } from "./day/day-element.js";
 import { HeadfallMishaps } from "./mishaps/mishaps-element.js";
 import { HeadfallRain } from "./rain/rain-element.js";
 import { HeadfallTime } from "./time/time-element.js";
+import { HeadfallTrouble } from "./trouble/trouble-element.js";
 
 const elements = {
   "headfall-birds": HeadfallBirds,
@@ -16,6 +17,7 @@ const elements = {
   "headfall-time": HeadfallTime,
   "headfall-rain": HeadfallRain,
   "headfall-mishaps": HeadfallMishaps,
+  "headfall-trouble": HeadfallTrouble,
 } as const;
 
 for (const [name, element] of Object.entries(elements)) {
@@ -30,5 +32,6 @@ declare global {
     "headfall-time": HeadfallTime;
     "headfall-rain": HeadfallRain;
     "headfall-mishaps": HeadfallMishaps;
+    "headfall-trouble": HeadfallTrouble;
   }
 }

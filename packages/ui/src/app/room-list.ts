@@ -36,13 +36,19 @@ export const ROOMS = [
     name: "cure",
     label: "Cure",
     tag: "headfall-cure",
-    load: async () => (await import("../cure/cure-element.js")).HeadfallCure,
+    load: async () => (await import("./page-cure.js")).PageCure,
   },
   {
     name: "mishaps",
     label: "Mishaps",
     tag: "headfall-mishaps",
     load: async () => (await import("../mishaps/mishaps-element.js")).HeadfallMishaps,
+  },
+  {
+    name: "trouble",
+    label: "Trouble",
+    tag: "headfall-trouble",
+    load: async () => (await import("../trouble/trouble-element.js")).HeadfallTrouble,
   },
 ] as const satisfies readonly Room[];
 

@@ -1,0 +1,39 @@
+import type { Line, Look, Plan, Sign, Trouble } from "@headfall/hydraulics";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+
+/** What every view of this room is made from. */
+export interface TroubleRoom {
+  readonly plan: Plan;
+  readonly line: Line;
+  readonly signs: readonly Sign[];
+  /** Undefined while nothing is told, or nothing has come yet. */
+  readonly trouble: Trouble | undefined;
+  readonly system: UnitSystem;
+  /** How long ago the sources were last seen with water in them [s]. */
+  readonly lastSeen: number;
+  readonly jug: JugTyped;
+  readonly acts: TroubleActs;
+}
+
+/** What was typed of a jug and a watch; the drinker by its name, "" for the first. */
+export interface JugTyped {
+  readonly drinker: string;
+  readonly volume: string;
+  readonly time: string;
+  /** Whether it was pressed in, so that what is wrong with it is told. */
+  readonly isTried: boolean;
+}
+
+export interface TroubleActs {
+  /** Tells an answer; the same again takes it back. */
+  readonly tell: (look: Look, sees: string) => void;
+  /** Tells the same of many places at once, or takes it back. */
+  readonly tellAll: (looks: readonly Look[], sees: string) => void;
+  /** Tells what was seen at a look that was asked for. */
+  readonly answer: (look: Look, sees: string, afterFilling: boolean) => void;
+  readonly takeBack: (sign: Sign) => void;
+  readonly typeJug: (typed: Partial<JugTyped>) => void;
+  readonly tellJug: () => void;
+  readonly sayLastSeen: (seconds: number) => void;
+  readonly clear: () => void;
+}

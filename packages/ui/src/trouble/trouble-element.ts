@@ -1,0 +1,200 @@
+import {
+  type Checked,
+  type Plan,
+  type Sign,
+  TROUBLE_CAUTIONS,
+  writeCause,
+  writeChance,
+  writeProblem,
+} from "@headfall/hydraulics";
+import { html, LitElement, nothing, type PropertyValues } from "lit";
+import type { HowSubject } from "../kernels/how-got/subject.js";
+import { readJug } from "../kernels/trouble/read-jug.js";
+import { seenAt, signsOn, withAnswerAtAll, withoutSign, withSign } from "../kernels/trouble/told-signs.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
+import { tokens } from "../styles/tokens.js";
+import { howStyles } from "../verdicts/how.styles.js";
+import { causesView, triedView } from "./causes-view.js";
+import { lookView } from "./look-view.js";
+import type { JugTyped, TroubleActs, TroubleRoom } from "./room.js";
+import { setTabStop } from "./rove-answers.js";
+import { seenView, toldView } from "./seen-view.js";
+import { troubleStyles } from "./trouble.styles.js";
+import { TroubleController } from "./trouble-controller.js";
+
+const DAY = 86_400;
+const EMPTY_JUG: JugTyped = { drinker: "", volume: "250 mL", time: "1 min", isTried: false };
+
+/**
+ * It is not working: the keeper says what is seen, and likely causes come back ranked, with the one look that tells the
+ * first two apart and what to do. What is told is no part of the plan, and kept while the page is open.
+ *
+ * @element headfall-trouble
+ */
+export class HeadfallTrouble extends LitElement {
+  static override properties = {
+    plan: { attribute: false },
+    checked: { attribute: false },
+    system: {},
+    day: {},
+    refusal: {},
+    signs: { state: true },
+    lastSeen: { state: true },
+    jug: { state: true },
+    how: { state: true },
+  };
+  static override styles = [tokens, controls, howStyles, roomStyles, troubleStyles];
+
+  /** The plan shown; never changed here. */
+  declare plan: Plan | undefined;
+  /** What the check found out, perhaps of an older plan. */
+  declare checked: Checked | undefined;
+  /** Units shown and written. */
+  declare system: UnitSystem;
+  /** Today, "2026-07-04"; counts where the plan names no day. */
+  declare day: string | undefined;
+  /** Why the last edit was refused; this room makes none. */
+  declare refusal: string;
+  declare private signs: readonly Sign[];
+  declare private lastSeen: number;
+  declare private jug: JugTyped;
+  /** The number whose making is told of. */
+  declare private how: HowSubject | undefined;
+
+  readonly #trouble = new TroubleController(this);
+
+  constructor() {
+    super();
+    this.plan = undefined;
+    this.checked = undefined;
+    this.system = "metric";
+    this.day = undefined;
+    this.refusal = "";
+    this.signs = [];
+    this.lastSeen = DAY;
+    this.jug = EMPTY_JUG;
+    this.how = undefined;
+    this.addEventListener("how-wanted", ({ subject }) => {
+      this.how = subject;
+    });
+  }
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    const asked = changed as ReadonlyMap<PropertyKey, unknown>;
+    if (asked.has("checked") && this.checked !== undefined) {
+      const kept = signsOn(this.checked.line, this.signs);
+      if (kept !== this.signs) this.signs = kept;
+    }
+    const { plan, day, signs, lastSeen } = this;
+    if (plan !== undefined && ["plan", "day", "signs", "lastSeen"].some((key) => asked.has(key)))
+      this.#trouble.ask({ plan, day, signs, lastSeen });
+  }
+
+  override updated(): void {
+    for (const list of this.renderRoot.querySelectorAll(".list")) setTabStop(list);
+  }
+
+  override render() {
+    const { plan, checked } = this;
+    if (plan === undefined) return nothing;
+    const { problems, isOld } = this.#trouble;
+    return html`
+      <h2>It is not working</h2>
+      <p>Say what you see, and likely causes come back ranked. What is told is kept while this page is open.</p>
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      ${
+        checked === undefined
+          ? html`<p role="status">Working the line out ...</p>`
+          : html`<div class="rest">${seenView(this.#room(plan, checked))}
+              <div class="told ${isOld ? "older" : ""}">${this.#told(this.#room(plan, checked))}</div></div>`
+      }
+      <headfall-how .plan=${plan} .checked=${checked} .room=${this.#trouble.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+    `;
+  }
+
+  #told(room: TroubleRoom) {
+    const { trouble } = room;
+    return html`${toldView(room)} ${this.#work()}
+      <div class="spoken" role="status">${trouble === undefined || this.#trouble.isOld ? nothing : spokenOf(room)}</div>
+      ${
+        trouble === undefined
+          ? room.signs.length === 0
+            ? html`<p>Nothing is told yet. One dry drinker, or a level that falls overnight, is enough to begin with.</p>`
+            : nothing
+          : html`${causesView(room, trouble)} ${lookView(room, trouble)} ${triedView(room, trouble)}`
+      }
+      <section class="cautions" aria-label="Cautions">${TROUBLE_CAUTIONS.map((line) => html`<p>${line}</p>`)}
+        <p>Nobody works under a full vessel on a stand that has not been proven.</p></section>`;
+  }
+
+  /** How far the ranking has come, where it takes a while. */
+  #work() {
+    const { progress, isOld, isStopped } = this.#trouble;
+    if (isStopped)
+      return html`<p class="work">The causes were not ranked. <button type="button" @click=${() => this.#trouble.goOn()}>Rank the causes</button></p>`;
+    if (!isOld || progress === undefined) return nothing;
+    return html`<div class="work" role="group" aria-label="Ranking the causes">
+      <span>Solving each cause ...</span>
+      <progress max="1" .value=${progress} aria-label="Causes solved"></progress>
+      <button type="button" @click=${() => this.#trouble.stop()}>Cancel</button>
+    </div>`;
+  }
+
+  #room(plan: Plan, { line }: Checked): TroubleRoom {
+    const { signs, system, lastSeen, jug } = this;
+    const drinker = line.drinkers.id.includes(jug.drinker) ? jug.drinker : (line.drinkers.id[0] ?? "");
+    const { trouble } = this.#trouble;
+    return { plan, line, signs, system, lastSeen, trouble, jug: { ...jug, drinker }, acts: this.#acts };
+  }
+
+  readonly #closeHow = (): void => {
+    this.how = undefined;
+  };
+
+  #tellJug(): void {
+    const reading = readJug(this.jug);
+    const id = this.jug.drinker || this.checked?.line.drinkers.id[0];
+    if (!reading.ok || id === undefined) {
+      this.jug = { ...this.jug, isTried: true };
+      return;
+    }
+    this.signs = withSign(this.signs, { look: "jug", at: "drinker", id, flow: reading.flow });
+    this.jug = { ...this.jug, isTried: false };
+  }
+
+  readonly #acts: TroubleActs = {
+    tell: (look, sees) => {
+      this.signs =
+        seenAt(this.signs, look) === sees
+          ? withoutSign(this.signs, look)
+          : withSign(this.signs, { ...look, sees });
+    },
+    tellAll: (looks, sees) => {
+      this.signs = withAnswerAtAll(this.signs, looks, sees);
+    },
+    answer: (look, sees, afterFilling) => {
+      this.signs = withSign(this.signs, { ...look, sees, ...(afterFilling ? { afterFilling } : {}) });
+    },
+    takeBack: (sign) => {
+      this.signs = withoutSign(this.signs, sign);
+    },
+    typeJug: (typed) => {
+      this.jug = { ...this.jug, ...typed };
+    },
+    tellJug: () => this.#tellJug(),
+    sayLastSeen: (seconds) => {
+      this.lastSeen = seconds;
+    },
+    clear: () => {
+      this.signs = [];
+      this.jug = EMPTY_JUG;
+    },
+  };
+}
+
+function spokenOf({ trouble, system }: TroubleRoom): string {
+  const first = trouble?.likely[0];
+  return first === undefined ? "" : `Likeliest: ${writeCause(first, system)}, ${writeChance(first.share)}.`;
+}
