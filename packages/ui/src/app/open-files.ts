@@ -1,7 +1,7 @@
 import { html } from "lit";
 import { problemsView } from "../line/problems-view.js";
+import { type Refusal, readFiles } from "../storage/read-plan-files.js";
 import type { Desk, Page } from "./desk.js";
-import { type Refusal, readFiles } from "./read-files.js";
 
 /** Adds the plans in the files to the list, opens the first, and tells which files were refused and why. */
 export async function openFiles(desk: Desk, page: Page, files: readonly File[]): Promise<void> {

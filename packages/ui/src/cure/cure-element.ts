@@ -11,10 +11,12 @@ import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { answerView } from "./answer-view.js";
+import { BesideController } from "./beside-controller.js";
+import { besideView } from "./beside-view.js";
 import { countsView } from "./counts-view.js";
 import { cureStyles } from "./cure.styles.js";
 import { CureController } from "./cure-controller.js";
-import type { CureActs, CuredRoom, CureRoom, Wanted } from "./room.js";
+import type { BesideRoom, CureActs, CuredRoom, CureRoom, KeptPlan, Wanted } from "./room.js";
 import { wantedView } from "./wanted-view.js";
 
 const AS_USUAL: Wanted = { by: undefined, standMost: undefined, margin: 0, weeks: undefined };
@@ -33,6 +35,7 @@ export class HeadfallCure extends LitElement {
     system: {},
     day: {},
     refusal: {},
+    keptPlans: { attribute: false },
     wanted: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, cureStyles];
@@ -47,10 +50,13 @@ export class HeadfallCure extends LitElement {
   declare day: string | undefined;
   /** Why the last edit was refused; empty when it was not. */
   declare refusal: string;
+  /** Gives the plans kept elsewhere, to be set beside this one; where it is left out, only files can be. */
+  declare keptPlans: (() => Promise<readonly KeptPlan[]>) | undefined;
   declare private wanted: Wanted;
 
   readonly #typing = new TypingController(this);
   readonly #cures = new CureController(this);
+  readonly #beside = new BesideController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
   /** What was taken last, until it is known what came of it; then what is said of that. */
   #taking: string | undefined;
@@ -63,11 +69,13 @@ export class HeadfallCure extends LitElement {
     this.system = "metric";
     this.day = undefined;
     this.refusal = "";
+    this.keptPlans = undefined;
     this.wanted = AS_USUAL;
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has("plan")) return;
+    this.#compare();
     if (changed.get("plan")?.shelf?.length !== this.plan?.shelf?.length) this.#typing.forgetUnder("shelf");
     this.#typing.planChanged();
     this.#said = this.#taking === undefined ? "" : `Done: ${this.#taking}. Undo takes it back.`;
@@ -81,15 +89,16 @@ export class HeadfallCure extends LitElement {
     const { problems, answer } = this.#cures;
     const stray = this.#typing.strayRefusal;
     return html`
-      <h2>What would make it work?</h2>
-      ${this.checked === undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
+      <h2>The smallest cure</h2>
+      ${this.checked === undefined || answer !== undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
       ${this.#askView(room)}
       <div role="status">${this.#said === "" ? nothing : html`<p>${this.#said}</p>`}</div>
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       <div class="rest">
         ${wantedView(room)}
-        <div class="told">${answer === undefined ? BEFORE : this.#told({ ...room, answer, isTaken: this.#isTaken })} ${CAUTIONS}</div>
+        <div class="told">${answer === undefined ? BEFORE : this.#told({ ...room, answer, isTaken: this.#isTaken })}
+          ${besideView(this.#besideRoom(plan))} ${CAUTIONS}</div>
       </div>
     `;
   }
@@ -115,6 +124,27 @@ export class HeadfallCure extends LitElement {
   #room(plan: Plan): CureRoom {
     const { system, wanted } = this;
     return { plan, system, wanted, typing: this.#typing, isWide: this.#width.matches, acts: this.#acts };
+  }
+
+  #besideRoom(plan: Plan): BesideRoom {
+    const { system, keptPlans } = this;
+    const { others, chosen, variants, isOld, problems } = this.#beside;
+    return {
+      ...{ plan, system, chosen, variants, isOld, problems },
+      others: others?.filter((other) => diffPlans(plan, other.plan).length > 0),
+      acts: {
+        list: keptPlans === undefined ? undefined : () => void this.#beside.list(keptPlans),
+        choose: (id, isChosen) => {
+          this.#beside.choose(id, isChosen);
+          this.#compare();
+        },
+        openFiles: (files) => void this.#beside.openFiles(files).then(() => this.#compare()),
+      },
+    };
+  }
+
+  #compare(): void {
+    if (this.plan !== undefined) this.#beside.compare(this.plan, this.day);
   }
 
   readonly #acts: CureActs = {

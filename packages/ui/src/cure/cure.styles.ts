@@ -17,6 +17,12 @@ export const cureStyles = css`
   .buttons { display: flex; flex-wrap: wrap; gap: 0.4rem; margin: 0.6rem 0; }
   button[aria-disabled="true"] { border-style: dashed; cursor: default; color: var(--_good); font-weight: 600; }
   .gives { list-style: none; padding: 0; }
+  .say details:first-child { border-top: 0; }
+  .pair { align-items: end; }
+  .file { display: inline-flex; align-items: center; position: relative; }
+  .file:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
+  .file input { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; font-size: 0; }
+  .best { border: 1px solid var(--_good); border-radius: 4px; padding: 0 0.3rem; color: var(--_good); font-size: 0.8rem; }
   .moments td { vertical-align: top; }
   thead th:first-child, th[scope="row"] { text-align: left; white-space: normal; }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
@@ -24,6 +30,7 @@ export const cureStyles = css`
     .figures div { grid-template-columns: minmax(0, 1fr); padding: 0.3rem 0; }
     .figures dt { font-size: 0.85rem; }
     .cards th[scope="row"] { grid-column: 1 / -1; font-weight: 700; }
+    .cards.beside tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards.weeks tr { grid-template-columns: minmax(0, 1fr); }
   }
   @media (min-width: 900px) {
@@ -35,6 +42,7 @@ export const cureStyles = css`
     .say, .buttons, .ask { display: none; }
     .rest { display: block; }
     .told details::details-content { content-visibility: visible; block-size: auto; }
+    .file { display: none; }
     .cure, table { break-inside: avoid; }
   }
 `;

@@ -48,6 +48,7 @@ export interface KeptPlan {
 
 /** What is set beside the plan in hand. */
 export interface BesideRoom {
+  readonly plan: Plan;
   readonly system: UnitSystem;
   /** Plans to choose from; undefined until they are asked for. */
   readonly others: readonly KeptPlan[] | undefined;
@@ -60,7 +61,8 @@ export interface BesideRoom {
 }
 
 export interface BesideActs {
-  readonly list: () => void;
+  /** Undefined where no plans are kept. */
+  readonly list: (() => void) | undefined;
   readonly choose: (id: string, isChosen: boolean) => void;
   readonly openFiles: (files: readonly File[]) => void;
 }

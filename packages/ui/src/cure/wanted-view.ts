@@ -28,7 +28,7 @@ export function wantedView(room: CureRoom) {
   const standMost = wanted.standMost ?? (system === "us" ? 5 * FOOT : STAND_MOST);
   const number = (event: Event) => Number((event.target as HTMLSelectElement).value);
   return html`<section class="say" aria-label="What counts">
-    <fieldset><legend>What counts</legend>
+    <details ?open=${room.isWide}><summary>What counts: ${saidOf(wanted, standMost, system)}</summary>
       ${choice(
         "cure-by",
         "As little as can be of",
@@ -49,9 +49,16 @@ export function wantedView(room: CureRoom) {
       ${choice("cure-margin", "Head to spare at least", lengths(MARGINS[system], wanted.margin, system), (event) => acts.want({ margin: number(event) }))}
       ${plan.pens === undefined ? nothing : weeksChoice(room)}
       ${standMost > HIGH ? html`<p class="note">A stand as high as that carries a great weight: have it designed and anchored by somebody who knows how.</p>` : nothing}
-    </fieldset>
+    </details>
     ${pricesView(room)}
   </section>`;
+}
+
+/** What counts as it stands, in a few words. */
+function saidOf({ by, margin }: CureRoom["wanted"], standMost: number, system: UnitSystem): string {
+  const length = (metres: number) => writeQuantity(metres, "length", system, 3);
+  const spare = margin === 0 ? "" : `, ${length(margin)} to spare`;
+  return `${by === undefined ? "cost" : MEASURES[by]}, stand to ${length(standMost)}${spare}`;
 }
 
 /** Above this a stand is no longer a matter of blocks and boards [m]; common practice, no source. */

@@ -1,5 +1,5 @@
 import { type Plan, type Problem, readPlan } from "@headfall/hydraulics";
-import { isBundle, isProblems, readBundle } from "../storage/plan-bundle.js";
+import { isBundle, isProblems, readBundle } from "./plan-bundle.js";
 
 /** What was found in the files: the plans, and for each file or part of one that is refused all that is wrong. */
 export interface ReadFiles {
