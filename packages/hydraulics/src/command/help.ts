@@ -40,7 +40,7 @@ PLAN is a plan file; - reads standard input.
   --stand-most 1.5m  cure: the highest stand to think of; --stand-step 5cm between heights
   --margin 5cm     cure: head that every drinker must have to spare
   --apply 1        cure: write the plan with that cure into the file named by --out
-  --most 4000      cure: plans that may be judged before the search ends
+  --most 1600      cure: plans that may be judged before the search ends
   --dry LIST       trouble: drinkers that give nothing when worked, "hen line 3-8, hen line 12"; also
                    --weak, --fine; --drips and --holds with nobody at them
   --level falls-overnight  trouble: also holds-overnight, does-not-fall, falls-less, falls-as-marked,

@@ -1,6 +1,7 @@
 import { createHeap } from "../numerics/heap.js";
 import type { CompareCosts, Cost } from "./cost.js";
 import { type CureSpace, costOf, type Picks } from "./cure-space.js";
+import { guessPlan } from "./first-guess.js";
 import type { Domains } from "./fronts.js";
 import type { BoundFinder } from "./relaxed.js";
 
@@ -42,7 +43,9 @@ interface Part {
 }
 
 /** Parts looked at before a search gives up, each some bounds. */
-const MOST_PARTS = 20_000;
+const MOST_PARTS = 3000;
+/** Plans judged in vain before some plan that works is looked for in a quick way, so that dearer parts can be dropped. */
+const GUESS_AFTER = 20;
 
 /**
  * The cheapest plan of a space that works, by branch and bound: always the part with the least bound is taken, the
@@ -57,6 +60,12 @@ export function searchSpace(searching: Searching): Searched {
   let judged = 0;
   let parts = 0;
   const limit = () => found?.cost ?? below;
+  const works = (picks: Picks) => {
+    judged += 1;
+    return searching.works(picks);
+  };
+  const cheaper = (guess: Found | undefined) =>
+    guess === undefined || (below !== undefined && compare(guess.cost, below) >= 0) ? undefined : guess;
   const enter = (domains: Domains) => {
     parts += 1;
     const least = domains.some((domain) => domain.length === 0) ? undefined : bound(domains);
@@ -79,9 +88,13 @@ export function searchSpace(searching: Searching): Searched {
     if (!mayGoOn() || parts > MOST_PARTS) return end(part.cost);
     const cost = costOf(space, part.picks);
     if (most === undefined || compare(cost, most) < 0) {
-      judged += 1;
-      if (searching.works(part.picks)) found = { picks: part.picks, cost };
+      if (works(part.picks)) found = { picks: part.picks, cost };
+      else if (found === undefined && judged === GUESS_AFTER)
+        found = cheaper(guessPlan({ ...searching, works }));
     }
+    // What has just been found may cost no more than the part's bound: then nothing in it, or behind it, is cheaper.
+    const now = limit();
+    if (now !== undefined && compare(part.cost, now) >= 0) break;
     for (const domains of divide(part)) enter(domains);
   }
   return end(undefined);

@@ -58,6 +58,7 @@ export type Change =
   | { readonly code: "regulator"; readonly run: string; readonly sets: number }
   | {
       readonly code: "headerTank";
+      readonly tank: string;
       readonly run: string;
       readonly at: string;
       readonly stand: number;

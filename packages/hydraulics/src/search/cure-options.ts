@@ -32,4 +32,4 @@ export const STAND_STEP: Readonly<Record<UnitSystem, number>> = { metric: 0.05, 
 /** Weeks ahead that are judged where birds grow. */
 export const WEEKS_AHEAD = 8;
 /** Plans judged before a search gives up; a few seconds for a line of some dozen drinkers. */
-export const MOST_JUDGED = 4000;
+export const MOST_JUDGED = 1600;

@@ -55,12 +55,13 @@ export type Picks = readonly number[];
  *
  * @param plan     the plan, maybe changed already by another remedy
  * @param options  heights to think of, and whose units are typed
- * @param free     whether pipes may change, and stands
+ * @param free     whether pipes may change (all, or those of some runs), and stands
+ * @param spent    what the plan itself has cost, where a remedy has changed it
  */
 export function buildCureSpace(
   plan: Plan,
   options: Pick<CureOptions, "standMost" | "standStep" | "system">,
-  free: { readonly pipes: boolean; readonly stands: boolean },
+  free: { readonly pipes: boolean | readonly number[]; readonly stands: boolean },
   spent: Cost = NO_COST,
 ): CureSpace {
   const [runIds, sourceIds] = [runNames(plan), sourceNames(plan)];
@@ -73,7 +74,7 @@ export function buildCureSpace(
         run: r,
         id: runIds[r],
         length,
-        options: free.pipes ? pipeOptions(plan, r, length) : [AS_IT_IS],
+        options: isFree(free.pipes, r) ? pipeOptions(plan, r, length) : [AS_IT_IS],
       };
     }),
     sources: plan.sources.map((_, s) => ({
@@ -83,6 +84,9 @@ export function buildCureSpace(
     })),
   };
 }
+
+const isFree = (pipes: boolean | readonly number[], run: number): boolean =>
+  typeof pipes === "boolean" ? pipes : pipes.includes(run);
 
 const AS_IT_IS: PipeOption = { pipe: undefined, cost: NO_COST, shelf: undefined };
 

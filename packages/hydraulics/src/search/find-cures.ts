@@ -1,5 +1,6 @@
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
+import { judgeLine } from "../judge/judge-line.js";
 import { buildLine } from "../model/build-line.js";
 import type { Searched } from "./branch-and-bound.js";
 import { type CompareCosts, type Cost, compareBy, NO_COST } from "./cost.js";
@@ -9,7 +10,9 @@ import { buildCureLines } from "./cure-lines.js";
 import { type CureOptions, MOST_JUDGED, STAND_MOST } from "./cure-options.js";
 import { closestOf, outcomeOf, requirementFor } from "./cure-outcome.js";
 import { buildCureSpace, hasPrices, planOf } from "./cure-space.js";
-import { buildRequirement, type Requirement } from "./requirement.js";
+import { type Relaxing, relaxationsOf } from "./relax.js";
+import { remediesFor } from "./remedies/all-remedies.js";
+import { buildRequirement, lineInScene, type Requirement } from "./requirement.js";
 import { type Effort, solveSpace } from "./solve-space.js";
 
 export type FindingCures =
@@ -32,7 +35,20 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
   const by = options.by ?? (hasPrices(plan) ? "money" : "parts");
   const before = outcomeOf(requirement, built.line);
   const search = beginSearch(requirement, options, compareBy(by));
-  if (!before.meets) for (const task of BASE) search.run({ ...task, plan, changes: [], spent: NO_COST });
+  if (!before.meets) {
+    for (const task of BASE) search.run({ ...task, plan, changes: [], spent: NO_COST });
+    const judged = judgeLine(lineInScene(requirement, built.line, requirement.scenes[0]));
+    const { system = "metric" } = options;
+    for (const { pipes, ...remedy } of remediesFor({
+      plan,
+      line: judged.line,
+      judged,
+      system,
+      margin: requirement.margin,
+    }))
+      for (const more of [false, true])
+        search.run({ ...remedy, pipes: more ? (pipes ?? true) : false, stands: more });
+  }
   return {
     ok: true,
     answer: {
@@ -42,7 +58,7 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
       standMost: options.standMost ?? STAND_MOST,
       before,
       ...search.answer(),
-      relaxations: [],
+      relaxations: before.meets || search.hasCure() ? [] : relaxationsOf(search.relaxing(plan)),
     },
   };
 }
@@ -50,7 +66,7 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
 /** A space to search: a plan, maybe changed by a remedy already, and what else may change. */
 interface Task {
   readonly kind: CureKind;
-  readonly pipes: boolean;
+  readonly pipes: boolean | readonly number[];
   readonly stands: boolean;
   readonly plan: Plan;
   readonly changes: readonly Change[];
@@ -62,6 +78,9 @@ const BASE: readonly Pick<Task, "kind" | "pipes" | "stands">[] = [
   { kind: "pipe", pipes: true, stands: false },
   { kind: "standAndPipe", pipes: true, stands: true },
 ];
+
+/** A remedy is searched with this part of what sizes and stands alone are. */
+const REMEDY_SHARE = 8;
 
 /** Runs searches one after another and keeps the best of each kind. */
 function beginSearch(requirement: Requirement, options: CureOptions, compare: CompareCosts) {
@@ -82,7 +101,7 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
     if (!building.ok) return;
     const { lines } = building;
     const own = requirementFor(requirement, task.plan);
-    effort.most = most;
+    effort.most = effort.judged + (task.changes.length === 0 ? most : most / REMEDY_SHARE);
     const known = cures.get(task.kind);
     const searched = solveSpace(lines, own, { compare, effort, below: known?.cost });
     reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, searched));
@@ -94,7 +113,7 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
     cures.set(task.kind, {
       kind: task.kind,
       cost,
-      changes: [...task.changes, ...changesOf(lines, picks)],
+      changes: joinChanges(task.changes, changesOf(lines, picks)),
       plan: planOf(space, picks),
       after,
       close: closestOf(after, line),
@@ -110,7 +129,25 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
       stopped: effort.isStopped(),
     };
   };
-  return { run, answer };
+  const relaxing = (plan: Plan): Relaxing => {
+    effort.most = effort.judged + most;
+    return { plan, requirement, options, compare, effort };
+  };
+  return { run, answer, relaxing, hasCure: () => cures.size > 0 };
+}
+
+/** The stand of a tank that comes new is part of its coming. */
+function joinChanges(first: readonly Change[], then: readonly Change[]): Change[] {
+  const stands = new Map(
+    then.flatMap((change) => (change.code === "stand" ? [[change.source, change.to] as const] : [])),
+  );
+  const tanks = new Set(first.flatMap((change) => (change.code === "headerTank" ? [change.tank] : [])));
+  return [
+    ...first.map((change) =>
+      change.code === "headerTank" ? { ...change, stand: stands.get(change.tank) ?? change.stand } : change,
+    ),
+    ...then.filter((change) => change.code !== "stand" || !tanks.has(change.source)),
+  ];
 }
 
 function joinReports(before: SearchReport | undefined, kind: CureKind, searched: Searched): SearchReport {
@@ -129,13 +166,14 @@ function joinReports(before: SearchReport | undefined, kind: CureKind, searched:
 /** At most so many are told. */
 const MOST_CURES = 6;
 
-/** In order of cost; one that does no more than another kind already does is told once. */
+/** In order of cost; one that does all that a cheaper one does, and more, is not told. */
 function shortList(cures: readonly Cure[], compare: CompareCosts): Cure[] {
   const sorted = [...cures].sort((a, b) => compare(a.cost, b.cost));
   const told: Cure[] = [];
   for (const cure of sorted) {
-    const isTold = told.some(({ changes }) => JSON.stringify(changes) === JSON.stringify(cure.changes));
-    if (!isTold && told.length < MOST_CURES) told.push(cure);
+    const done = new Set(cure.changes.map((change) => JSON.stringify(change)));
+    const isMore = told.some(({ changes }) => changes.every((change) => done.has(JSON.stringify(change))));
+    if (!isMore && told.length < MOST_CURES) told.push(cure);
   }
   return told;
 }

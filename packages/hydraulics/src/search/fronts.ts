@@ -4,7 +4,7 @@ import { buildLossTable, type LossTable, lossByTable } from "../solve/loss-table
 import type { FrictionLaw } from "../solve/solution.js";
 import { addCosts, type CompareCosts, type Cost, NO_COST } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
-import { type Ask, type Chain, type DemandTree, SLACK } from "./demand-tree.js";
+import { type Ask, type Asks, type Chain, type DemandForest, SLACK } from "./demand-forest.js";
 
 /**
  * What a part of the tree asks of the water above it, with some sizes in it: the head that must stand at its top for
@@ -28,7 +28,10 @@ export interface Taken {
 }
 
 /** Labels kept of one part; of more, neighbours are put together at the lesser of all their figures. */
-const MOST_LABELS = 60;
+const MOST_LABELS = 400;
+/** Where two parts meet, so many of each, if all pairs of them were more than can be looked at quickly. */
+const MOST_MEETING = 120;
+const MOST_PAIRS = MOST_MEETING * MOST_MEETING;
 
 /** Options that each run may still take, by position in the space. */
 export type Domains = readonly (readonly number[])[];
@@ -36,7 +39,7 @@ export type Domains = readonly (readonly number[])[];
 /** Finds, from the far ends to the sources, the fronts of every part: no label of a front is worse than another in all. */
 export interface FrontFinder {
   /** What hangs on a node: the labels of all below it, and of its own drinkers. */
-  atNode(node: number, domains: Domains): readonly Label[];
+  atNode(node: number, domains: Domains, asks: Asks): readonly Label[];
 }
 
 /**
@@ -46,34 +49,33 @@ export interface FrontFinder {
  * stands lower than this figure does not work. A wider pipe never raises the figure.
  */
 export function createFrontFinder(
-  tree: DemandTree,
+  forest: DemandForest,
   lines: CureLines,
   law: FrictionLaw,
   compare: CompareCosts,
 ): FrontFinder {
   const known = new Map<string, readonly Label[]>();
   const losses = lossesOf(lines, law);
-  const subtree = subtreesOf(tree);
-  const ofChain = (c: number, domains: Domains): readonly Label[] => {
-    const chain = tree.chains[c];
-    const key = `${c}|${subtree[c].map((run) => domains[run].join()).join("|")}`;
+  const subtree = subtreesOf(forest);
+  const ofChain = (c: number, domains: Domains, asks: Asks): readonly Label[] => {
+    const chain = forest.chains[c];
+    const key = `${c}|${asks.alike[c]}|${subtree[c].map((run) => domains[run].join()).join("|")}`;
     const before = known.get(key);
     if (before !== undefined) return before;
-    const under = atNode(chain.nodes[chain.nodes.length - 1], domains);
+    const under = atNode(chain.nodes[chain.nodes.length - 1], domains, asks);
     const labels = domains[chain.run].flatMap((option) => {
-      const cost = lines.space.runs[chain.run].options[option].cost;
-      return under.flatMap(
-        (label) => climb(tree, chain, label, { ...losses(chain.run, option), cost, option }) ?? [],
-      );
+      const { cost } = lines.space.runs[chain.run].options[option];
+      const laid: Laid = { lossOf: losses(chain.run, option), cost, option, asks };
+      return under.flatMap((label) => climb(forest, chain, label, laid) ?? []);
     });
     const front = frontOf(labels, compare);
     known.set(key, front);
     return front;
   };
-  const atNode = (node: number, domains: Domains): readonly Label[] => {
+  const atNode = (node: number, domains: Domains, asks: Asks): readonly Label[] => {
     let labels: readonly Label[] = [NOTHING];
-    for (const c of tree.below[node]) labels = meet(labels, ofChain(c, domains), compare);
-    return labels.map((label) => serve(tree, node, label));
+    for (const c of forest.below[node]) labels = meet(labels, ofChain(c, domains, asks), compare);
+    return labels.map((label) => serve(forest, asks, node, label));
   };
   return { atNode };
 }
@@ -89,18 +91,18 @@ const NOTHING: Label = {
 type LossOf = (segment: number, flow: number) => number;
 
 /** What a run loses with one of its options. */
-function lossesOf(lines: CureLines, law: FrictionLaw): (run: number, option: number) => { lossOf: LossOf } {
+function lossesOf(lines: CureLines, law: FrictionLaw): (run: number, option: number) => LossOf {
   const tables = new Map<Line, LossTable>();
   return (run, option) => {
     const line = lines.withOption(run, option);
     const table = tables.get(line) ?? buildLossTable(line, law);
     tables.set(line, table);
-    return { lossOf: (segment, flow) => lossByTable(line, table, segment, flow) };
+    return (segment, flow) => lossByTable(line, table, segment, flow);
   };
 }
 
 /** Runs of each chain and of all that hangs on it. */
-function subtreesOf({ chains, below }: DemandTree): number[][] {
+function subtreesOf({ chains, below }: DemandForest): number[][] {
   const runs: number[][] = chains.map(({ run }) => [run]);
   for (let c = chains.length - 1; c >= 0; c -= 1) {
     for (const node of chains[c].nodes) for (const under of below[node]) runs[c].push(...runs[under]);
@@ -112,16 +114,17 @@ interface Laid {
   readonly lossOf: LossOf;
   readonly cost: Cost;
   readonly option: number;
+  readonly asks: Asks;
 }
 
 /** A label carried up through a run; undefined where a regulator on it holds less than is needed beyond. */
 function climb(
-  tree: DemandTree,
+  forest: DemandForest,
   chain: Chain,
   label: Label,
-  { lossOf, cost, option }: Laid,
+  { lossOf, cost, option, asks }: Laid,
 ): Label | undefined {
-  const { topology, line } = tree;
+  const { topology, line } = forest;
   const { segments, points } = line;
   let { need, probe, flow } = label;
   for (let k = chain.nodes.length - 1; k >= 0; k -= 1) {
@@ -133,32 +136,34 @@ function climb(
     }
     const valve = kind === SEGMENT_KIND.oneWay ? segments.setting[s] : 0;
     if (flow > 0) need += valve + lossOf(s, flow);
-    if (probe > Number.NEGATIVE_INFINITY) probe += valve + lossOf(s, flow + tree.oneMore);
-    if (k > 0) ({ need, probe, flow } = serve(tree, chain.nodes[k - 1], { ...label, need, probe, flow }));
+    if (probe > Number.NEGATIVE_INFINITY) probe += valve + lossOf(s, flow + asks.oneMore);
+    if (k > 0)
+      ({ need, probe, flow } = serve(forest, asks, chain.nodes[k - 1], { ...label, need, probe, flow }));
   }
   const taken: Taken = { run: chain.run, option, below: label.taken, beside: undefined };
   return { need, probe, flow, cost: addCosts(label.cost, cost), taken };
 }
 
-/** A label with the drinkers that hang at a node itself. */
-function serve(tree: DemandTree, node: number, label: Label): Label {
-  const [working, idle] = [tree.atWork[node], tree.idle[node]];
-  if (working.length === 0 && idle.length === 0) return label;
-  const need = working.reduce((most, { floor }) => Math.max(most, floor), label.need);
-  const drawn = (flow: number, ask: Ask) =>
-    flow + flowOfDrinker(tree.line.drinkers, ask.drinker, Math.max(ask.head, need - ask.height));
-  return {
-    ...label,
-    need,
-    probe: idle.reduce((most, { floor }) => Math.max(most, floor), label.probe),
-    flow: working.reduce(drawn, label.flow),
-  };
+/**
+ * A label with the drinkers that hang at a node itself. Where one more bird must find its need, the head that stands
+ * without it is no less; so flows are those at the greater of the two.
+ */
+function serve({ line }: DemandForest, asks: Asks, node: number, label: Label): Label {
+  const [working, idle] = [asks.atWork[node], asks.idle[node]];
+  const floor = (most: number, { height, head }: Ask) => Math.max(most, height + head);
+  const probe = idle.reduce(floor, label.probe);
+  const need = working.reduce(floor, Math.max(label.need, probe));
+  const drawn = (flow: number, { drinker, height }: Ask) =>
+    flow + flowOfDrinker(line.drinkers, drinker, need - height);
+  return { ...label, need, probe, flow: working.reduce(drawn, label.flow) };
 }
 
 /** What two parts that hang on one node ask together. */
 function meet(some: readonly Label[], others: readonly Label[], compare: CompareCosts): readonly Label[] {
-  const both = some.flatMap((a) =>
-    others.map(
+  const isMany = some.length * others.length > MOST_PAIRS;
+  const [left, right] = isMany ? [thin(some, MOST_MEETING), thin(others, MOST_MEETING)] : [some, others];
+  const both = left.flatMap((a) =>
+    right.map(
       (b): Label => ({
         need: Math.max(a.need, b.need),
         probe: Math.max(a.probe, b.probe),
@@ -171,34 +176,53 @@ function meet(some: readonly Label[], others: readonly Label[], compare: Compare
   return some.length === 1 ? both : frontOf(both, compare);
 }
 
-/** Only labels that no other beats in cost and in all it asks; not more than can be carried on quickly. */
+/** Labels in order of cost, without those that another beats in cost and in all it asks; not more than can be carried on quickly. */
 function frontOf(labels: readonly Label[], compare: CompareCosts): readonly Label[] {
   const sorted = [...labels].sort((a, b) => compare(a.cost, b.cost) || a.need - b.need || a.probe - b.probe);
   const front: Label[] = [];
+  let lowest: Label | undefined;
   for (const label of sorted) {
-    if (!front.some((kept) => asksNoMore(kept, label))) front.push(label);
+    if (lowest !== undefined && asksNoMore(lowest, label)) continue;
+    if (front.slice(-LOOK_BACK).some((kept) => asksNoMore(kept, label))) continue;
+    front.push(label);
+    if (lowest === undefined || label.need < lowest.need) lowest = label;
   }
-  return front.length <= MOST_LABELS ? front : thin(front);
+  return thin(front, MOST_LABELS);
 }
+
+/** A label is held against the one that needs least, and against so many last ones: nearly all that are beaten are so by these. */
+const LOOK_BACK = 8;
 
 const asksNoMore = (a: Label, b: Label): boolean =>
   a.need <= b.need && a.probe <= b.probe && a.flow <= b.flow;
 
-/** Neighbours in cost as one label that costs no more and asks no more than any of them: still a bound for all. */
-function thin(front: readonly Label[]): readonly Label[] {
-  const size = Math.ceil(front.length / MOST_LABELS);
+/**
+ * Neighbours in cost put together, as one label that costs no more and asks no more than any of them: still a bound
+ * for all. Kept apart are those between which most head lies.
+ */
+function thin(front: readonly Label[], most: number): readonly Label[] {
+  if (front.length <= most) return front;
+  const gaps = front.map(({ need, probe }, k) =>
+    k === 0
+      ? Number.POSITIVE_INFINITY
+      : Math.abs(Math.max(front[k - 1].need, front[k - 1].probe) - Math.max(need, probe)),
+  );
+  const least = [...gaps].sort((a, b) => b - a)[most - 1];
   const thinned: Label[] = [];
-  for (let k = 0; k < front.length; k += size) {
-    const group = front.slice(k, k + size);
-    thinned.push({
-      ...group[0],
-      need: Math.min(...group.map(({ need }) => need)),
-      probe: Math.min(...group.map(({ probe }) => probe)),
-      flow: Math.min(...group.map(({ flow }) => flow)),
-    });
-  }
+  front.forEach((label, k) => {
+    const last = thinned.at(-1);
+    if (last === undefined || (gaps[k] >= least && thinned.length < most)) thinned.push(label);
+    else thinned[thinned.length - 1] = lesserOf(last, label);
+  });
   return thinned;
 }
+
+const lesserOf = (a: Label, b: Label): Label => ({
+  ...a,
+  need: Math.min(a.need, b.need),
+  probe: Math.min(a.probe, b.probe),
+  flow: Math.min(a.flow, b.flow),
+});
 
 /** Options taken in a label, by run; runs it says nothing of keep `picks`. */
 export function readTaken(taken: Taken | undefined, picks: number[]): void {

@@ -2,8 +2,8 @@ import type { FrictionLaw } from "../solve/solution.js";
 import { addCosts, type CompareCosts, type Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { CureSpace, Picks } from "./cure-space.js";
-import { type DemandTree, SLACK } from "./demand-tree.js";
-import { createFrontFinder, type Domains, type Label, readTaken } from "./fronts.js";
+import { type DemandForest, SLACK } from "./demand-forest.js";
+import { createFrontFinder, type Domains, type FrontFinder, type Label, readTaken } from "./fronts.js";
 
 /** The cheapest that some part of a space could possibly cost, and the plan that is the first to look at for it. */
 export interface Bound {
@@ -44,23 +44,22 @@ function cheapest(
  * label and a stand at which its water stands high enough.
  */
 export function boundByDemand(
-  tree: DemandTree,
+  forest: DemandForest,
   lines: CureLines,
   law: FrictionLaw,
   compare: CompareCosts,
 ): BoundFinder {
   const { runs, sources, spent } = lines.space;
-  const fronts = createFrontFinder(tree, lines, law, compare);
+  const fronts = createFrontFinder(forest, lines, law, compare);
   return (domains) => {
-    if (tree.isCutOff) return undefined;
+    if (forest.isCutOff) return undefined;
     const picks = domains.map((domain) => domain[0]);
     let cost = spent;
     for (let s = 0; s < sources.length; s += 1) {
-      const stands = domains[runs.length + s].filter((k) => tree.stands[s][k].allowed);
-      const found = cheapestPair(fronts.atNode(s, domains), stands, { tree, source: s, lines, compare });
+      const found = cheapestPair(fronts, domains, { forest, source: s, lines, compare });
       if (found === undefined) return undefined;
-      readTaken(found.label.taken, picks as number[]);
-      (picks as number[])[runs.length + s] = found.stand;
+      readTaken(found.label.taken, picks);
+      picks[runs.length + s] = found.stand;
       cost = addCosts(cost, found.cost);
     }
     return { cost, picks };
@@ -68,25 +67,32 @@ export function boundByDemand(
 }
 
 interface Pairing {
-  readonly tree: DemandTree;
+  readonly forest: DemandForest;
   readonly source: number;
   readonly lines: CureLines;
   readonly compare: CompareCosts;
 }
 
+/** Stands are tried from the cheapest on, until one alone costs more than the best pair. */
 function cheapestPair(
-  labels: readonly Label[],
-  stands: readonly number[],
-  { tree, source, lines, compare }: Pairing,
+  fronts: FrontFinder,
+  domains: Domains,
+  { forest, source, lines, compare }: Pairing,
 ): { readonly label: Label; readonly stand: number; readonly cost: Cost } | undefined {
   let best: { label: Label; stand: number; cost: Cost } | undefined;
-  const { options } = lines.space.sources[source];
-  for (const label of labels) {
-    const asked = Math.max(label.need, label.probe) - SLACK;
-    for (const stand of stands) {
-      if (tree.stands[source][stand].head < asked) continue;
+  const { runs, sources } = lines.space;
+  const { options } = sources[source];
+  const order = [...domains[runs.length + source]].sort((a, b) => compare(options[a].cost, options[b].cost));
+  for (const stand of order) {
+    if (best !== undefined && compare(options[stand].cost, best.cost) >= 0) break;
+    const { allowed, head, asks } = forest.standAt(source, stand);
+    if (!allowed) continue;
+    for (const label of fronts.atNode(source, domains, asks)) {
+      if (Math.max(label.need, label.probe) - SLACK > head) continue;
       const cost = addCosts(label.cost, options[stand].cost);
       if (best === undefined || compare(cost, best.cost) < 0) best = { label, stand, cost };
+      // Labels come in order of cost: the first that the stand serves is its cheapest.
+      break;
     }
   }
   return best;

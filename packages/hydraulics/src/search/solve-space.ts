@@ -3,7 +3,7 @@ import { type Searched, searchSpace, wholeOf } from "./branch-and-bound.js";
 import type { CompareCosts, Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { Picks } from "./cure-space.js";
-import { buildDemandTree } from "./demand-tree.js";
+import { buildDemandForest } from "./demand-forest.js";
 import { type BoundFinder, boundByCost, boundByDemand } from "./relaxed.js";
 import { judgeScene, type Requirement, type Scene } from "./requirement.js";
 
@@ -58,15 +58,38 @@ export function judgeOf(
   };
 }
 
-/** Of the bounds by either friction law, the one that is dearer for the whole space: either is a bound. */
+/**
+ * The dearest of several bounds, each of which is one: for the plan's own day and the last week asked for, and in each
+ * scene by the friction law that is dearer for the whole space.
+ */
 function tightestBound(lines: CureLines, requirement: Requirement, compare: CompareCosts): BoundFinder {
-  const [today] = requirement.scenes;
-  const tree = buildDemandTree(lines, requirement, today);
-  if (tree === undefined) return boundByCost(lines.space, compare);
+  const { scenes } = requirement;
+  const last = scenes[scenes.length - 1].week;
+  const bounds = scenes
+    .filter((scene, k) => k === 0 || (scene.week === last && last > 0))
+    .map((scene) => boundOfScene(lines, requirement, scene, compare));
+  return (domains) => {
+    let dearest = bounds[0](domains);
+    for (const bound of bounds.slice(1)) {
+      const other = dearest === undefined ? undefined : bound(domains);
+      if (other === undefined || dearest === undefined) return undefined;
+      if (compare(other.cost, dearest.cost) > 0) dearest = other;
+    }
+    return dearest;
+  };
+}
+
+function boundOfScene(
+  lines: CureLines,
+  requirement: Requirement,
+  scene: Scene,
+  compare: CompareCosts,
+): BoundFinder {
+  const forest = buildDemandForest(lines, requirement, scene);
+  if (forest === undefined) return boundByCost(lines.space, compare);
   const whole = wholeOf(lines.space);
-  const bounds = FRICTION_LAWS.map((law) => boundByDemand(tree, lines, law, compare));
-  const costs = bounds.map((bound) => bound(whole)?.cost);
-  const [first, second] = costs;
+  const bounds = FRICTION_LAWS.map((law) => boundByDemand(forest, lines, law, compare));
+  const [first, second] = bounds.map((bound) => bound(whole)?.cost);
   if (first === undefined) return bounds[0];
   return second === undefined || compare(second, first) >= 0 ? bounds[1] : bounds[0];
 }

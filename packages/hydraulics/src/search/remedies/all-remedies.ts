@@ -1,0 +1,20 @@
+import { feedFarEnd, feedMiddle } from "./feed-again.js";
+import { holdBack, putHeaderTank } from "./hold-back.js";
+import { letAirOut } from "./let-air-out.js";
+import { openTaps, openVents } from "./open-what-is-shut.js";
+import { changeDrinkers } from "./other-drinkers.js";
+import type { Ailing, Remedy } from "./remedy.js";
+
+/** Every change besides sizes and stands that may help an ailing plan; each by itself. */
+export function remediesFor(ailing: Ailing): Remedy[] {
+  return [
+    openTaps,
+    openVents,
+    letAirOut,
+    changeDrinkers,
+    holdBack,
+    putHeaderTank,
+    feedFarEnd,
+    feedMiddle,
+  ].flatMap((make) => make(ailing));
+}

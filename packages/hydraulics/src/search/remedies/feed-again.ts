@@ -1,0 +1,215 @@
+import { DEFAULTS } from "../../document/defaults.js";
+import {
+  drinkerGroupsOf,
+  type Plan,
+  type PlanDrinkerGroup,
+  type PlanRun,
+} from "../../document/plan-schema.js";
+import { runEnds, runNames, sourceNames } from "../../document/run-ends.js";
+import { buildLine } from "../../model/build-line.js";
+import { addCosts, costOfPipe } from "../cost.js";
+import { shelfOf, typedLength } from "../cure-space.js";
+import { type Ailing, bought, freshName, type Remedy, waysToRuns, withJointAt } from "./remedy.js";
+
+/** Groups that fail worst are fed again; so many of them are tried. */
+const MOST_RUNS = 3;
+
+/** A second run from the source to the far end of a run whose drinkers fail: the way closes to a ring. */
+export function feedFarEnd(ailing: Ailing): Remedy[] {
+  const { plan, line } = ailing;
+  return failingRuns(ailing).flatMap((run): Remedy[] => {
+    const points = line.runs[run].points;
+    const end = runEnds(plan)[run].to;
+    const there = { name: end, ...placeOf(ailing, points[points.length - 1]) };
+    return layFeed(ailing, {
+      kind: "secondFeed",
+      plan,
+      there,
+      run,
+      share: 1,
+      into: undefined,
+      along: undefined,
+    });
+  });
+}
+
+/** A second run from the source to the middle of a run whose drinkers fail. */
+export function feedMiddle(ailing: Ailing): Remedy[] {
+  const { plan, line } = ailing;
+  return failingRuns(ailing).flatMap((run): Remedy[] => {
+    const halves = cutInHalf(ailing, run);
+    if (halves === undefined) return [];
+    const [a, b] = [line.runs[run].points[0], line.runs[run].points[line.runs[run].points.length - 1]].map(
+      (p) => placeOf(ailing, p),
+    );
+    const there = {
+      name: halves.joint,
+      height: (a.height + b.height) / 2,
+      ground: Math.min((a.ground + b.ground) / 2, (a.height + b.height) / 2),
+    };
+    const into = runNames(plan)[run];
+    const along = line.runs[run].length / 2;
+    return layFeed(ailing, { kind: "feedMiddle", plan: halves.plan, there, run, share: 0.5, into, along });
+  });
+}
+
+const placeOf = ({ line }: Ailing, point: number) => ({
+  height: line.points.height[point],
+  ground: line.points.ground[point],
+});
+
+function failingRuns({ plan, line, judged }: Ailing): number[] {
+  const worst = new Map<number, number>();
+  judged.drinkers.forEach(({ verdict, margin }, d) => {
+    if (verdict !== "starves" && verdict !== "dry") return;
+    const run = line.drinkers.run[d];
+    worst.set(run, Math.min(worst.get(run) ?? 0, margin));
+  });
+  return [...worst]
+    .sort((a, b) => a[1] - b[1])
+    .map(([run]) => run)
+    .filter((run) => plan.runs[run].oneWay === undefined && plan.runs[run].regulator === undefined)
+    .slice(0, MOST_RUNS);
+}
+
+interface Feeding {
+  readonly kind: "secondFeed" | "feedMiddle";
+  readonly plan: Plan;
+  readonly there: { readonly name: string; readonly height: number; readonly ground: number };
+  readonly run: number;
+  /** How much of the run itself the new one lies beside. */
+  readonly share: number;
+  readonly into: string | undefined;
+  readonly along: number | undefined;
+}
+
+/** Lays a run of the same pipe beside those that lead there, as long as they are together. */
+function layFeed({ plan: old, line, system }: Ailing, feeding: Feeding): Remedy[] {
+  const { kind, there, run, share, into, along } = feeding;
+  const way = waysToRuns(old)[run];
+  if (way.length === 0) return [];
+  const length = way.reduce((sum, r) => sum + line.runs[r].length * (r === run ? share : 1), 0);
+  const source = sourceNames(old).find((name) => name === runEnds(old)[way[0]].from);
+  if (source === undefined) return [];
+  const pipe = old.runs[run].pipe ?? DEFAULTS.pipe.typed;
+  const id = freshName(feeding.plan, "second feed");
+  const feed = { id, from: source, to: there.name, length: typedLength(length, system), pipe };
+  const told = withJointAt(feeding.plan, there, system);
+  const ends = runEnds(told);
+  const laid = { ...told, runs: [...told.runs.map((one, r) => ({ ...one, ...ends[r] })), feed] };
+  const changed = withoutFallsTo(laid, there.name);
+  if (!buildLine(changed).ok) return [];
+  const pipeId = line.runs[run].pipeId;
+  const shelf = shelfOf(old)?.find((size) => size.pipe === pipeId) ?? {
+    pipe: pipeId,
+    price: undefined,
+    onHand: 0,
+  };
+  const joints = bought(into === undefined ? 1 : 2, old.prices?.joint);
+  return [
+    {
+      kind,
+      plan: changed,
+      changes: [{ code: "newRun", from: source, to: there.name, length, pipe: pipeId, into, along }],
+      spent: addCosts(costOfPipe(shelf, [length]), joints),
+      pipes: [changed.runs.length - 1],
+    },
+  ];
+}
+
+/** Falls of runs that end at a joint whose height is told now would say it twice. */
+function withoutFallsTo(plan: Plan, joint: string): Plan {
+  const ends = runEnds(plan);
+  return {
+    ...plan,
+    runs: plan.runs.map((run, r) => {
+      if (ends[r].to !== joint || run.fall === undefined) return run;
+      const { fall: _, ...rest } = run;
+      return rest;
+    }),
+  };
+}
+
+/** The plan with a run cut in two at its middle, each half with its drinkers; undefined where that is not so simple. */
+function cutInHalf(
+  { plan, line, system }: Ailing,
+  index: number,
+): { readonly plan: Plan; readonly joint: string } | undefined {
+  const run = plan.runs[index];
+  const groups = drinkerGroupsOf(run);
+  if (run.survey !== undefined || run.fittings !== undefined || groups.length !== 1) return undefined;
+  const middle = line.runs[index].length / 2;
+  const members = Array.from(line.drinkers.run.keys()).filter((d) => line.drinkers.run[d] === index);
+  const near = members.filter((d) => line.drinkers.along[d] <= middle);
+  if (near.length === 0 || near.length === members.length) return undefined;
+  const far = members.slice(near.length);
+  const joint = freshName(plan, `${runNames(plan)[index]} middle`);
+  const ends = runEnds(plan);
+  const [group] = groups;
+  const id = group.id ?? runNames(plan)[index];
+  const part = (which: readonly number[], from: number, name: string): PlanDrinkerGroup => {
+    const along = which.map((d) => line.drinkers.along[d] - from);
+    const { busiest: _, ordinary: __, ...kept } = group;
+    return {
+      ...kept,
+      id: name,
+      count: which.length,
+      first: typedLength(along[0], system),
+      ...(which.length > 1 ? { every: typedLength(along[1] - along[0], system) } : {}),
+      ...atWorkOf(group, which.length, members.length, which === far),
+    };
+  };
+  const half = typedLength(middle, system);
+  const { fall, ...plain } = run;
+  const first: PlanRun = { ...plain, ...ends[index], to: joint, length: half, drinkers: part(near, 0, id) };
+  const second: PlanRun = {
+    ...plain,
+    ...ends[index],
+    ...(fall === undefined ? {} : {}),
+    id: freshName(plan, `${runNames(plan)[index]} beyond`),
+    from: joint,
+    length: half,
+    drinkers: part(far, middle, freshName(plan, `${id} beyond`)),
+  };
+  const points = line.runs[index].points;
+  const end = points[points.length - 1];
+  const cut: Plan = {
+    ...plan,
+    runs: plan.runs.flatMap((one, r) => (r === index ? [first, second] : [{ ...one, ...ends[r] }])),
+    ...(plan.pens === undefined
+      ? {}
+      : { pens: plan.pens.map((pen) => reachBoth(pen, id, second, runNames(plan)[index])) }),
+  };
+  const told = withJointAt(
+    cut,
+    { name: ends[index].to, height: line.points.height[end], ground: line.points.ground[end] },
+    system,
+  );
+  return { plan: told, joint };
+}
+
+/** Those at work: as a share, of each half; as a number, the farthest first. */
+function atWorkOf(group: PlanDrinkerGroup, count: number, all: number, isFar: boolean) {
+  const share = (typed: number | string | undefined) => {
+    if (typeof typed !== "number") return typed;
+    return isFar ? Math.min(count, typed) : Math.max(0, typed - (all - count));
+  };
+  const [busiest, ordinary] = [share(group.busiest), share(group.ordinary)];
+  return {
+    ...(busiest === undefined ? {} : { busiest }),
+    ...(ordinary === undefined ? {} : { ordinary }),
+  };
+}
+
+type PlanPens = NonNullable<Plan["pens"]>;
+
+function reachBoth(pen: PlanPens[number], group: string, second: PlanRun, run: string): PlanPens[number] {
+  if (pen.drinkers === undefined) return pen;
+  const [beyond] = drinkerGroupsOf(second);
+  return {
+    ...pen,
+    drinkers: pen.drinkers.flatMap((name) =>
+      name === group || name === run ? [name, beyond.id ?? name] : [name],
+    ),
+  };
+}
