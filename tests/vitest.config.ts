@@ -47,7 +47,9 @@ export default defineConfig({
           name: "browser",
           include: ["tests/ui/browser/**/*.test.ts"],
           globalSetup: [here("browser/require-browser.ts")],
-          testTimeout: 20_000,
+          testTimeout: 30_000,
+          retry: 1,
+          expect: { poll: { timeout: 10_000 } },
           maxWorkers: 1,
           sequence: { groupOrder: 1 },
           browser: {
