@@ -1,6 +1,7 @@
 /** Registers the elements that follow the first verdict. */
 import { HeadfallAbove } from "./above/above-element.js";
 import { HeadfallQuantity } from "./fields/quantity-field.js";
+import { HeadfallMeasure } from "./measure/measure-element.js";
 import { HeadfallPart } from "./parts/part-element.js";
 import { HeadfallProfileHands } from "./profile/hands/hands-element.js";
 import { HeadfallSave } from "./sheet/save-element.js";
@@ -11,6 +12,7 @@ import { HeadfallHow } from "./verdicts/how-element.js";
 const elements: Readonly<Record<string, CustomElementConstructor>> = {
   "headfall-above": HeadfallAbove,
   "headfall-how": HeadfallHow,
+  "headfall-measure": HeadfallMeasure,
   "headfall-part": HeadfallPart,
   "headfall-plan-table": HeadfallPlanTable,
   "headfall-profile-hands": HeadfallProfileHands,
@@ -27,6 +29,7 @@ declare global {
   interface HTMLElementTagNameMap {
     "headfall-above": HeadfallAbove;
     "headfall-how": HeadfallHow;
+    "headfall-measure": HeadfallMeasure;
     "headfall-part": HeadfallPart;
     "headfall-plan-table": HeadfallPlanTable;
     "headfall-profile-hands": HeadfallProfileHands;

@@ -28,7 +28,11 @@ export interface Board {
   readonly store: PlanStore;
   readonly plan: Plan;
   readonly checked: Checked;
+  /** The plan that was checked, which the newest may be ahead of. */
+  readonly checkedPlan: Plan | undefined;
   readonly system: UnitSystem;
+  /** Today, where the page tells it; counts where the plan names no day. */
+  readonly day: string | undefined;
   readonly shown: Shown;
   readonly moment: MomentName;
   readonly view: BoardView;

@@ -15,7 +15,10 @@ import { cautionsView, defaultsView, fillingView } from "./findings-view.js";
 export function deepView(board: Board) {
   const { plan, checked, system, how, acts } = board;
   return html`
-    ${guard([board.tablesOf], () => drinkerView(board))} ${cautionsView(checked, system)} ${fillingView(board)}
+    ${guard([board.tablesOf], () => drinkerView(board))}
+    <headfall-measure .plan=${board.checkedPlan} .checked=${checked} .system=${system} .day=${board.day}
+      .lookedAt=${board.lookedAt}></headfall-measure>
+    ${cautionsView(checked, system)} ${fillingView(board)}
     ${guard([board.tablesOf], () => tablesView(board))}
     <section aria-labelledby="save" class="save">
       <h2 id="save">Save and print</h2>

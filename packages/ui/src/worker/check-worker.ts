@@ -1,5 +1,5 @@
-import { checkPlan } from "@headfall/hydraulics";
-import { type CheckRequest, stepsTo, type WorkerMessage } from "./protocol.js";
+import { checkPlan, FIRST_SAMPLES } from "@headfall/hydraulics";
+import { type CheckOutcome, type CheckRequest, stepsTo, type WorkerMessage } from "./protocol.js";
 
 /** Rest between two words about how far the work has come [ms]. */
 const TELL_EVERY_MS = 150;
@@ -15,6 +15,15 @@ addEventListener("message", (event: MessageEvent<CheckRequest>) => {
     tell({ turn, share });
   };
   for (const count of stepsTo(samples)) {
-    tell({ turn, outcome: checkPlan(plan, { samples: count, day, progress }), isCoarse: count !== samples });
+    const outcome = checkPlan(plan, { samples: count, day, progress });
+    const goesOn = count === samples && samples >= FIRST_SAMPLES && isUndecided(outcome);
+    tell({ turn, outcome, isCoarse: count !== samples || goesOn });
+    // While that is looked at, more plans are tried for those that it did not decide.
+    if (goesOn) tell({ turn, outcome: checkPlan(plan, { day, progress }), isCoarse: false });
   }
 });
+
+/** Whether more samples would tell which side of sure a verdict is on. */
+const isUndecided = (outcome: CheckOutcome): boolean =>
+  outcome.ok &&
+  outcome.checked.drinkers.some(({ certainty }) => certainty.kind !== "notSampled" && !certainty.isDecided);

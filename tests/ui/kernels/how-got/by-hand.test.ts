@@ -104,7 +104,7 @@ describe("howGotOf(drinker)", () => {
     expect(certainty.steps[0]!.filled).toMatch(/^\d+ \/ 40 = \d+ %$/);
     expect(certainty.parts!.caption).toContain("seed 1");
     expect(certainty.parts!.rows.map(({ cells }) => cells.join(": "))).toEqual(
-      expect.arrayContaining(["each measured height: ± 10 mm", "water levels, all together: ± 20 mm"]),
+      expect.arrayContaining(["each measured height: ± 10 mm", "water levels of a source: ± 20 mm"]),
     );
   });
 });

@@ -145,7 +145,7 @@ export function howCertainty(request: HowRequest, drinker: number): HowGot {
       ),
     ],
     parts: {
-      caption: `Varied at random, seed ${seed}; two standard deviations`,
+      caption: `Varied evenly over all they may be, seed ${seed}; two standard deviations`,
       columns: ["What", "How far"],
       rows: inputsVaried(request, drinker).map((cells) => ({ cells, value: 0 })),
     },
@@ -160,8 +160,11 @@ export function howCertainty(request: HowRequest, drinker: number): HowGot {
     notes: [
       inOwnUnits(writeCertainty(certainty), request.figures),
       "Each of these plans is solved anew by both laws. The same seed gives the same answer.",
+      certainty.isDecided
+        ? "So many tell which side of the line it is on: on the other side they would be less likely than one in a hundred."
+        : "So many do not yet tell which side of the line it is on.",
     ],
-    sources: ["hydraulic-institute-edb", "blackman-vigna-2021", "steele-2014"],
+    sources: ["hydraulic-institute-edb", "joe-kuo-2008", "burley-2020", "wichura-1988"],
   };
 }
 
@@ -177,7 +180,7 @@ function inputsVaried({ checked, plan, figures }: HowRequest, drinker: number): 
       `± ${lengthTyped(plan?.doubts?.heights ?? DEFAULTS.heightDoubt.typed, figures)}`,
     ],
     [
-      "water levels, all together",
+      "water levels of a source",
       `± ${lengthTyped(plan?.doubts?.level ?? DEFAULTS.levelDoubt.typed, figures)}`,
     ],
     ["Hazen-Williams C, all together", share(coefficient)],
