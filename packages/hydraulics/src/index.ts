@@ -187,7 +187,7 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
-export { CURE_FORMAT, writeCureDocument } from "./report/cure-document.js";
+export { CURE_FORMAT, writeCureDocument, writeFrontDocument } from "./report/cure-document.js";
 export {
   CURE_WORDS,
   writeChange,
@@ -283,6 +283,13 @@ export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
 export * from "./search/cure-answer.js";
 export { type CureOptions, STAND_MOST } from "./search/cure-options.js";
 export { type FindingCures, findCures } from "./search/find-cures.js";
+export {
+  type FindingFront,
+  type FrontAnswer,
+  type FrontPoint,
+  findFront,
+  MARGIN_STEP,
+} from "./search/find-front.js";
 export type { SceneReport, Spare } from "./search/requirement.js";
 export { TOGETHER } from "./simulate/crowd-load.js";
 export { deviceOf, TAKEN_IN } from "./simulate/crowd-want.js";

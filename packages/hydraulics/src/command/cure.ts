@@ -1,15 +1,17 @@
 import { writeFileSync } from "node:fs";
 import { writePlan } from "../document/check-document.js";
-import { writeCureDocument } from "../report/cure-document.js";
+import { writeCureDocument, writeFrontDocument } from "../report/cure-document.js";
 import { writeCureText } from "../report/cure-text.js";
+import { writeFrontText } from "../report/front-text.js";
 import { COST_MEASURES, type CostMeasure } from "../search/cost.js";
 import type { CureOptions } from "../search/cure-options.js";
 import { findCures } from "../search/find-cures.js";
+import { findFront } from "../search/find-front.js";
 import { readQuantity } from "../units/quantity.js";
 import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
-const OWN = ["by", "stand-most", "stand-step", "margin", "weeks", "most", "apply", "out"];
+const OWN = ["by", "stand-most", "stand-step", "margin", "weeks", "most", "front", "apply", "out"];
 
 /** `headfall cure PLAN`: exit status 0 when the plan works or can be made to, 1 when nothing was found. */
 export function runCure(args: readonly string[]): Promise<number> {
@@ -21,6 +23,9 @@ function answer({ plan, name, day, system, paint, own }: Asked): Answer {
   if ("fault" in options) return options;
   const apply = readApply(own);
   if ("fault" in apply) return apply;
+  const { front } = own;
+  if (front !== undefined)
+    return answerFront(front, { plan, name, system, paint }, { ...options, day, system });
   const finding = findCures(plan, { ...options, day, system });
   if (!finding.ok) return finding;
   const { cures, before } = finding.answer;
@@ -33,6 +38,24 @@ function answer({ plan, name, day, system, paint, own }: Asked): Answer {
     text: () => writeCureText(name, finding.answer, system, paint),
     document: () => writeCureDocument(name, finding.answer, system),
     status: before.meets || cures.length > 0 ? 0 : 1,
+  };
+}
+
+/** `--front margin` or `--front height`: what more money, or a higher stand, buys. */
+function answerFront(
+  front: string,
+  { plan, name, system, paint }: Pick<Asked, "plan" | "name" | "system" | "paint">,
+  options: CureOptions,
+): Answer {
+  if (front !== "margin" && front !== "height")
+    return { fault: `--front is margin or height, not ${JSON.stringify(front)}.` };
+  const finding = findFront(plan, options);
+  if (!finding.ok) return finding;
+  const points = front === "margin" ? finding.front.costAgainstMargin : finding.front.heightAgainstSize;
+  return {
+    text: () => writeFrontText(name, finding.front, front, system, paint),
+    document: () => writeFrontDocument(name, finding.front, system),
+    status: points.length > 0 ? 0 : 1,
   };
 }
 

@@ -39,6 +39,7 @@ PLAN is a plan file; - reads standard input.
   --by money       cure: what counts first; also parts or stand (money where the plan has prices, else parts)
   --stand-most 1.5m  cure: the highest stand to think of; --stand-step 5cm between heights
   --margin 5cm     cure: head that every drinker must have to spare
+  --front margin   cure: what more head to spare costs; height: what a higher stand saves in pipe
   --apply 1        cure: write the plan with that cure into the file named by --out
   --most 1600      cure: plans that may be judged before the search ends
   --dry LIST       trouble: drinkers that give nothing when worked, "hen line 3-8, hen line 12"; also

@@ -1,4 +1,5 @@
 import type { Cure, CureAnswer } from "../search/cure-answer.js";
+import type { FrontAnswer, FrontPoint } from "../search/find-front.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeChange, writeCureHeadline } from "./cure-sentences.js";
 
@@ -23,5 +24,24 @@ function documentOf({ changes, close, ...cure }: Cure, system: UnitSystem) {
     ...cure,
     changes: changes.map((change) => ({ ...change, words: writeChange(change, system) })),
     close: close ?? null,
+  };
+}
+
+/** A trade-off as a plain document, SI throughout. */
+export function writeFrontDocument(name: string, front: FrontAnswer, system: UnitSystem) {
+  const pointsOf = (points: readonly FrontPoint[]) =>
+    points.map(({ changes, ...point }) => ({
+      ...point,
+      changes: changes.map((change) => ({ ...change, words: writeChange(change, system) })),
+    }));
+  return {
+    format: "headfall front",
+    version: 1,
+    plan: { name },
+    by: front.by,
+    money: front.money ?? null,
+    proven: front.proven,
+    costAgainstMargin: pointsOf(front.costAgainstMargin),
+    heightAgainstSize: pointsOf(front.heightAgainstSize),
   };
 }

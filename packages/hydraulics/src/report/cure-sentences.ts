@@ -139,5 +139,5 @@ export function writeCureHeadline(answer: CureAnswer): string {
 }
 
 /** All that is to be done for a cure. */
-export const writeChanges = ({ changes }: Cure, system: UnitSystem): string =>
+export const writeChanges = ({ changes }: Pick<Cure, "changes">, system: UnitSystem): string =>
   changes.map((change) => writeChange(change, system)).join(" ");

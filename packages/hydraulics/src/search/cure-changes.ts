@@ -6,7 +6,9 @@ import type { Picks } from "./cure-space.js";
 export function changesOf({ space, present }: CureLines, picks: Picks): Change[] {
   const stands = space.sources.flatMap(({ id, options }, s): Change[] => {
     const { typed, height } = options[picks[space.runs.length + s]];
-    return typed === undefined ? [] : [{ code: "stand", source: id, from: options[0].height, to: height }];
+    return typed === undefined
+      ? []
+      : [{ code: "stand", source: id, from: present.sources[s].stand, to: height }];
   });
   const pipes = space.runs.flatMap(({ id, length, options }, r): Change[] => {
     const { pipe } = options[picks[r]];

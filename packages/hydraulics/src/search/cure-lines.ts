@@ -31,7 +31,7 @@ export function buildCureLines(space: CureSpace): LinesBuilding {
   if (!built.ok) return built;
   const nothing = [...space.runs.map(() => 0), ...space.sources.map(() => 0)];
   const byPipe = new Map<string, Line>();
-  const byStands = new Map<string, Line | undefined>([[space.sources.map(() => 0).join(), built.line]]);
+  const byStands = new Map<string, Line | undefined>();
   const withOption = (r: number, k: number): Line => {
     const { pipe } = space.runs[r].options[k];
     if (pipe === undefined) return built.line;

@@ -29,6 +29,8 @@ export interface Asks {
   readonly idle: readonly (readonly Ask[])[];
   /** Least flow one more bird draws [m3/s]. */
   readonly oneMore: number;
+  /** By node, the surface that a regulator right before it holds [m above datum]; infinite where there is none. */
+  readonly held: readonly number[];
   /** By chain, a number that is the same wherever all that hangs on it asks the same. */
   readonly alike: readonly number[];
   /** No source stands higher than this with its water [m above datum]. */
@@ -84,7 +86,7 @@ export function buildDemandForest(
 
 type Trees = Omit<DemandForest, "standAt">;
 
-const NO_ASKS: Asks = { atWork: [], idle: [], oneMore: 0, alike: [], most: 0 };
+const NO_ASKS: Asks = { atWork: [], idle: [], oneMore: 0, held: [], alike: [], most: 0 };
 
 /**
  * Fewest at work: by the crowd's own rule they are fewest where every drinker gives most, so with no friction anywhere
@@ -109,12 +111,13 @@ function demandByStand(
     const hung = hangInScene(requirement, alone, scene);
     const level = standLevel(hung, topology, source, requirement.margin);
     if (!level.allowed) return { ...level, asks: NO_ASKS };
-    const asks = gatherAsks(
+    const gathered = gatherAsks(
       lineInScene(requirement, withoutFriction(best), scene),
       topology,
       requirement.margin,
       most,
     );
+    const asks = { ...gathered, held: heldAt(hung, topology) };
     return { ...level, asks: { ...asks, alike: numberParts(asks, trees, alike) } };
   };
   return (source, option) => {
@@ -146,7 +149,12 @@ function highestStands(lines: CureLines): number[] {
   });
 }
 
-function gatherAsks(line: Line, topology: Topology, margin: number, most: number): Omit<Asks, "alike"> {
+function gatherAsks(
+  line: Line,
+  topology: Topology,
+  margin: number,
+  most: number,
+): Omit<Asks, "alike" | "held"> {
   const { drinkers } = line;
   const working = buildMoments(line).named.lowestBusiest.atWork;
   const atWork: Ask[][] = Array.from({ length: topology.nodeCount }, () => []);
@@ -161,6 +169,14 @@ function gatherAsks(line: Line, topology: Topology, margin: number, most: number
   return { atWork, idle, oneMore: Number.isFinite(oneMore) ? oneMore : 0, most };
 }
 
+/** Where a regulator sits at a source, its height goes with the stand. */
+const heldAt = ({ segments, points }: Line, { nodeCount, segment, point }: Topology): number[] =>
+  Array.from({ length: nodeCount }, (_, i) => {
+    const s = segment[i];
+    const isRegulator = s >= 0 && segments.kind[s] === SEGMENT_KIND.regulator;
+    return isRegulator ? points.height[point[i]] + segments.setting[s] : Number.POSITIVE_INFINITY;
+  });
+
 /** Numbers for the chains by all that is asked on them and below: only where a stand moves something does it differ. */
 function numberParts(
   asks: Omit<Asks, "alike">,
@@ -172,6 +188,7 @@ function numberParts(
     const parts = Array.from(chains[c].nodes, (node) => [
       asks.atWork[node],
       asks.idle[node],
+      asks.held[node],
       below[node].map((under) => numbers[under]),
     ]);
     const key = JSON.stringify([c, asks.oneMore, parts]);

@@ -37,17 +37,15 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
   const search = beginSearch(requirement, options, compareBy(by));
   if (!before.meets) {
     for (const task of BASE) search.run({ ...task, plan, changes: [], spent: NO_COST });
-    const judged = judgeLine(lineInScene(requirement, built.line, requirement.scenes[0]));
+    // What ails is looked for in the first state of affairs in which anything does.
+    const scene = requirement.scenes[before.scenes.findIndex(({ meets }) => !meets)];
+    const judged = judgeLine(lineInScene(requirement, built.line, scene));
     const { system = "metric" } = options;
-    for (const { pipes, ...remedy } of remediesFor({
-      plan,
-      line: judged.line,
-      judged,
-      system,
-      margin: requirement.margin,
-    }))
-      for (const more of [false, true])
-        search.run({ ...remedy, pipes: more ? (pipes ?? true) : false, stands: more });
+    const ailing = { plan, line: judged.line, judged, system, margin: requirement.margin };
+    for (const { pipes = true, ...remedy } of remediesFor(ailing)) {
+      search.run({ ...remedy, pipes: false, stands: false });
+      search.run({ ...remedy, pipes, stands: true });
+    }
   }
   return {
     ok: true,

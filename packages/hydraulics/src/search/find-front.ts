@@ -38,6 +38,8 @@ export type FindingFront =
 
 /** Margins of neighbours on the front lie at least this far apart [m]. */
 export const MARGIN_STEP = 0.005;
+/** A point is searched with this part of all that may be judged. */
+const SHARE_OF_POINT = 6;
 /** At most so many points of each. */
 const MOST_POINTS = 24;
 
@@ -96,7 +98,7 @@ function cheapestWith(
   const building = buildCureLines(space);
   if (!building.ok) return undefined;
   const { compare, effort } = search;
-  effort.most = effort.judged + search.most / MOST_POINTS;
+  effort.most = effort.judged + search.most / SHARE_OF_POINT;
   const requirement = { ...search.requirement, margin };
   const searched = solveSpace(building.lines, requirement, { compare, effort, below });
   if (!searched.proven) search.proven = false;

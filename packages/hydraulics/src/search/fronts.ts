@@ -125,16 +125,12 @@ function climb(
   { lossOf, cost, option, asks }: Laid,
 ): Label | undefined {
   const { topology, line } = forest;
-  const { segments, points } = line;
+  const { segments } = line;
   let { need, probe, flow } = label;
   for (let k = chain.nodes.length - 1; k >= 0; k -= 1) {
     const s = topology.segment[chain.nodes[k]];
-    const kind = segments.kind[s];
-    if (kind === SEGMENT_KIND.regulator) {
-      const held = points.height[segments.to[s]] + segments.setting[s];
-      if (Math.max(need, probe) > held + SLACK) return undefined;
-    }
-    const valve = kind === SEGMENT_KIND.oneWay ? segments.setting[s] : 0;
+    if (Math.max(need, probe) > asks.held[chain.nodes[k]] + SLACK) return undefined;
+    const valve = segments.kind[s] === SEGMENT_KIND.oneWay ? segments.setting[s] : 0;
     if (flow > 0) need += valve + lossOf(s, flow);
     if (probe > Number.NEGATIVE_INFINITY) probe += valve + lossOf(s, flow + asks.oneMore);
     if (k > 0)
