@@ -20,10 +20,12 @@ import { writeSigns, writeWhy } from "../../../packages/hydraulics/src/report/tr
 const PLACE: Partial<Record<string, CausePlace>> = {
   asDesigned: "line",
   moreDrunk: "line",
+  lessDrunk: "line",
   somethingElse: "line",
   jointApart: "point",
   airLocked: "point",
   givesLessThanThought: "group",
+  sealsWorn: "group",
 };
 
 const causeOf = (code: LikelyCause["code"], places: readonly string[]): LikelyCause => ({

@@ -18,8 +18,12 @@ function causeWords(cause: LikelyCause, system: UnitSystem): string {
       return `${where} holds less water than thought${below === undefined ? "" : `, perhaps ${length(below)} less`}`;
     case "moreDrunk":
       return "The birds drink more than the plan says: it is hotter, or there are more of them";
+    case "lessDrunk":
+      return "The birds drink less than the plan says: it is cooler, they are fewer, ill, or drink elsewhere";
     case "givesLessThanThought":
       return `The drinkers of ${where} give less than the plan takes them to${share(openShare)}`;
+    case "sealsWorn":
+      return `The seals of ${where} no longer hold: worn, or grit under them`;
     case "drinkerStuckOpen":
       return `${where} is stuck open and runs`;
     case "drinkerBlocked":
@@ -109,9 +113,18 @@ export function writeTodo(cause: LikelyCause): string[] {
       return [
         "Count the birds and look at the thermometer; put both into the plan and ask headfall lasts again. Much more or much less drunk than before is a matter for a vet.",
       ];
+    case "lessDrunk":
+      return [
+        "Look at the birds now, and work every drinker: birds that drink much less are ill or get no water. If neither is so, count them, look at the thermometer and for puddles, and put it into the plan. Ill birds are a matter for a vet.",
+      ];
     case "givesLessThanThought":
       return [
         `Hold a jug under one of them for a minute, and put what it gives into the plan (see "measure a drinker" in the guides).`,
+      ];
+    case "sealsWorn":
+      return [
+        `Flush the run of ${where} from its far end, and watch again. If they still drip: new seals, or less head on them (a lower stand, a regulator); headfall check tells how much they have.`,
+        "Change the wet litter: wet litter harms feet and lungs.",
       ];
     case "drinkerStuckOpen":
       return [cleanIt(where), "Change the wet litter: wet litter harms feet and lungs."];

@@ -24,3 +24,20 @@ export function supposeMoreDrunk(bench: Bench, mishaps: readonly Mishap[]): Supp
   );
   return { cause: { code: "moreDrunk", at: "line", id: "", index: 0 }, trials };
 }
+
+/** What the birds still drink when they are fewer, cooler, ill or drink elsewhere; common practice, no source. */
+const STILL_DRUNK = [0.6, 0.3];
+
+/** The birds drink less than the plan says; undefined for a plan without birds. */
+export function supposeLessDrunk(bench: Bench): Supposition | undefined {
+  const { flock } = bench.asked;
+  if (flock.pens.every(({ batches }) => batches.length === 0)) return undefined;
+  const trials = STILL_DRUNK.map((share): Trial => {
+    const pens = flock.pens.map((pen) => ({
+      ...pen,
+      batches: pen.batches.map((batch) => ({ ...batch, count: batch.count * share })),
+    }));
+    return { weight: 0.5, severity: {}, line: bench.line, isAlike: true, flock: { ...flock, pens } };
+  });
+  return { cause: { code: "lessDrunk", at: "line", id: "", index: 0 }, trials };
+}

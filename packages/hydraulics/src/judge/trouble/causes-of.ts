@@ -2,10 +2,11 @@ import type { Mishap } from "../../model/mishap.js";
 import { mishapsOf } from "../../model/mishaps-of.js";
 import { supposeAirAtHumps, supposeSags } from "./air-causes.js";
 import type { Bench } from "./bench.js";
-import { supposeMoreDrunk } from "./bird-causes.js";
+import { supposeLessDrunk, supposeMoreDrunk } from "./bird-causes.js";
 import { type Candidate, type CauseCode, FAULTY_PLAN, PRIORS } from "./cause.js";
 import { expectTrial } from "./expect-trial.js";
 import type { Expectation } from "./expectation.js";
+import { supposeWeakKinds, supposeWornSeals } from "./kind-causes.js";
 import { type Supposition, sourceAt, supposeMishap } from "./mishap-causes.js";
 import { supposeStoppage } from "./pipe-causes.js";
 import type { Sign } from "./signs.js";
@@ -39,11 +40,13 @@ export function causesOf(
   const suppositions = [
     asDesigned(bench),
     ...bench.line.runs.map((_, r) => supposeStoppage(bench, r, signs)),
-    ...givesLess(bench),
+    ...supposeWeakKinds(bench),
+    ...supposeWornSeals(bench),
     ...waterLow(bench),
     ...supposeSags(bench),
     supposeAirAtHumps(bench),
     supposeMoreDrunk(bench, mishaps),
+    supposeLessDrunk(bench),
     ...mishaps.filter((mishap) => isTried(mishap, drinkers)).map((mishap) => supposeMishap(bench, mishap)),
   ].filter((one) => one !== undefined);
   const places = placesByCode(suppositions);
@@ -115,20 +118,6 @@ function asDesigned(bench: Bench): Supposition {
       state(0.15, { atWork, levels: full }),
     ],
   };
-}
-
-/** Drinkers of a kind that pass less than the plan takes them to: the low end of their kind's range, and half of that. */
-function givesLess({ line }: Bench): Supposition[] {
-  return line.drinkers.groups.map((group, g) => ({
-    cause: { code: "givesLessThanThought", at: "group", id: group.id, index: g },
-    trials: [Math.min(0.7, group.flowLow), 0.5 * group.flowLow].map((openShare): Trial => {
-      const coefficient = line.drinkers.coefficient.map((k, d) =>
-        line.drinkers.group[d] === g ? k * openShare : k,
-      );
-      const weaker = { ...line, drinkers: { ...line.drinkers, coefficient } };
-      return { weight: 0.5, severity: { openShare }, line: weaker, isAlike: true };
-    }),
-  }));
 }
 
 /** Less water than was thought; of those that are filled by a round or a hose, that is told as not filled. */

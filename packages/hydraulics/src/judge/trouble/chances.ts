@@ -172,8 +172,15 @@ function nightChances({ nightFall, nightUsual, isKeptFull }: ExpectedSource): nu
   return yesNo(chanceAbove((1.7 * over) / SEEING.readingSpread));
 }
 
+/** What goes wrong may have gone wrong in the middle of the day that was measured: half of all times it is taken so. */
 function dayChances({ dayFall, dayUsual }: ExpectedSource): number[] {
   const ratio = (dayFall + SEEING.readingSpread) / (dayUsual + SEEING.readingSpread);
+  const later = fallChances((1 + ratio) / 2);
+  return fallChances(ratio).map((p, k) => 0.5 * p + 0.5 * later[k]);
+}
+
+/** Of a fall so many times that of the mark. */
+function fallChances(ratio: number): number[] {
   const notStill = above(ratio, SEEING.stillShare, SEEING.daySpread);
   const notLess = above(ratio, SEEING.lessShare, SEEING.daySpread);
   const faster = above(ratio, SEEING.fasterShare, SEEING.daySpread);

@@ -146,15 +146,16 @@ function placesOfPoint(line: Line, point: number): Omit<Leak, "flow">[] {
 function expectedSource(solved: Solved, i: number, usual: ExpectedSource | undefined): ExpectedSource {
   const { bench, trial, levels, idle, busy, flow, prepared } = solved;
   const source = trial.line.sources[i];
-  const leak = Math.max(0, idle.sourceFlow[i]);
+  const drips = drippedFrom(solved, i);
+  const leak = Math.max(0, idle.sourceFlow[i]) + drips;
   const leakAt = (level: number) => {
     if (level === levels[i]) return leak;
     const heads = solved.heads.slice();
     heads[i] += level - levels[i];
-    return Math.max(0, reachState(prepared, momentOf(heads, bench.nobody)).sourceFlow[i]);
+    return drips + Math.max(0, reachState(prepared, momentOf(heads, bench.nobody)).sourceFlow[i]);
   };
   const falling = fallingLevel(source, levels[i], leakAt);
-  const ordinary = busy.sourceFlow[i] - leak;
+  const ordinary = busy.sourceFlow[i] - Math.max(0, idle.sourceFlow[i]);
   const drawn = drawnFrom(bench, trial.flock ?? bench.asked.flock, i, { flow, ordinary });
   const isFilled = trial.notFilled !== i;
   const hose = isFilled ? filledBy(bench, i) : 0;
@@ -171,6 +172,19 @@ function expectedSource(solved: Solved, i: number, usual: ExpectedSource | undef
     below: isEmpty ? Number.POSITIVE_INFINITY : bench.levels[i] - levels[i],
     isKeptFull: hose > 0,
   };
+}
+
+/** What drinkers that drip lose, shared by the sources that are not themselves fed by the line [m3/s]. */
+function drippedFrom(solved: Solved, i: number): number {
+  const { line } = solved.trial;
+  if (line.sources[i].feed !== undefined) return 0;
+  const roots = line.sources.filter(({ feed }) => feed === undefined).length;
+  let dripping = 0;
+  for (let d = 0; d < line.drinkers.count; d += 1) {
+    const over = overSealOf(solved, d);
+    if (over > 0 && over < Number.POSITIVE_INFINITY) dripping += 1;
+  }
+  return (dripping * DRIP.expect) / roots;
 }
 
 /** What flows into a source of itself while it is not full: through a hose, or the float valve of a header tank [m3/s]. */

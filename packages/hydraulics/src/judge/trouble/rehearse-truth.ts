@@ -4,8 +4,9 @@ import type { Random } from "../../numerics/random.js";
 import { findLowestWays } from "../lowest-ways.js";
 import { pointsBeyond, supposeAirAtHumps } from "./air-causes.js";
 import { type Bench, benchOf } from "./bench.js";
-import { supposeMoreDrunk } from "./bird-causes.js";
+import { supposeLessDrunk, supposeMoreDrunk } from "./bird-causes.js";
 import type { Cause } from "./cause.js";
+import { supposeWeakKinds, supposeWornSeals } from "./kind-causes.js";
 import { runAt, sourceAt, supposeMishap } from "./mishap-causes.js";
 import { withNarrow, withShutAt } from "./pipe-causes.js";
 import type { Trial } from "./trial.js";
@@ -49,8 +50,6 @@ export function mayHappen(bench: Bench): readonly ((built: Bench, random: Random
   const { line, asked } = bench;
   const all = mishapsOf(asked.plan, line, asked.flock);
   const mishaps = all.filter((mishap) => supposeMishap(bench, mishap) !== undefined);
-  const more = supposeMoreDrunk(bench, all);
-  const air = supposeAirAtHumps(bench);
   return [
     ...mishaps.map((mishap) => (built: Bench, random: Random) => {
       const supposed = supposeMishap(built, mishap);
@@ -63,24 +62,24 @@ export function mayHappen(bench: Bench): readonly ((built: Bench, random: Random
     ...line.runs.flatMap(({ length }, r) =>
       length < 2 ? [] : [(built: Bench, random: Random) => sag(built, r, random)],
     ),
-    ...(more === undefined
-      ? []
-      : [
-          (built: Bench, random: Random) => ({
-            bench: built,
-            cause: more.cause,
-            trial: { ...drawTrial(more.trials, random), line: built.line },
-          }),
-        ]),
-    ...(air === undefined
-      ? []
-      : [
-          (built: Bench, random: Random) => ({
-            bench: built,
-            cause: air.cause,
-            trial: { ...drawTrial(air.trials, random), line: built.line },
-          }),
-        ]),
+    ...[supposeMoreDrunk(bench, all), supposeLessDrunk(bench), supposeAirAtHumps(bench)].flatMap(
+      (supposed) =>
+        supposed === undefined
+          ? []
+          : [
+              (built: Bench, random: Random) => ({
+                bench: built,
+                cause: supposed.cause,
+                trial: { ...drawTrial(supposed.trials, random), line: built.line },
+              }),
+            ],
+    ),
+    ...[supposeWeakKinds, supposeWornSeals].flatMap((suppose) =>
+      line.drinkers.groups.map((_, g) => (built: Bench, random: Random) => {
+        const { cause, trials } = suppose(built)[g];
+        return { bench: built, cause, trial: drawTrial(trials, random) };
+      }),
+    ),
     ...line.sources.flatMap((source, i) =>
       asked.refills[i].kind !== "none" || source.feed !== undefined
         ? []
