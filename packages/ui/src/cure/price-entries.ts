@@ -79,7 +79,7 @@ export function shelfChoice({ shelf = [], runs }: Plan): Entry {
       { label: "Other pipe", options: options(false) },
     ],
     change: (pipe) =>
-      pipe === "" ? undefined : set(["shelf", shelf.length], { pipe }, `${shelfName(pipe)} on the shelf`),
+      pipe === "" ? undefined : set(["shelf"], [...shelf, { pipe }], `${shelfName(pipe)} on the shelf`),
   };
 }
 

@@ -17,5 +17,5 @@ export function bringIn(plan: Plan, diff: PlanDiff, what: string): Edited {
 }
 
 /** A list that has become longer is told whole; what it left alone stays the very same part. */
-const shared = <Part>(before: readonly Part[], after: readonly Part[]): Part[] =>
-  after.map((part) => before.find((each) => isSameValue(each, part)) ?? part);
+const shared = <Part>(before: Part[], after: Part[]): Part[] =>
+  after === before ? before : after.map((part) => before.find((each) => isSameValue(each, part)) ?? part);
