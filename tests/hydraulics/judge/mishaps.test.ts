@@ -11,8 +11,9 @@ import { mishapsOf } from "../../../packages/hydraulics/src/model/mishaps-of.js"
 import { timeToDrainUpright } from "../../../packages/hydraulics/src/physics/draining.js";
 import type { PlanData } from "../../arbitraries/plans.js";
 import { asked, planWithPens } from "../../laws/asked-plans.js";
+import { cases } from "../../runner/cases.js";
 
-const CASES = Number(process.env["HEADFALL_CASES"] ?? 3);
+const CASES = cases(2);
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
 
 const every = (value: unknown, visit: (number: number, path: string) => void, path = ""): void => {
@@ -81,7 +82,7 @@ describe("a mishap run through line and time", () => {
           ]);
         }
       }),
-      { numRuns: CASES },
+      CASES,
     );
   });
 

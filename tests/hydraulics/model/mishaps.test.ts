@@ -10,6 +10,7 @@ import { flockWithMishap, withMishap } from "../../../packages/hydraulics/src/mo
 import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
 import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
 import { type PlanData, randomPlan } from "../../arbitraries/plans.js";
+import { cases } from "../../runner/cases.js";
 
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
 
@@ -121,7 +122,7 @@ describe("withMishap", () => {
           }
         }
       }),
-      { numRuns: 40 },
+      cases(15),
     );
   });
 

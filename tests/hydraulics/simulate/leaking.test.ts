@@ -7,6 +7,7 @@ import { timeBetween } from "../../../packages/hydraulics/src/simulate/leak-piec
 import { storeOf } from "../../../packages/hydraulics/src/simulate/store.js";
 import { type PlanData, randomPlan } from "../../arbitraries/plans.js";
 import { asked } from "../../laws/asked-plans.js";
+import { cases } from "../../runner/cases.js";
 
 const DAY = 86_400;
 const AREA = 1e-5;
@@ -27,7 +28,14 @@ const tank = (source: PlanData = {}): PlanData => ({
 /** An opening in the bottom of the first source, or of another shape, with nobody drinking but what drips. */
 function drained(
   data: PlanData,
-  { area = AREA, drips = 0, refill = { kind: "none" } as Refill, lasts = 5 * DAY, height = 0 } = {},
+  {
+    area = AREA,
+    drips = 0,
+    refill = { kind: "none" } as Refill,
+    lasts = 5 * DAY,
+    height = 0,
+    dryAt = 0,
+  } = {},
 ) {
   const { judged, flock, fullVolumes } = asked(data);
   const { line } = judged;
@@ -45,7 +53,7 @@ function drained(
     leak,
     pens: [],
     // A drinker at the bottom, so that what drips can take all.
-    dryBelow: [{ drinker: 0, surface: source!.base }],
+    dryBelow: [{ drinker: 0, surface: source!.base + dryAt }],
     shortBelow: [],
   };
   return drawDown(line, { ...flock, pens: [] }, [pool], {
@@ -100,6 +108,22 @@ describe("a pool that leaks", () => {
     expect(drawdown.balance.left).toBeCloseTo(drawdown.balance.start, 12);
   });
 
+  it("stays at its last drinker where a hose gives more than leaks and less than is wanted: it is dry once", () => {
+    const flow = 1e-6;
+    const drawdown = drained(tank(), {
+      area: 1e-7,
+      drips: 2e-6,
+      dryAt: 0.3,
+      refill: { kind: "hose", flow },
+      lasts: 30 * DAY,
+    });
+    const { balance, events, levels } = drawdown;
+    expect(levels.at(-1)!.volumes[0]! / ((Math.PI / 4) * 0.25)).toBeCloseTo(0.3, 9);
+    expect(events.filter(({ kind }) => kind === "drinkerDry")).toHaveLength(1);
+    expect(balance.poured).toBeCloseTo(flow * 30 * DAY, 9);
+    expect(balance.start + balance.poured - balance.drawn - balance.left).toBeCloseTo(0, 12);
+  });
+
   it("with an opening that is larger never lasts longer, in any vessel; and keeps its litres", () => {
     fc.assert(
       fc.property(
@@ -122,7 +146,7 @@ describe("a pool that leaks", () => {
           expect(emptied(large!)).toBeLessThanOrEqual(emptied(small!) * (1 + 1e-9));
         },
       ),
-      { numRuns: 10 },
+      cases(6),
     );
   });
 });

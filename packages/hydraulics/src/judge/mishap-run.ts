@@ -145,10 +145,12 @@ function firstMove({ pools, drawdown }: MishapRun, { pens }: Flock): Move | unde
     if (event.kind !== "penShort") continue;
     const { time, pen, pool } = event;
     const hasOther = pools.some((one, k) => k !== pool && one.pens.some((shared) => shared.pen === pen));
+    if (!hasOther) continue;
+    const mine = new Set(pens[pen].drinkers);
     const drinkers = pools[pool].dryBelow
       .map(({ drinker }) => drinker)
-      .filter((drinker) => pens[pen].drinkers.includes(drinker));
-    if (hasOther && drinkers.length > 0) return { time, pen, pool, drinkers };
+      .filter((drinker) => mine.has(drinker));
+    if (drinkers.length > 0) return { time, pen, pool, drinkers };
   }
   return undefined;
 }

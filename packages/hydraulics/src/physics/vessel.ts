@@ -1,4 +1,4 @@
-import { buildMonotoneCurve } from "../numerics/monotone-curve.js";
+import { buildMonotoneCurve, type MonotoneCurve } from "../numerics/monotone-curve.js";
 import { requireNotNegative, requirePositive } from "../numerics/require-number.js";
 import { findRoot } from "../numerics/root.js";
 
@@ -91,7 +91,7 @@ export function volumeAtLevel(shape: VesselShape, level: number): number {
     case "box":
       return shape.length * shape.width * h;
     case "table":
-      return buildMonotoneCurve(shape.levels, shape.volumes).at(h);
+      return curveOfTable(shape).at(h);
   }
 }
 
@@ -158,7 +158,7 @@ export function surfaceAtLevel(shape: VesselShape, level: number): number {
     case "box":
       return shape.length * shape.width;
     case "table":
-      return buildMonotoneCurve(shape.levels, shape.volumes).slopeAt(h);
+      return curveOfTable(shape).slopeAt(h);
   }
 }
 
@@ -206,8 +206,19 @@ export function wettedAreaAtLevel(shape: VesselShape, level: number): number {
 const coneArea = (one: number, other: number, height: number): number =>
   Math.PI * (one + other) * Math.hypot(height, other - one);
 
-function wettedAreaOfTable(shape: VesselShape & { kind: "table" }, level: number): number {
+/** Curves of tables met, each built once: a vessel is asked for thousands of levels, and shapes never change. */
+const CURVES = new WeakMap<VesselShape, MonotoneCurve>();
+
+function curveOfTable(shape: VesselShape & { kind: "table" }): MonotoneCurve {
+  const known = CURVES.get(shape);
+  if (known !== undefined) return known;
   const curve = buildMonotoneCurve(shape.levels, shape.volumes);
+  CURVES.set(shape, curve);
+  return curve;
+}
+
+function wettedAreaOfTable(shape: VesselShape & { kind: "table" }, level: number): number {
+  const curve = curveOfTable(shape);
   const radiusAt = (h: number): number => Math.sqrt(curve.slopeAt(h) / Math.PI);
   let area = curve.slopeAt(0);
   for (let row = 1; row < shape.levels.length && shape.levels[row - 1]! < level; row++) {

@@ -17,14 +17,14 @@ export interface LeakPieces {
   readonly flow: Float64Array;
 }
 
-/** Places besides those at which something happens. */
+/** Places besides those where the height bends. */
 const EVEN_PLACES = 48;
 
-/** @param also  drawn where something happens on the way: a drinker dry, the level at the foot of an air tube [m³] */
-export function layLeak(pool: Pool, leak: PoolLeak, also: readonly number[]): LeakPieces {
+/** @param bends  drawn where the height bends: the level at the foot of an air tube, another vessel begins to give [m³] */
+export function layLeak(pool: Pool, leak: PoolLeak, bends: readonly number[]): LeakPieces {
   const most = drawnAt(pool, leak.endsAt);
   const even = Array.from({ length: EVEN_PLACES + 1 }, (_, k) => most * (1 - (1 - k / EVEN_PLACES) ** 2));
-  const inside = also.filter((drawn) => drawn > 0 && drawn < most);
+  const inside = bends.filter((drawn) => drawn > 0 && drawn < most);
   const drawn = Float64Array.from([...new Set([...even, ...inside])].sort((a, b) => a - b));
   return {
     most,
@@ -38,7 +38,7 @@ export const rootOf = (most: number, drawn: number): number =>
   most <= 0 ? 0 : Math.sqrt(Math.max(0, 1 - drawn / most));
 
 /** The piece that begins at a place or holds it: index of its first place. */
-export function pieceAt({ drawn }: LeakPieces, at: number): number {
+function pieceAt({ drawn }: LeakPieces, at: number): number {
   let low = 0;
   let high = drawn.length - 1;
   while (high - low > 1) {
@@ -56,6 +56,14 @@ export function leakAt(pieces: LeakPieces, at: number): number {
   const k = pieceAt(pieces, at);
   const share = (root[k] - rootOf(most, at)) / (root[k] - root[k + 1]);
   return flow[k] + Math.min(1, Math.max(0, share)) * (flow[k + 1] - flow[k]);
+}
+
+/** The end of the piece that it is in, downwards (more drawn) or upwards [m³]. */
+export function endOfPiece(pieces: LeakPieces, at: number, isDraining: boolean): number {
+  const { drawn } = pieces;
+  const k = pieceAt(pieces, at);
+  if (isDraining) return drawn[k + 1];
+  return drawn[k] < at ? drawn[k] : drawn[Math.max(0, k - 1)];
 }
 
 /**

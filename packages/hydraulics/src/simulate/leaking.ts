@@ -1,5 +1,5 @@
 import type { DrawdownEvent } from "./drawn-pool.js";
-import { type LeakPieces, leakAt, pieceAt, rootOf, timeBetween } from "./leak-pieces.js";
+import { endOfPiece, type LeakPieces, leakAt, rootOf, timeBetween } from "./leak-pieces.js";
 import { crossBetween, forget, type Standing } from "./standing.js";
 
 /** A stretch of even draw. */
@@ -22,8 +22,8 @@ export interface Moved {
 
 /**
  * A pool with a leak through a stretch of even draw: out goes what birds take and what leaks at the height the water
- * stands, in comes what a hose gives. It moves from place to place of the leak's law, each step exact on that law, so
- * what happens at a place happens at its own time.
+ * stands, in comes what a hose gives. It moves from place to place of the leak's law and of what happens on the way,
+ * each step exact on that law, so what happens at a place happens at its own time.
  */
 export function leakThrough(
   one: Standing,
@@ -31,23 +31,24 @@ export function leakThrough(
   stretch: Stretch,
   events: DrawdownEvent[],
 ): Moved {
-  const { hose, from, to } = stretch;
+  const { from, to } = stretch;
   const moved = { drawn: 0, poured: 0, lost: 0 };
   let time = from;
   // Each step ends at a place or the end; there are no more steps than places, once up and once down.
-  for (let step = 0; time < to && step < 4 * (pieces.drawn.length + one.places.length) + 8; step += 1) {
-    const taken = one.drawn < one.birdsAll ? stretch.rate : 0;
-    const next = stepFrom(one, pieces, { taken, hose, most: to - time });
-    const out = next.drawn - one.drawn + next.poured;
-    const drunk = Math.min(out, Math.max(0, taken - one.pool.drips) * next.lasts);
+  const most = 4 * (pieces.drawn.length + one.places.length) + 8;
+  for (let step = 0; time < to && step < most; step += 1) {
+    const next = stepFrom(one, pieces, stretch, to - time);
+    const before = one.drawn;
+    const out = next.drawn - before + next.poured;
     moved.drawn += out;
     moved.poured += next.poured;
-    moved.lost += Math.max(0, out - drunk);
-    const isFilling = next.drawn < one.drawn;
+    moved.lost += Math.max(0, out - Math.min(out, next.drunk));
     one.drawn = next.drawn;
     time = next.lasts >= to - time ? to : time + next.lasts;
-    if (isFilling) forget(one);
-    else crossBetween(one, { before: one.drawn, rate: 0, from: time }, events);
+    if (next.drawn < before) {
+      if (placeFrom(one, before) === before) forget(one);
+    } else if (placeFrom(one, next.drawn) === next.drawn)
+      crossBetween(one, { before: one.drawn, rate: 0, from: time }, events);
   }
   return moved;
 }
@@ -56,61 +57,85 @@ interface Step {
   readonly drawn: number;
   readonly lasts: number;
   readonly poured: number;
+  /** By birds, of what left the pool [m³]. */
+  readonly drunk: number;
 }
 
 /** To the next place, up or down, or as far as the time goes. */
-function stepFrom(
-  one: Standing,
-  pieces: LeakPieces,
-  { taken, hose, most }: { readonly taken: number; readonly hose: number; readonly most: number },
-): Step {
+function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, most: number): Step {
   const leak = leakAt(pieces, one.drawn);
+  const isDry = one.drawn >= one.birdsAll;
+  const taken = isDry ? 0 : rate;
+  const bird = Math.max(0, taken - one.pool.drips);
   const net = taken + leak - hose;
-  if (one.drawn <= 0 && net <= 0) return { drawn: 0, lasts: most, poured: (taken + leak) * most };
-  if (one.drawn >= one.all && net >= 0) return { drawn: one.drawn, lasts: most, poured: hose * most };
-  if (net === 0) return { drawn: one.drawn, lasts: most, poured: hose * most };
-  if (one.drawn >= pieces.most && !(net < 0 && one.drawn === pieces.most))
-    return evenStep(one, pieces, { net, hose, most });
-  return leakStep(one, pieces, { base: taken - hose, net, hose, most });
+  const stay = (poured: number, drunk: number): Step => ({ drawn: one.drawn, lasts: most, poured, drunk });
+  if (one.drawn <= 0 && net <= 0) return stay((taken + leak) * most, bird * most);
+  // At its last drinker, with a hose that gives more than leaks and less than is wanted besides: all of it is drunk.
+  if (one.drawn === one.birdsAll && net <= 0 && rate + net > 0) return stay(hose * most, -net * most);
+  if ((one.drawn >= one.all && net >= 0) || net === 0) return stay(hose * most, bird * most);
+  const target = targetOf(one, pieces, net > 0);
+  const lasts =
+    one.drawn >= pieces.most && target >= pieces.most
+      ? evenly(one, target, net, most)
+      : alongPiece(pieces, { from: one.drawn, to: target, base: taken - hose }, most);
+  return { ...lasts, poured: hose * lasts.lasts, drunk: bird * lasts.lasts };
+}
+
+/** The nearest place in the way it goes: of the leak's law, or where something happens. */
+function targetOf(one: Standing, pieces: LeakPieces, isDraining: boolean): number {
+  const { places, drawn, all } = one;
+  if (isDraining) {
+    const next = placeFrom(one, drawn, true);
+    return drawn < pieces.most ? Math.min(next, endOfPiece(pieces, drawn, true)) : next;
+  }
+  const below = placeBelow(places, drawn);
+  if (drawn > pieces.most) return Math.max(pieces.most, below);
+  return Math.max(below, endOfPiece(pieces, Math.min(drawn, all), false));
+}
+
+/** The first place from here on, or only beyond; all that can be drawn where there is none. */
+function placeFrom({ places, all }: Standing, drawn: number, isBeyond = false): number {
+  const k = firstFrom(places, drawn);
+  return places[isBeyond && places[k] === drawn ? k + 1 : k] ?? all;
+}
+
+const placeBelow = (places: readonly number[], drawn: number): number =>
+  places[firstFrom(places, drawn) - 1] ?? 0;
+
+/** Index of the first place that is no less. */
+function firstFrom(places: readonly number[], drawn: number): number {
+  let [low, high] = [0, places.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (places[middle] < drawn) low = middle + 1;
+    else high = middle;
+  }
+  return low;
 }
 
 /** Below the leak only the birds draw. */
-function evenStep(
-  one: Standing,
-  pieces: LeakPieces,
-  { net, hose, most }: { readonly net: number; readonly hose: number; readonly most: number },
-): Step {
-  const target = net > 0 ? nextMark(one) : pieces.most;
+function evenly(one: Standing, target: number, net: number, most: number) {
   const lasts = (target - one.drawn) / net;
-  if (lasts >= most) return { drawn: one.drawn + net * most, lasts: most, poured: hose * most };
-  return { drawn: target, lasts, poured: hose * lasts };
+  return lasts >= most ? { drawn: one.drawn + net * most, lasts: most } : { drawn: target, lasts };
 }
 
-function nextMark(one: Standing): number {
-  return one.places.find((place) => place > one.drawn) ?? one.all;
-}
-
-function leakStep(
-  one: Standing,
+/** Within one piece of the leak's law. */
+function alongPiece(
   pieces: LeakPieces,
-  {
-    base,
-    net,
-    hose,
-    most,
-  }: { readonly base: number; readonly net: number; readonly hose: number; readonly most: number },
-): Step {
-  const { drawn, root, flow } = pieces;
-  const k = pieceAt(pieces, one.drawn);
-  const end = net > 0 ? k + 1 : drawn[k] < one.drawn ? k : k - 1;
-  const from = { s: rootOf(pieces.most, one.drawn), rate: net };
-  const to = { s: root[end], rate: base + flow[end] };
+  way: { readonly from: number; readonly to: number; readonly base: number },
+  most: number,
+) {
+  const at = (drawn: number) => ({
+    s: rootOf(pieces.most, drawn),
+    rate: way.base + leakAt(pieces, drawn),
+  });
+  const [from, to] = [at(way.from), at(way.to)];
   // An outflow that dies away only with the last of the water comes to its end; any other that does, never.
-  const isThere = to.rate * net >= 0;
+  const isThere = to.rate * from.rate >= 0;
   const lasts = isThere ? timeBetween(pieces.most, from, to) : Number.POSITIVE_INFINITY;
-  if (lasts <= most) return { drawn: drawn[end], lasts, poured: hose * lasts };
+  if (lasts <= most) return { drawn: way.to, lasts };
   const s = rootAfter(pieces.most, from, to, most);
-  return { drawn: pieces.most * (1 - s * s), lasts: most, poured: hose * most };
+  return { drawn: pieces.most * (1 - s * s), lasts: most };
 }
 
 /** Where it stands after a time that does not take it to the end of the piece. */

@@ -72,7 +72,7 @@ function openLeak(one: Standing, leak: PoolLeak): void {
   const kinks = pool.stores.map(({ top }) => drawnAt(pool, top - 1e-9));
   const marks = one.marks.map((mark) => drawnAtMark(one, mark));
   one.places = [...new Set([...marks, ...kinks, one.birdsAll])].sort((a, b) => a - b);
-  one.leak = layLeak(pool, leak, one.places);
+  one.leak = layLeak(pool, leak, kinks);
 }
 
 /** Drawn since it was last filled when it has come down to a mark [m³]. */
