@@ -53,8 +53,10 @@ describe("causes of any plan", { timeout: 60_000 }, () => {
         const { question } = asking;
         const causes = causesOf(question.bench, question.usual, []);
         const looks = looksAt(question.bench.line, []).filter((_, k) => k % 7 === seed % 7);
+        // An opened end costs a solve for each cause: a few of them do.
+        const some = causes.candidates.filter((_, k) => k % 9 === seed % 9);
         for (const look of looks) {
-          for (const { states } of causes.candidates) {
+          for (const { states } of some) {
             const [state] = states;
             if (state === undefined) continue;
             const chances = chancesOf(look, state.expectation, question.seen);
@@ -66,7 +68,7 @@ describe("causes of any plan", { timeout: 60_000 }, () => {
         const { likely, otherShare } = rankCauses(question, causes, []);
         expect(likely.reduce((sum, one) => sum + one.share, otherShare)).toBeCloseTo(1, 9);
       }),
-      cases(8),
+      cases(5),
     );
   });
 });

@@ -50,7 +50,7 @@ export function chancesUnder({ candidate, stateShares }: Weighed, look: Look, se
 }
 
 /** States that hold less of their cause than this are not asked what a look would show; of some hundreds one always holds more. */
-const LEAST_STATE = 0.002;
+const LEAST_STATE = 1e-4;
 
 /** How a sign sits with a cause: the chance it gives the sign, over that of knowing nothing. */
 export function fitOfSign({ candidate, stateShares }: Weighed, sign: Sign, seen: Seen): number {
