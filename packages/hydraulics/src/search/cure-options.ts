@@ -1,5 +1,6 @@
 import type { UnitSystem } from "../units/quantity.js";
 import type { CostMeasure } from "./cost.js";
+import type { CureKind } from "./cure-answer.js";
 
 /** What a search for cures may be told. Lengths and heads in SI. */
 export interface CureOptions {
@@ -9,6 +10,11 @@ export interface CureOptions {
   readonly standMost?: number | undefined;
   /** Heights of a stand that are tried lie this far apart [m]; 5 cm, or 2 in, where left out. */
   readonly standStep?: number | undefined;
+  /**
+   * Kinds of remedy that are out of the question; none where left out. Without "stand" no stand moves, without "pipe"
+   * no run that lies there gets another size, whatever else is done.
+   */
+  readonly never?: readonly CureKind[] | undefined;
   /** Head that every drinker must have to spare, both against starving and against dripping [m]; 0 where left out. */
   readonly margin?: number | undefined;
   /** Coming weeks in which the cure must hold as well; 8 where birds grow, else none. */

@@ -60,11 +60,14 @@ export type Picks = readonly number[];
  */
 export function buildCureSpace(
   plan: Plan,
-  options: Pick<CureOptions, "standMost" | "standStep" | "system">,
+  options: Pick<CureOptions, "standMost" | "standStep" | "system" | "never">,
   free: { readonly pipes: boolean | readonly number[]; readonly stands: boolean },
   spent: Cost = NO_COST,
 ): CureSpace {
   const [runIds, sourceIds] = [runNames(plan), sourceNames(plan)];
+  const { never = [] } = options;
+  const pipes = free.pipes === true && never.includes("pipe") ? false : free.pipes;
+  const stands = free.stands && !never.includes("stand");
   return {
     plan,
     spent,
@@ -74,13 +77,13 @@ export function buildCureSpace(
         run: r,
         id: runIds[r],
         length,
-        options: isFree(free.pipes, r) ? pipeOptions(plan, r, length) : [AS_IT_IS],
+        options: isFree(pipes, r) ? pipeOptions(plan, r, length) : [AS_IT_IS],
       };
     }),
     sources: plan.sources.map((_, s) => ({
       source: s,
       id: sourceIds[s],
-      options: free.stands ? standOptions(plan, s, options) : [unmoved(plan, s)],
+      options: stands ? standOptions(plan, s, options) : [unmoved(plan, s)],
     })),
   };
 }
@@ -154,7 +157,7 @@ function standOptions(
   const present = unmoved(plan, s);
   const count = Math.floor(standMost / step + 1e-9);
   const others = Array.from({ length: count + 1 }, (_, k): StandOption => {
-    const height = k * step;
+    const height = Number((k * step).toFixed(6));
     const up = height - present.height;
     return {
       typed: typedLength(height, system),

@@ -36,13 +36,19 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
   const before = outcomeOf(requirement, built.line);
   const search = beginSearch(requirement, options, compareBy(by));
   if (!before.meets) {
-    for (const task of BASE) search.run({ ...task, plan, changes: [], spent: NO_COST });
+    const { never = [] } = options;
+    const isOut = (kind: CureKind) =>
+      never.includes(kind) || PARTS_OF[kind]?.some((part) => never.includes(part));
+    for (const task of BASE) {
+      if (!isOut(task.kind)) search.run({ ...task, plan, changes: [], spent: NO_COST });
+    }
     // What ails is looked for in the first state of affairs in which anything does.
     const scene = requirement.scenes[before.scenes.findIndex(({ meets }) => !meets)];
     const judged = judgeLine(lineInScene(requirement, built.line, scene));
     const { system = "metric" } = options;
     const ailing = { plan, line: judged.line, judged, system, margin: requirement.margin };
     for (const { pipes = true, ...remedy } of remediesFor(ailing)) {
+      if (isOut(remedy.kind)) continue;
       search.run({ ...remedy, pipes: false, stands: false });
       search.run({ ...remedy, pipes, stands: true });
     }
@@ -76,6 +82,9 @@ const BASE: readonly Pick<Task, "kind" | "pipes" | "stands">[] = [
   { kind: "pipe", pipes: true, stands: false },
   { kind: "standAndPipe", pipes: true, stands: true },
 ];
+
+/** Kinds that are others together: out of the question with either. */
+const PARTS_OF: Partial<Record<CureKind, readonly CureKind[]>> = { standAndPipe: ["stand", "pipe"] };
 
 /** A remedy is searched with this part of what sizes and stands alone are. */
 const REMEDY_SHARE = 8;
