@@ -105,4 +105,4 @@ export const PRIORS: Readonly<Record<CauseCode, number>> = {
 };
 
 /** The same for the design itself, where the plan's own check finds it wanting. */
-export const FAULTY_PLAN = 20;
+export const FAULTY_PLAN = 60;

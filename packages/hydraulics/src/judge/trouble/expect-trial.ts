@@ -151,7 +151,8 @@ function expectedSource(solved: Solved, i: number, usual: ExpectedSource | undef
   const leakAt = (level: number) => {
     if (level === levels[i]) return leak;
     const heads = solved.heads.slice();
-    heads[i] += level - levels[i];
+    heads[i] =
+      trial.heads === undefined ? pressureSurfaceAt(trial.line, source, level) : heads[i] + level - levels[i];
     return drips + Math.max(0, reachState(prepared, momentOf(heads, bench.nobody)).sourceFlow[i]);
   };
   const falling = fallingLevel(source, levels[i], leakAt);
