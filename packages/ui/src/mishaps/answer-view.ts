@@ -11,7 +11,7 @@ import {
 import { html, nothing } from "lit";
 import { harmAfter } from "../kernels/mishaps/day-share.js";
 import { FAMILY_WORDS, familiesOf, type MishapFamily } from "../kernels/mishaps/mishap-families.js";
-import { upperFirst } from "../kernels/mishaps/upper-first.js";
+import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { MishapsRoom } from "./room.js";
 

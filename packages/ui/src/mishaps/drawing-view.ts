@@ -1,7 +1,7 @@
 import { writeRowName } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
-import { checkedAfter, placeOfMishap, spotOfMishap, wayOfMishap } from "../kernels/mishaps/mishap-place.js";
-import { upperFirst } from "../kernels/mishaps/upper-first.js";
+import { spotOfMishap } from "../kernels/mishaps/mishap-place.js";
+import { upperFirst } from "../kernels/upper-first.js";
 import type { HeadfallProfile } from "../profile/profile-element.js";
 import type { MishapsRoom } from "./room.js";
 
@@ -9,16 +9,16 @@ const ARM = 13;
 
 /** The line from the side with the place of the chosen mishap marked, and the verdicts it makes. */
 export function drawingView(room: MishapsRoom) {
-  const { mishaps, checked, chosen, layout, system, acts } = room;
+  const { mishaps, chosen, struck, layout, system, acts } = room;
   const row = chosen === undefined ? undefined : mishaps.rows[chosen];
-  if (checked === undefined || row === undefined) return nothing;
-  const path = wayOfMishap(checked.line, row.worst);
-  if (path === undefined) return html`<p class="quiet">No pipe leads there: nothing can be drawn of it.</p>`;
-  const place = placeOfMishap(checked.line, row.worst.mishap);
-  const spot = layout === undefined ? undefined : spotOfMishap(layout, path, place);
+  if (row === undefined) return nothing;
+  if (struck === undefined)
+    return html`<p class="quiet">No pipe leads there: nothing can be drawn of it.</p>`;
+  const { path, checked } = struck;
+  const spot = layout === undefined ? undefined : spotOfMishap(layout, struck);
   return html`<figure class="struck">
     <div class="drawing">
-      <headfall-profile .checked=${checkedAfter(checked, row.worst)} .path=${path} moment="fullBusiest" .drinker=${-1} .system=${system}
+      <headfall-profile .checked=${checked} .path=${path} moment="fullBusiest" .drinker=${-1} .system=${system}
         .gradeWords=${"grade line of the plan, full and busiest"}
         @profile-drawn=${(event: Event) => acts.drawn((event.target as HeadfallProfile).layout)}></headfall-profile>
       ${

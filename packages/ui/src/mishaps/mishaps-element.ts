@@ -1,9 +1,10 @@
-import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
+import { type Checked, type MishapResult, type Plan, writeProblem } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
 import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
+import { drawingOfMishap, type StruckDrawing } from "../kernels/mishaps/mishap-place.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
@@ -59,6 +60,10 @@ export class HeadfallMishaps extends LitElement {
 
   readonly #mishaps = new MishapsController(this);
   readonly #width = new WidthController(this, "(min-width: 1000px)");
+
+  #struck:
+    | { readonly checked: Checked; readonly of: MishapResult; readonly drawing: StruckDrawing | undefined }
+    | undefined;
 
   constructor() {
     super();
@@ -133,11 +138,20 @@ export class HeadfallMishaps extends LitElement {
     const { checked, system, family, layout } = this;
     const isSame = !this.#mishaps.isOld && checked?.line.drinkers.count === mishaps.line.drinkers.count;
     const chosen = isSame ? this.chosen : undefined;
+    const row = chosen === undefined ? undefined : mishaps.rows[chosen];
     return {
       ...{ mishaps, checked: isSame ? checked : undefined, system, family, layout, chosen },
+      struck: row === undefined || checked === undefined ? undefined : this.#struckOf(checked, row.worst),
       isWide: this.#width.matches,
       acts: this.#acts,
     };
+  }
+
+  /** The same object while it is of the same: else each drawing would ask for another. */
+  #struckOf(checked: Checked, of: MishapResult): StruckDrawing | undefined {
+    if (this.#struck?.checked !== checked || this.#struck.of !== of)
+      this.#struck = { checked, of, drawing: drawingOfMishap(checked, of) };
+    return this.#struck.drawing;
   }
 
   readonly #type = (typed: DripsTyped): void => {

@@ -27,7 +27,7 @@ export const mishapsStyles = css`
   .who { list-style: none; padding: 0; }
   .who li { display: flex; flex-wrap: wrap; gap: 0.1rem 0.6rem; align-items: center; }
   .guard { border-left: 5px solid var(--_good); padding-left: 0.7rem; }
-  .guard button.number { white-space: normal; text-align: left; }
+  .guard button.number { color: var(--_quiet); }
   button[aria-pressed="true"] { border: 2px solid var(--_accent); font-weight: 700; }
   .struck { margin: 0.5rem 0; }
   .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }

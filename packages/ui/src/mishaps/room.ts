@@ -1,5 +1,6 @@
 import type { Checked, Mishaps } from "@headfall/hydraulics";
 import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
+import type { StruckDrawing } from "../kernels/mishaps/mishap-place.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
@@ -12,6 +13,8 @@ export interface MishapsRoom {
   readonly family: MishapFamily | undefined;
   /** The row whose mishap is drawn, by its place among all. */
   readonly chosen: number | undefined;
+  /** What is drawn of it; undefined where no pipe leads there. */
+  readonly struck: StruckDrawing | undefined;
   readonly layout: ProfileLayout | undefined;
   readonly isWide: boolean;
   readonly acts: MishapsActs;

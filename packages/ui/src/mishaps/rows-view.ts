@@ -8,11 +8,11 @@ import {
   writeNames,
   writeRowName,
 } from "@headfall/hydraulics";
-import { html, nothing } from "lit";
+import { html, nothing, svg } from "lit";
 import { dayBarOf, harmAfter } from "../kernels/mishaps/day-share.js";
 import { rowsOfFamily } from "../kernels/mishaps/mishap-families.js";
-import { upperFirst } from "../kernels/mishaps/upper-first.js";
 import { showVolume } from "../kernels/shown.js";
+import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { verdictWord } from "../verdicts/verdict-mark.js";
 import { drawingView } from "./drawing-view.js";
@@ -52,16 +52,16 @@ function rowView(room: MishapsRoom, row: MishapRow, at: number) {
 function harmView({ mishaps }: MishapsRoom, { worst }: MishapRow, at: number) {
   const after = harmAfter(worst);
   const { share, isOver } = dayBarOf(after);
-  const what = worst.hasBirds ? "First bird without water" : "Half of the drinkers dry";
+  const who = worst.firstWithout === undefined ? "" : `, ${worst.firstWithout.pen}`;
+  const what = worst.hasBirds ? `First bird without water${who}` : "Half of the drinkers dry";
   const words =
     after === undefined ? "does not come" : after <= 0 ? "at once" : `after ${writeDuration(after)}`;
   const isBlameless = after !== undefined && after === harmAfter(mishaps.nothing);
-  const who = worst.hasBirds && worst.firstWithout !== undefined ? `, ${worst.firstWithout.pen}` : "";
-  return html`<p class="harm">${what}: <strong>${numberButton(words, { of: "mishap", row: at, what: "harm" })}</strong>${who}${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
+  return html`<p class="harm">${what}: <strong>${numberButton(words, { of: "mishap", row: at, what: "harm" })}</strong>${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
     <svg class="hours" viewBox="0 0 240 18" preserveAspectRatio="none" aria-hidden="true">
       <rect class="day" x="0.5" y="3" width="239" height="12"></rect>
       <rect class=${isOver ? "span over" : "span"} x="0.5" y="3" width=${Math.max(1.5, 239 * share)} height="12"></rect>
-      ${[6, 12, 18].map((hour) => html`<line class="hour" x1=${hour * 10} x2=${hour * 10} y1="1" y2="17"></line>`)}
+      ${[6, 12, 18].map((hour) => svg`<line class="hour" x1=${hour * 10} x2=${hour * 10} y1="1" y2="17"></line>`)}
     </svg>`;
 }
 
@@ -120,8 +120,9 @@ function guardView(room: MishapsRoom, row: MishapRow, at: number) {
     return html`<p class="guard"><strong>Guard:</strong> none was found but a second vessel and line. It harms sooner than anybody looks.</p>`;
   const guard = guards.findIndex((one) => isSameGuard(one, cheapest));
   const isLate = !cheapest.isEnough && cheapest.guard.kind !== "look";
-  return html`<p class="guard"><strong>Guard:</strong> ${numberButton(writeGuard(cheapest.guard, mishaps, system), { of: "mishapGuard", row: at, guard })}${gainOf(room, row, cheapest)}.
-    ${isLate ? "Even so a look every day may come too late." : nothing}</p>`;
+  return html`<p class="guard"><strong>Guard:</strong> ${writeGuard(cheapest.guard, mishaps, system)}${gainOf(room, row, cheapest)}.
+    ${isLate ? "Even so a look every day may come too late." : nothing}
+    ${numberButton("How it was got", { of: "mishapGuard", row: at, guard })}</p>`;
 }
 
 const isSameGuard = (one: GuardResult, other: GuardResult): boolean =>

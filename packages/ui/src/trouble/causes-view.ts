@@ -8,6 +8,7 @@ import {
   writeWhy,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { TroubleRoom } from "./room.js";
 
@@ -25,12 +26,12 @@ export function causesView(room: TroubleRoom, trouble: Trouble) {
 function causeView({ system }: TroubleRoom, cause: LikelyCause, at: number) {
   const todo = writeTodo(cause);
   return html`<li>
-    <h4>${at + 1}. ${writeCause(cause, system)}</h4>
+    <h4>${at + 1}. ${upperFirst(writeCause(cause, system))}</h4>
     <p class="share"><svg class="bar" viewBox="0 0 100 12" preserveAspectRatio="none" aria-hidden="true">
         <rect class="whole" x="0" y="1" width="100" height="10"></rect>
         <rect class="part" x="0" y="1" width=${Math.max(0.5, 100 * cause.share)} height="10"></rect></svg>
       ${numberButton(writeChance(cause.share), { of: "troubleShare", cause: at })}</p>
-    <p>${writeWhy(cause, system)}</p>
+    <p>${upperFirst(writeWhy(cause, system))}</p>
     ${
       todo.length === 0
         ? nothing

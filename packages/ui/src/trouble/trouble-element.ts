@@ -107,7 +107,8 @@ export class HeadfallTrouble extends LitElement {
       ${
         checked === undefined
           ? html`<p role="status">Working the line out ...</p>`
-          : html`<div class="rest">${seenView(this.#room(plan, checked))}
+          : html`<div class="likeliest" role="status">${this.#likeliest(this.#room(plan, checked))}</div>
+            <div class="rest">${seenView(this.#room(plan, checked))}
               <div class="told ${isOld ? "older" : ""}">${this.#told(this.#room(plan, checked))}</div></div>`
       }
       <headfall-how .plan=${plan} .checked=${checked} .room=${this.#trouble.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
@@ -117,7 +118,6 @@ export class HeadfallTrouble extends LitElement {
   #told(room: TroubleRoom) {
     const { trouble } = room;
     return html`${toldView(room)} ${this.#work()}
-      <div class="spoken" role="status">${trouble === undefined || this.#trouble.isOld ? nothing : spokenOf(room)}</div>
       ${
         trouble === undefined
           ? room.signs.length === 0
@@ -127,6 +127,13 @@ export class HeadfallTrouble extends LitElement {
       }
       <section class="cautions" aria-label="Cautions">${TROUBLE_CAUTIONS.map((line) => html`<p>${line}</p>`)}
         <p>Nobody works under a full vessel on a stand that has not been proven.</p></section>`;
+  }
+
+  /** At the head of the room, so that it is seen and heard where the signs are told. */
+  #likeliest({ trouble, system }: TroubleRoom) {
+    const first = trouble?.likely[0];
+    if (first === undefined || this.#trouble.isOld) return nothing;
+    return html`<strong>Likeliest, ${writeChance(first.share)}:</strong> ${writeCause(first, system)}.`;
   }
 
   /** How far the ranking has come, where it takes a while. */
@@ -192,9 +199,4 @@ export class HeadfallTrouble extends LitElement {
       this.jug = EMPTY_JUG;
     },
   };
-}
-
-function spokenOf({ trouble, system }: TroubleRoom): string {
-  const first = trouble?.likely[0];
-  return first === undefined ? "" : `Likeliest: ${writeCause(first, system)}, ${writeChance(first.share)}.`;
 }

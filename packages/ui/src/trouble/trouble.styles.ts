@@ -2,6 +2,7 @@ import { css } from "lit";
 
 export const troubleStyles = css`
   .rest { display: flex; flex-direction: column; gap: 0 1.5rem; }
+  .likeliest { min-height: 3.2rem; border-bottom: 1px solid var(--_rule); margin-bottom: 0.35rem; }
   .told { min-width: 0; }
   .older { opacity: 0.75; }
   .work { display: flex; flex-wrap: wrap; align-items: center; gap: 0.35rem 0.75rem; margin: 0.5rem 0; }

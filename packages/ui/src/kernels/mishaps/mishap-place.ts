@@ -3,9 +3,10 @@ import type { ProfileLayout } from "../profile-layout.js";
 import { type ProfilePath, pathTo, pathToDrinker } from "../profile-path.js";
 import type { Spot } from "../profile-request.js";
 
-/** Where on the line a mishap is: at a point of the pipe, at a drinker, or at a vessel. */
+/** Where on the line a mishap is: at a point of the pipe, in a run, at a drinker, or at a vessel. */
 export type MishapPlace =
   | { readonly at: "point"; readonly point: number; readonly run: number | undefined }
+  | { readonly at: "run"; readonly run: number }
   | { readonly at: "drinker"; readonly drinker: number }
   | { readonly at: "source"; readonly source: number };
 
@@ -14,15 +15,9 @@ export function placeOfMishap({ runs }: Line, mishap: Mishap): MishapPlace | und
   if ("drinker" in mishap) return { at: "drinker", drinker: mishap.drinker };
   if ("source" in mishap) return { at: "source", source: mishap.source };
   if ("point" in mishap) return { at: "point", point: mishap.point, run: runAt(runs, mishap.point) };
-  // What sits in a run is drawn at its middle: at its start it would seem to be of the run before.
-  if ("run" in mishap) return { at: "point", point: middleOf(runs[mishap.run]!), run: mishap.run };
+  if ("run" in mishap) return { at: "run", run: mishap.run };
   return undefined;
 }
-
-const middleOf = ({ points, along, length }: Line["runs"][number]): number => {
-  const middle = points.findIndex((_, i) => along[i]! >= length / 2);
-  return points[middle === -1 ? points.length - 1 : middle]!;
-};
 
 /** The run that ends at a point, else one that starts there: the way to it is then drawn to the end of that run. */
 function runAt(runs: Line["runs"], point: number): number | undefined {
@@ -40,11 +35,26 @@ export function wayOfMishap(line: Line, { mishap, dry, starve }: MishapResult): 
   const beyond = far < 0 ? undefined : pathToDrinker(line, far);
   if (place === undefined) return beyond;
   const isOn = (path: ProfilePath) =>
-    place.at === "source" ? path.source === place.source : path.points.includes(place.point);
+    place.at === "source" ? path.source === place.source : path.points.includes(pointOf(line, place));
   if (beyond !== undefined && isOn(beyond)) return beyond;
-  if (place.at === "point") return pathTo(line, place.point, place.run);
-  const leaves = line.runs.findIndex(({ points }) => points[0] === line.sources[place.source]!.point);
-  return leaves < 0 ? beyond : pathTo(line, middleOf(line.runs[leaves]!), leaves);
+  return pathTo(line, pointOf(line, place), runOf(line, place)) ?? beyond;
+}
+
+type OffDrinker = Exclude<MishapPlace, { at: "drinker" }>;
+
+/** A point that the way to a place goes through: the far end of a run, the outlet of a vessel. */
+function pointOf({ runs, sources }: Line, place: OffDrinker): number {
+  if (place.at === "point") return place.point;
+  if (place.at === "source") return sources[place.source]!.point;
+  const { points } = runs[place.run]!;
+  return points[points.length - 1]!;
+}
+
+/** The run that is drawn to its end; of a vessel, the first that leaves it. */
+function runOf({ runs, sources }: Line, place: OffDrinker): number | undefined {
+  if (place.at !== "source") return place.run;
+  const leaves = runs.findIndex(({ points }) => points[0] === sources[place.source]!.point);
+  return leaves < 0 ? undefined : leaves;
 }
 
 /** What the check found out, with the verdicts that the mishap makes of it; for its drawing. */
@@ -63,14 +73,45 @@ export function checkedAfter(checked: Checked, { dry, starve, drip }: MishapResu
 /** Where the mishap is on the drawing [px]; undefined where it is not on it. */
 export function spotOfMishap(
   layout: ProfileLayout,
-  path: ProfilePath,
-  place: MishapPlace | undefined,
+  { path, place, checked }: StruckDrawing,
 ): Spot | undefined {
   if (place === undefined) return undefined;
   if (place.at === "drinker") return layout.drinkers.find(({ index }) => index === place.drinker);
-  const { vessel } = layout;
+  const { vessel, pipe } = layout;
   if (place.at === "source")
     return path.source === place.source ? { x: (vessel.left + vessel.right) / 2, y: vessel.top } : undefined;
   // The pipe is drawn point by point, the whole way.
-  return layout.pipe[path.points.indexOf(place.point)];
+  if (place.at === "point") return pipe[path.points.indexOf(place.point)];
+  // What sits in a run is drawn at its middle: at its start it would seem to be of the run before.
+  const { points } = checked.line.runs[place.run]!;
+  const ends = [points[0]!, points[points.length - 1]!].map(
+    (point) => path.along[path.points.indexOf(point)],
+  );
+  const [from, to] = ends;
+  return from === undefined || to === undefined ? undefined : spotAt(pipe, path.along, (from + to) / 2);
+}
+
+/** On the drawn pipe, so far along the way [m]. */
+function spotAt(pipe: readonly Spot[], along: readonly number[], at: number): Spot | undefined {
+  const next = along.findIndex((distance) => distance >= at);
+  const [a, b] = [pipe[Math.max(0, next - 1)], pipe[next]];
+  if (a === undefined || b === undefined) return undefined;
+  const [from, to] = [along[Math.max(0, next - 1)]!, along[next]!];
+  const share = to > from ? (at - from) / (to - from) : 0;
+  return { x: a.x + share * (b.x - a.x), y: a.y + share * (b.y - a.y) };
+}
+
+/** All that the drawing of a mishap is made from. */
+export interface StruckDrawing {
+  readonly path: ProfilePath;
+  readonly place: MishapPlace | undefined;
+  readonly checked: Checked;
+}
+
+/** @returns undefined where no pipe leads there */
+export function drawingOfMishap(checked: Checked, result: MishapResult): StruckDrawing | undefined {
+  const path = wayOfMishap(checked.line, result);
+  if (path === undefined) return undefined;
+  const place = placeOfMishap(checked.line, result.mishap);
+  return { path, place, checked: checkedAfter(checked, result) };
 }

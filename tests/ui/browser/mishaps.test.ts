@@ -1,0 +1,146 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { HeadfallMishaps } from "../../../packages/ui/src/mishaps/mishaps-element.js";
+import { HeadfallProfile } from "../../../packages/ui/src/profile/profile-element.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+import { alderBank } from "./plan-host.js";
+import { SilentWorker } from "./silent-worker.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-mishaps": HeadfallMishaps,
+  "headfall-profile": HeadfallProfile,
+  "headfall-how": HeadfallHow,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+const TODAY = "2026-07-04";
+const RealWorker = globalThis.Worker;
+afterEach(() => {
+  document.body.replaceChildren();
+  globalThis.Worker = RealWorker;
+});
+
+const withHens: Plan = { ...alderBank, pens: [{ id: "hens", birds: { kind: "hen", count: 20 } }] };
+/** So many drinkers that a run has to be asked for. */
+const large: Plan = {
+  ...withHens,
+  runs: alderBank.runs.map((run) =>
+    run.id === "hens"
+      ? { ...run, length: "40 m", drinkers: { kind: "nipple-side-action", count: 160, every: "20 cm" } }
+      : run,
+  ) as Plan["runs"],
+};
+
+async function placed(plan: Plan, width = 420): Promise<HeadfallMishaps> {
+  const view = document.createElement("headfall-mishaps") as HeadfallMishaps;
+  view.day = TODAY;
+  show(view, plan);
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await view.updateComplete;
+  return view;
+}
+
+function show(view: HeadfallMishaps, plan: Plan): void {
+  view.plan = plan;
+  const checking = checkPlan(plan, { samples: 0, day: TODAY });
+  if (checking.ok) view.checked = checking.checked;
+}
+
+const rowsOf = (view: HTMLElement) => [...view.shadowRoot!.querySelectorAll(".row")];
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+const ran = (view: HTMLElement) =>
+  expect.poll(() => rowsOf(view).length, { timeout: 15_000 }).toBeGreaterThan(8);
+
+test("headfall-mishaps has nothing that axe objects to, drawn, in light and in dark, and fits into 336 px", async () => {
+  const view = await placed(withHens, 336);
+  await ran(view);
+  await userEvent.click(page.getByRole("button", { name: "Show on the drawing" }).first());
+  await expect.poll(() => view.shadowRoot!.querySelector("svg.place circle")).not.toBeNull();
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("each mishap tells when the first bird goes without, what is lost, who goes dry, and its guard; the worst is first", async () => {
+  const view = await placed(withHens);
+  await ran(view);
+  const rows = rowsOf(view);
+  expect(rows[0]!.textContent).toMatch(/First bird without water, hens: *at once/);
+  const open = rows.find((row) => /stuck open/.test(row.textContent!))!;
+  expect(open.textContent!.replace(/\s+/g, " ")).toMatch(
+    /first bird without water, hens: ?after .* To the ground ?\d+ L.*Guard:/i,
+  );
+  const joint = rows.find((row) => /Joint apart at tee/.test(row.textContent!))!;
+  expect(joint.textContent!.replace(/\s+/g, " ")).toMatch(/dry ?all 12 drinkers|dry ?hens 1 to 12/);
+  const widths = rows.map((row) => Number(row.querySelector(".span")!.getAttribute("width")));
+  expect(widths).toEqual([...widths].sort((a, b) => a - b));
+});
+
+test("mishaps of one kind can be chosen, and one shown on the drawing with those it leaves dry", async () => {
+  const view = await placed(withHens);
+  await ran(view);
+  const all = rowsOf(view).length;
+  await userEvent.selectOptions(page.getByLabelText("Show", { exact: false }).first(), "noAir");
+  await expect.poll(() => rowsOf(view).length).toBeLessThan(all);
+  expect(rowsOf(view)[0]!.querySelector("h4")!.textContent).toMatch(/Barrel gets no air/);
+  await userEvent.click(page.getByRole("button", { name: "Show on the drawing" }).first());
+  await expect.poll(() => view.shadowRoot!.querySelector("svg.place circle")).not.toBeNull();
+  expect(view.shadowRoot!.querySelector("headfall-profile")!.shadowRoot!.textContent).toContain("12 dry");
+  await userEvent.click(page.getByRole("button", { name: "Drawn" }));
+  expect(view.shadowRoot!.querySelector("headfall-profile")).toBeNull();
+});
+
+test("a number tells how it was got, by keyboard, and a guard too", async () => {
+  const view = await placed(withHens);
+  await ran(view);
+  const lost = view.shadowRoot!.querySelector<HTMLElement>('.figures button[data-how*="lost"]')!;
+  lost.focus();
+  await userEvent.keyboard("{Enter}");
+  await expect
+    .element(page.getByRole("dialog"))
+    .toHaveTextContent("to the ground = at the start + poured in − (drunk + left)");
+  await userEvent.keyboard("{Escape}");
+  await userEvent.click(page.getByRole("button", { name: "How it was got" }).first());
+  await expect
+    .element(page.getByRole("dialog"))
+    .toHaveTextContent("run again on the plan with the guard in it");
+});
+
+test("a run tells how far it has come and can be cancelled; a large plan is run when asked for", async () => {
+  globalThis.Worker = SilentWorker;
+  const view = await placed(withHens);
+  const bar = page.getByRole("progressbar", { name: "Mishaps run" });
+  await expect.poll(() => (bar.element() as HTMLProgressElement).value).toBe(0.4);
+  await userEvent.click(page.getByRole("button", { name: "Cancel" }));
+  expect(view.shadowRoot!.querySelector("progress")).toBeNull();
+  await userEvent.click(page.getByRole("button", { name: "Run the mishaps" }));
+  await expect.element(bar).toBeInTheDocument();
+  show(view, large);
+  await view.updateComplete;
+  expect(view.shadowRoot!.querySelector("progress")).toBeNull();
+  expect(shown(view)).toContain("160 drinkers: each mishap of them is a run of its own.");
+});
+
+test("drips are reckoned from drops counted, and what is no count is told", async () => {
+  const view = await placed(alderBank);
+  await userEvent.fill(page.getByLabelText("Drops a minute"), "30");
+  await userEvent.fill(page.getByLabelText("Drinkers that drip so"), "4");
+  expect(shown(view)).toMatch(/8\.64 L to 43\.2 L a day|8\.6 L to 43 L a day/);
+  await userEvent.fill(page.getByLabelText("Drops a minute"), "many");
+  expect(shown(view)).toContain("A whole number from 0 to 300, for instance 10.");
+});
+
+test("in a plan without birds harm is told by drinkers", async () => {
+  const view = await placed(alderBank);
+  await ran(view);
+  expect(shown(view)).toContain("The plan has no birds");
+  expect(rowsOf(view)[0]!.textContent).toContain("Half of the drinkers dry");
+});

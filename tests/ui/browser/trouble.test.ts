@@ -1,0 +1,152 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { HeadfallTrouble } from "../../../packages/ui/src/trouble/trouble-element.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+import { alderBank } from "./plan-host.js";
+import { SilentWorker } from "./silent-worker.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-trouble": HeadfallTrouble,
+  "headfall-how": HeadfallHow,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+const RealWorker = globalThis.Worker;
+afterEach(() => {
+  document.body.replaceChildren();
+  globalThis.Worker = RealWorker;
+});
+
+async function placed(plan: Plan = alderBank, width = 420): Promise<HeadfallTrouble> {
+  const view = document.createElement("headfall-trouble") as HeadfallTrouble;
+  show(view, plan);
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await view.updateComplete;
+  return view;
+}
+
+function show(view: HeadfallTrouble, plan: Plan): void {
+  view.plan = plan;
+  const checking = checkPlan(plan, { samples: 0 });
+  if (checking.ok) view.checked = checking.checked;
+}
+
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+const causesOf = (view: HTMLElement) =>
+  [...view.shadowRoot!.querySelectorAll(".causes h4")].map(({ textContent }) => textContent!.trim());
+const ranked = (view: HTMLElement) =>
+  expect.poll(() => causesOf(view).length, { timeout: 15_000 }).toBeGreaterThan(0);
+const answerAt = (place: string, words: string) =>
+  page.getByRole("group", { name: place, exact: true }).getByRole("button", { name: words });
+const openAll = (view: HTMLElement) => {
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+};
+
+test("headfall-trouble has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+  const view = await placed(alderBank, 336);
+  await userEvent.click(answerAt("Water in it, barrel", "empty"));
+  await ranked(view);
+  openAll(view);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("all drinkers of a run are told dry at once, and what shuts the run off is likeliest; pressed again, nothing is told", async () => {
+  const view = await placed();
+  openAll(view);
+  await userEvent.click(answerAt("All 12 of hens", "dry"));
+  await ranked(view);
+  expect(shown(view)).toContain("hens 1 to 12 dry");
+  expect(view.shadowRoot!.querySelectorAll('.list [aria-pressed="true"]')).toHaveLength(12);
+  const shares = [...view.shadowRoot!.querySelectorAll(".causes .part")].map((bar) =>
+    Number(bar.getAttribute("width")),
+  );
+  expect(shares).toEqual([...shares].sort((a, b) => b - a));
+  await userEvent.click(answerAt("All 12 of hens", "dry"));
+  await expect.poll(() => causesOf(view)).toEqual([]);
+  expect(shown(view)).toContain("Nothing is told yet");
+});
+
+test("the answer to the one look is recorded and ranks the causes anew", async () => {
+  const view = await placed();
+  await userEvent.click(answerAt("Level overnight, barrel", "falls"));
+  await ranked(view);
+  const before = causesOf(view);
+  const question = view.shadowRoot!.querySelector(".look strong")!.textContent!;
+  await userEvent.click(
+    page.getByRole("list", { name: "What you see there" }).first().getByRole("button").first(),
+  );
+  await expect
+    .poll(() => view.shadowRoot!.querySelector(".look strong")?.textContent ?? "")
+    .not.toBe(question);
+  expect(shown(view)).toMatch(/Told so far barrel falls overnight; /);
+  expect(causesOf(view)).not.toEqual([]);
+  expect(before[0]).toMatch(/^1\. /);
+});
+
+test("a list of drinkers is one stop of the tab key, and arrow keys go through it", async () => {
+  const view = await placed();
+  openAll(view);
+  const list = view.shadowRoot!.querySelector(".list")!;
+  expect(list.querySelectorAll('[tabindex="0"]')).toHaveLength(1);
+  list.querySelector<HTMLElement>('[tabindex="0"]')!.focus();
+  await userEvent.keyboard("{ArrowDown}{ArrowDown}{ArrowRight}{ArrowRight}{Enter}");
+  await ranked(view);
+  expect(shown(view)).toContain("hens 3 dry");
+  expect(list.querySelectorAll('[tabindex="0"]')).toHaveLength(1);
+});
+
+test("a jug and a watch are read in any unit, what is no measure is told, and it can be taken back", async () => {
+  const view = await placed();
+  openAll(view);
+  await userEvent.fill(page.getByLabelText("Caught"), "much");
+  await userEvent.click(page.getByRole("button", { name: "Tell it" }));
+  await expect.element(page.getByRole("alert")).toBeInTheDocument();
+  await userEvent.fill(page.getByLabelText("Caught"), "20 mL");
+  await userEvent.click(page.getByRole("button", { name: "Tell it" }));
+  await expect.poll(() => shown(view)).toContain("hens 1 20 mL/min");
+  await userEvent.click(page.getByRole("button", { name: "Take back: hens 1 20 mL/min" }));
+  await expect.poll(() => shown(view)).not.toContain("Told so far");
+});
+
+test("a share tells how it was got", async () => {
+  const view = await placed();
+  await userEvent.click(answerAt("Ground around it, barrel", "wet"));
+  await ranked(view);
+  await userEvent.click(page.getByRole("button", { name: /%$/ }).first());
+  await expect
+    .element(page.getByRole("dialog"))
+    .toHaveTextContent("how often it happens × how likely it shows");
+});
+
+test("ranking that takes long says so and can be cancelled, and is taken up again", async () => {
+  globalThis.Worker = SilentWorker;
+  const view = await placed();
+  await userEvent.click(answerAt("Water in it, barrel", "low"));
+  await expect.element(page.getByRole("progressbar", { name: "Causes solved" })).toBeInTheDocument();
+  await userEvent.click(page.getByRole("button", { name: "Cancel" }));
+  expect(shown(view)).toContain("The causes were not ranked.");
+  await userEvent.click(page.getByRole("button", { name: "Rank the causes" }));
+  await expect.element(page.getByRole("progressbar", { name: "Causes solved" })).toBeInTheDocument();
+});
+
+test("signs of what leaves the plan go with it, the others stay, and Clear takes all", async () => {
+  const view = await placed();
+  openAll(view);
+  await userEvent.click(answerAt("Ground along ducks", "wet"));
+  await userEvent.click(answerAt("Water in it, barrel", "low"));
+  await ranked(view);
+  show(view, { ...alderBank, runs: alderBank.runs.filter(({ id }) => id !== "ducks") });
+  await expect.poll(() => shown(view)).not.toContain("wet ground");
+  expect(shown(view)).toContain("barrel lower than thought");
+  await userEvent.click(page.getByRole("button", { name: "Clear all" }));
+  await expect.poll(() => causesOf(view)).toEqual([]);
+});
