@@ -239,7 +239,7 @@ export {
   writeReason,
   writeVerdict,
 } from "./report/sentences.js";
-export { writeCause, writeTodo } from "./report/trouble-causes.js";
+export { writeCause } from "./report/trouble-causes.js";
 export { writeTroubleDocument } from "./report/trouble-document.js";
 export {
   percent as writeChance,
@@ -250,6 +250,7 @@ export {
   writeUsefulLook,
 } from "./report/trouble-looks.js";
 export { TROUBLE_CAUTIONS, writeNextLook, writeSigns, writeTried, writeWhy } from "./report/trouble-text.js";
+export { writeTodo } from "./report/trouble-todo.js";
 export { writeVariantsDocument } from "./report/variants-document.js";
 export {
   bestOf,

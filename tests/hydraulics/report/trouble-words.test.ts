@@ -7,7 +7,7 @@ import {
   PLACES_OF,
 } from "../../../packages/hydraulics/src/judge/trouble/signs.js";
 import type { LikelyCause } from "../../../packages/hydraulics/src/judge/trouble/trouble-result.js";
-import { writeCause, writeTodo } from "../../../packages/hydraulics/src/report/trouble-causes.js";
+import { writeCause } from "../../../packages/hydraulics/src/report/trouble-causes.js";
 import {
   percent,
   writeAnswers,
@@ -16,6 +16,7 @@ import {
   writeSight,
 } from "../../../packages/hydraulics/src/report/trouble-looks.js";
 import { writeSigns, writeWhy } from "../../../packages/hydraulics/src/report/trouble-text.js";
+import { writeTodo } from "../../../packages/hydraulics/src/report/trouble-todo.js";
 
 const PLACE: Partial<Record<string, CausePlace>> = {
   asDesigned: "line",

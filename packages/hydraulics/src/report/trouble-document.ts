@@ -1,8 +1,9 @@
 import type { Trouble } from "../judge/trouble/trouble-result.js";
 import type { UnitSystem } from "../units/quantity.js";
-import { writeCause, writeTodo } from "./trouble-causes.js";
+import { writeCause } from "./trouble-causes.js";
 import { writeUsefulLook } from "./trouble-looks.js";
 import { writeNextLook } from "./trouble-text.js";
+import { writeTodo } from "./trouble-todo.js";
 
 /** What is likely wrong, as a plain document, SI throughout: m, m³/s. */
 export function writeTroubleDocument(name: string, trouble: Trouble, system: UnitSystem) {

@@ -4,8 +4,9 @@ import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
 import { listed, writeNames } from "./name-ranges.js";
 import { writeTable } from "./text-table.js";
-import { writeCause, writeTodo } from "./trouble-causes.js";
+import { writeCause } from "./trouble-causes.js";
 import { percent, writeAnswers, writeLookAtEach, writeSight, writeUsefulLook } from "./trouble-looks.js";
+import { writeTodo } from "./trouble-todo.js";
 
 /** What is likely wrong, as text for a terminal. */
 export function writeTroubleText(title: string, trouble: Trouble, system: UnitSystem, paint: Paint): string {

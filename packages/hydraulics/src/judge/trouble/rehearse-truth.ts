@@ -45,48 +45,75 @@ export function asBuilt(bench: Bench, random: Random): Bench {
   return benchOf({ ...asked, judged: { ...asked.judged, line: built } }, levels);
 }
 
-/** Causes that can be made to happen, each with how to make it: at a severity drawn for the occasion, not one of those that are tried. */
-export function mayHappen(bench: Bench): readonly ((built: Bench, random: Random) => Truth)[] {
+/** Makes one cause happen in a line as built. */
+export type Maker = (built: Bench, random: Random) => Truth;
+
+/** Causes that can be made to happen, at a severity drawn for the occasion and not one of those that are tried. */
+export const mayHappen = (bench: Bench): readonly Maker[] => [
+  ...mishapMakers(bench),
+  ...pipeMakers(bench),
+  ...supposedMakers(bench),
+  ...kindMakers(bench),
+  ...waterMakers(bench),
+];
+
+function mishapMakers(bench: Bench): Maker[] {
   const { line, asked } = bench;
-  const all = mishapsOf(asked.plan, line, asked.flock);
-  const mishaps = all.filter((mishap) => supposeMishap(bench, mishap) !== undefined);
-  return [
-    ...mishaps.map((mishap) => (built: Bench, random: Random) => {
+  const mishaps = mishapsOf(asked.plan, line, asked.flock);
+  return mishaps
+    .filter((mishap) => supposeMishap(bench, mishap) !== undefined)
+    .map((mishap) => (built, random) => {
       const supposed = supposeMishap(built, mishap);
-      if (supposed === undefined) throw new RangeError("mayHappen: a mishap without a cause");
-      const trial =
-        "drinker" in mishap && supposed.trials.length > 1 ? slimed(built, mishap.drinker, random) : undefined;
-      return { bench: built, cause: supposed.cause, trial: trial ?? drawTrial(supposed.trials, random) };
-    }),
-    ...line.runs.map((_, r) => (built: Bench, random: Random) => stoppage(built, r, random)),
-    ...line.runs.flatMap(({ length }, r) =>
-      length < 2 ? [] : [(built: Bench, random: Random) => sag(built, r, random)],
-    ),
-    ...[supposeMoreDrunk(bench, all), supposeLessDrunk(bench), supposeAirAtHumps(bench)].flatMap(
-      (supposed) =>
-        supposed === undefined
-          ? []
-          : [
-              (built: Bench, random: Random) => ({
-                bench: built,
-                cause: supposed.cause,
-                trial: { ...drawTrial(supposed.trials, random), line: built.line },
-              }),
-            ],
-    ),
-    ...[supposeWeakKinds, supposeWornSeals].flatMap((suppose) =>
-      line.drinkers.groups.map((_, g) => (built: Bench, random: Random) => {
-        const { cause, trials } = suppose(built)[g];
-        return { bench: built, cause, trial: drawTrial(trials, random) };
-      }),
-    ),
-    ...line.sources.flatMap((source, i) =>
-      asked.refills[i].kind !== "none" || source.feed !== undefined
-        ? []
-        : [(built: Bench, random: Random) => lowWater(built, i, random)],
-    ),
-  ];
+      if (supposed === undefined) throw new RangeError("mishapMakers: a mishap without a cause");
+      const isSlime = "drinker" in mishap && supposed.trials.length > 1;
+      const slime = isSlime ? slimed(built, mishap.drinker, random) : undefined;
+      return { bench: built, cause: supposed.cause, trial: slime ?? drawTrial(supposed.trials, random) };
+    });
 }
+
+/** A shorter run does not sag [m]. */
+const LEAST_SAGGING = 2;
+
+const pipeMakers = ({ line }: Bench): Maker[] =>
+  line.runs.flatMap(({ length }, r): Maker[] => [
+    (built, random) => stoppage(built, r, random),
+    ...(length < LEAST_SAGGING ? [] : [(built: Bench, random: Random) => sag(built, r, random)]),
+  ]);
+
+/** Birds that drink more or less, and air at humps: nothing in the line itself is changed. */
+function supposedMakers(bench: Bench): Maker[] {
+  const { plan, flock } = bench.asked;
+  const all = [
+    supposeMoreDrunk(bench, mishapsOf(plan, bench.line, flock)),
+    supposeLessDrunk(bench),
+    supposeAirAtHumps(bench),
+  ];
+  return all
+    .filter((supposed) => supposed !== undefined)
+    .map(({ cause, trials }) => (built, random) => ({
+      bench: built,
+      cause,
+      trial: { ...drawTrial(trials, random), line: built.line },
+    }));
+}
+
+const kindMakers = ({ line }: Bench): Maker[] =>
+  [supposeWeakKinds, supposeWornSeals].flatMap((suppose) =>
+    line.drinkers.groups.map(
+      (_, g): Maker =>
+        (built, random) => {
+          const { cause, trials } = suppose(built)[g];
+          return { bench: built, cause, trial: drawTrial(trials, random) };
+        },
+    ),
+  );
+
+const waterMakers = ({ line, asked }: Bench): Maker[] =>
+  line.sources.flatMap((source, i): Maker[] =>
+    asked.refills[i].kind !== "none" || source.feed !== undefined
+      ? []
+      : [(built, random) => lowWater(built, i, random)],
+  );
 
 function drawTrial(trials: readonly Trial[], random: Random): Trial {
   let left = random.uniform() * trials.reduce((sum, { weight }) => sum + weight, 0);

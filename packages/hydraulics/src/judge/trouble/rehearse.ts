@@ -9,7 +9,7 @@ import { expectTrial } from "./expect-trial.js";
 import type { Expectation } from "./expectation.js";
 import { rankCauses } from "./rank-causes.js";
 import { answerOfKeeper } from "./rehearse-keeper.js";
-import { asBuilt, mayHappen, type Truth } from "./rehearse-truth.js";
+import { asBuilt, type Maker, mayHappen, type Truth } from "./rehearse-truth.js";
 import type { Look, Sign } from "./signs.js";
 import type { LikelyCause, Trouble } from "./trouble-result.js";
 
@@ -66,8 +66,6 @@ export function rehearseTrouble(plan: Plan, options: RehearseOptions = {}): Rehe
   });
   return { ok: true, cases };
 }
-
-type Maker = ReturnType<typeof mayHappen>[number];
 
 /** What can be made to happen, by its kind. */
 function byKind({ bench }: Question): Maker[][] {
