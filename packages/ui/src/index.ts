@@ -6,6 +6,7 @@
 export { HeadfallAbove } from "./above/above-element.js";
 // The rooms beside the line.
 export { HeadfallBirds } from "./birds/birds-element.js";
+export { HeadfallCure } from "./cure/cure-element.js";
 export { HeadfallDay } from "./day/day-element.js";
 // Events, typed by name on every element.
 export { QuantityChangedEvent } from "./fields/quantity-changed-event.js";
@@ -20,6 +21,8 @@ export type { UnitSystem } from "./kernels/typed-quantity.js";
 // The whole: a plan to be sketched, its verdicts, and how each number was got.
 export { LineCheckedEvent } from "./line/line-checked-event.js";
 export { HeadfallLine } from "./line/line-element.js";
+export { HeadfallMeasure } from "./measure/measure-element.js";
+export { HeadfallMishaps } from "./mishaps/mishaps-element.js";
 export { HeadfallPart } from "./parts/part-element.js";
 export { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
 export { HeadfallProfileHands } from "./profile/hands/hands-element.js";
@@ -40,5 +43,6 @@ export type { PlanStep } from "./store/plan-history.js";
 export { type PlanCause, type PlanListener, PlanStore } from "./store/plan-store.js";
 export { HeadfallPlanTable } from "./tables/plan-table-element.js";
 export { HeadfallTime } from "./time/time-element.js";
+export { HeadfallTrouble } from "./trouble/trouble-element.js";
 export { HeadfallHow } from "./verdicts/how-element.js";
 export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";
