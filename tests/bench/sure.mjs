@@ -146,7 +146,7 @@ function calibrate(row, yards, truths) {
     sure.filter(({ isDecided }) => isDecided),
   );
   table(
-    "of these, only just",
+    "of these, not beyond doubt",
     sure.filter(({ isDecided }) => !isDecided),
   );
   const close = said.filter(({ kind }) => kind === "closeCall");

@@ -5,8 +5,10 @@ import {
   checkPlan,
   compareSizes,
   judgeWeeks,
+  measureAgain,
   readPlan,
   writeCheckDocument,
+  writeMeasureDocument,
 } from "../../packages/hydraulics/src/index.js";
 import { writeBirdsDocument } from "../../packages/hydraulics/src/report/birds-document.js";
 import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
@@ -51,6 +53,32 @@ test.each(files)("every key of the results of %s is in check-result.md", (file) 
     [],
   );
   expect(undocumented(JSON.parse(JSON.stringify(writeSizesDocument(comparing.comparison))))).toEqual([]);
+});
+
+test.each([
+  ["one measurement or two", "18 in"],
+  ["none", "2 ft"],
+])("every key of what to measure again, where %s would do, is in check-result.md", (_, stand) => {
+  const reading = readPlan(
+    JSON.stringify({
+      headfall: 1,
+      sources: [{ vessel: "55 gallon drum", stand, level: { full: "30 in", lowest: "3 in" } }],
+      runs: [
+        {
+          length: "60 ft",
+          fall: "-1 ft",
+          drinkers: { kind: "nipple-side-action", count: 3, first: "50 ft" },
+        },
+      ],
+    }),
+  );
+  if (!reading.ok) throw new Error("no plan");
+  const answer = measureAgain(reading.plan, { samples: 100 });
+  if (!answer.ok) throw new Error("no check");
+  expect(answer.measuring.close.length).toBeGreaterThan(0);
+  const document = writeMeasureDocument(answer.checked, answer.measuring, "us");
+  expect(document).toMatchObject({ format: "headfall measure", version: 1 });
+  expect(undocumented(JSON.parse(JSON.stringify(document)))).toEqual([]);
 });
 
 test("every key of what a check and the coming weeks say of birds is in check-result.md", () => {

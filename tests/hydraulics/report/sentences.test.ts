@@ -101,7 +101,7 @@ test("writeCertainty says nothing, sure, or what to measure again", () => {
     "Sure: so in 98 % of 200 plans that fit the measurements as well.",
   );
   expect(writeCertainty({ kind: "sure", share: 0.955, samples: 1000, isDecided: false })).toBe(
-    "Sure, if only just: so in 95 % of 1000 plans that fit the measurements as well.",
+    "Sure, though not beyond doubt: so in 95 % of 1000 plans that fit the measurements as well.",
   );
   expect(
     writeCertainty({

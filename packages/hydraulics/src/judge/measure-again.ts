@@ -2,7 +2,7 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import type { Crowd } from "../simulate/crowd.js";
 import { type CheckOptions, FIRST_SAMPLES, MOST_SAMPLES } from "./check-plan.js";
-import type { Certainty, Checked } from "./check-result.js";
+import type { Certainty, Checked, Judgement, VerdictName } from "./check-result.js";
 import { listInputs } from "./doubted-inputs.js";
 import { doubtsOf } from "./doubts.js";
 import { findRemedies } from "./find-remedies.js";
@@ -64,6 +64,10 @@ const SWAYS_TOLD = 3;
 /** Of the work, about what the check takes. */
 const CHECK_SHARE = 0.2;
 
+/** Which edge a close call is at: it holds too little, or it has too little. */
+const sideOf = ({ verdict, because }: Judgement, otherwise: VerdictName): "above" | "below" =>
+  because.code !== "idleHeadTooLow" && [verdict, otherwise].includes("drips") ? "above" : "below";
+
 interface Trying {
   readonly samples: number;
   readonly most: number;
@@ -73,7 +77,9 @@ interface Trying {
 function measure(judged: JudgedLine, sampler: Sampler, tallies: readonly Tally[], trying: Trying): Measuring {
   const baseline = verdictsOf(judged);
   const open = tallies.flatMap(({ certainty, ranked }, drinker) =>
-    certainty.kind === "closeCall" ? [{ drinker, ranked }] : [],
+    certainty.kind === "closeCall"
+      ? [{ drinker, ranked, side: sideOf(judged.drinkers[drinker], certainty.otherwise) }]
+      : [],
   );
   if (open.length === 0) return { sure: tallies.length, close: [], measurements: [], samples: trying.most };
   const movers = findMovers(sampler, open);

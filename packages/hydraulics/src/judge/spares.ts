@@ -48,6 +48,8 @@ function missing(spare: Float64Array): number | undefined {
 export interface Doubtful {
   readonly drinker: number;
   readonly ranked: readonly Ranked[];
+  /** The edge it is close to. */
+  readonly side: keyof Spare;
 }
 
 /** An input with how it moves a drinker. */
@@ -65,7 +67,6 @@ export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[
     const sample = sampler.judge({ inputs, own: new Float64Array(sampler.drinkers) });
     return close.map(({ drinker }) => sample.spare(drinker));
   };
-  const written = spareAt(new Float64Array(sampler.inputs.length));
   const moved = new Map<Input, readonly [down: Spare[], up: Spare[]]>();
   const movedBy = (input: Input) => {
     const known = moved.get(input);
@@ -76,9 +77,7 @@ export function findMovers(sampler: Sampler, close: readonly Doubtful[]): Mover[
     moved.set(input, both);
     return both;
   };
-  return close.map(({ ranked }, o) => {
-    // The side that it is nearer to the edge on.
-    const side = written[o].below <= written[o].above ? "below" : "above";
+  return close.map(({ ranked, side }, o) => {
     const movers = ranked.slice(0, LOOKED_AT_EACH).map(({ input, isClear }) => {
       const [down, up] = movedBy(input);
       const head = (Math.abs(up[o][side] - down[o][side]) / (2 * STEP)) * DOUBT;

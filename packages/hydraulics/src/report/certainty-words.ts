@@ -34,7 +34,7 @@ export function writeDoubt(kind: InputKind, doubt: number, system: UnitSystem): 
 export function writeCertainty(certainty: Certainty): string {
   if (certainty.kind === "notSampled") return "";
   if (certainty.kind === "sure")
-    return `Sure${certainty.isDecided ? "" : ", if only just"}: so in ${writeAgreement(certainty)}.`;
+    return `Sure${certainty.isDecided ? "" : ", though not beyond doubt"}: so in ${writeAgreement(certainty)}.`;
   const again =
     certainty.measureAgain === undefined
       ? "No single measurement decides it: the drinkers differ from one to the next."
