@@ -1,10 +1,19 @@
 /** How well what is wrong can be told: faults made, told by a keeper who errs, looked for; and what one question costs. */
 import { readFileSync } from "node:fs";
-import { readPlan, rehearseTrouble, whatIsWrong } from "../../packages/hydraulics/dist/index.js";
+import { fileURLToPath } from "node:url";
+import { runnerImport } from "vite";
+import {
+  checkDocument,
+  readPlan,
+  rehearseTrouble,
+  whatIsWrong,
+} from "../../packages/hydraulics/dist/index.js";
 
 const PLANS = ["hen-house", "two-pens", "rain-barrel", "brooder", "five-days-away", "meat-birds"];
 const DAY = "2026-07-04";
 const FAULTS = 200;
+/** Random plans, and faults made in each. */
+const RANDOM = { plans: 60, faults: 12 };
 
 const planOf = (name) => {
   const url = new URL(`../../docs/examples/alder-bank-${name}.json`, import.meta.url);
@@ -21,7 +30,7 @@ const isAmongThree = ({ rank }) => rank >= 0 && rank < 3;
  * @param time  of a call: median and least of its milliseconds
  * @param row   prints one row
  */
-export function measureTrouble(time, row) {
+export async function measureTrouble(time, row) {
   const all = [];
   for (const name of PLANS) {
     const rehearsal = rehearseTrouble(planOf(name), { seed: 1, count: FAULTS, day: DAY });
@@ -31,12 +40,30 @@ export function measureTrouble(time, row) {
     row(`${name}, ${FAULTS} faults`, ratesOf(shown));
   }
   row("all of them", ratesOf(all));
+  const drawn = await casesOfRandomPlans();
+  row(`${RANDOM.plans} random plans, ${RANDOM.faults} faults each`, ratesOf(drawn));
   printConfusion(all, row);
   printCalibration(all, row);
   const hens = planOf("hen-house");
   const signs = [13, 18, 24].map((k) => ({ look: "gives", at: "drinker", id: `hen line ${k}`, sees: "dry" }));
   const one = time(() => whatIsWrong(hens, signs, { day: DAY }), 1500);
   row("one question about 24 nipples", { ms: one.median, least: one.least });
+}
+
+/** Random plans as the laws meet them: trees and rings, humps, header tanks, devices, birds or none. */
+async function casesOfRandomPlans() {
+  const file = fileURLToPath(new URL("../arbitraries/plans.ts", import.meta.url));
+  const { module } = await runnerImport(file);
+  const cases = [];
+  for (let seed = 1; seed <= RANDOM.plans; seed += 1) {
+    const reading = checkDocument(module.randomPlan(seed));
+    const rehearsal = reading.ok
+      ? rehearseTrouble(reading.plan, { seed, count: RANDOM.faults, day: DAY })
+      : reading;
+    if (!rehearsal.ok) throw new Error(`random plan ${seed}: ${JSON.stringify(rehearsal.problems)}`);
+    cases.push(...rehearsal.cases.filter(({ signs }) => signs > 0));
+  }
+  return cases;
 }
 
 const ratesOf = (cases) => ({
