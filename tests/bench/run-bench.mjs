@@ -273,7 +273,7 @@ if (only === undefined || only === "birds") {
 }
 if (only === undefined || only === "trouble") {
   console.log("\nWhat is wrong: faults made in the examples, told by a keeper who errs, looked for");
-  measureTrouble(time, row);
+  await measureTrouble(time, row);
 }
 if (only === undefined || only === "sure") {
   console.log(
