@@ -6,7 +6,6 @@ import {
   writeClose,
   writeCost,
   writeMargin,
-  writeScene,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { leastSpareOf } from "../kernels/cure/least-spare.js";
@@ -28,8 +27,8 @@ export function cardView(room: CuredRoom, cure: Cure, at: number) {
       <div><dt>Before</dt><dd>${outcomeView(answer.before)}</dd></div>
       <div><dt>After</dt><dd>${outcomeView(cure.after)}</dd></div>
       <div><dt>Least to spare</dt><dd>${spareView(answer.before, system)} before, <strong>${spareView(cure.after, system)}</strong> after</dd></div>
+      ${cure.close === undefined ? nothing : html`<div><dt>Left close</dt><dd>${writeClose(cure.close, system)}</dd></div>`}
     </dl>
-    ${cure.close === undefined ? nothing : html`<p>${writeClose(cure.close, system)}</p>`}
     ${takeButton(room, cure.plan, CURE_WORDS[cure.kind], `${at + 1}`)}
     ${foldedTables({ before: answer.before, after: cure.after, system, name: `cure ${at + 1}` })}
   </article>`;
@@ -39,9 +38,7 @@ const capital = (words: string): string => words.charAt(0).toUpperCase() + words
 
 function spareView(outcome: Outcome, system: UnitSystem): string {
   const least = leastSpareOf(outcome);
-  if (least === undefined) return "none";
-  const when = least.scene.week === 0 && !least.scene.hot ? "" : `, ${writeScene(least.scene)}`;
-  return `${writeMargin(least.head, system)} (${least.drinker}${when})`;
+  return least === undefined ? "none" : writeMargin(least.head, system);
 }
 
 function foldedTables(compared: BeforeAndAfter) {

@@ -15,15 +15,19 @@ import { BesideController } from "./beside-controller.js";
 import { besideView } from "./beside-view.js";
 import { countsView } from "./counts-view.js";
 import { cureStyles } from "./cure.styles.js";
-import { CureController } from "./cure-controller.js";
-import type { BesideRoom, CureActs, CuredRoom, CureRoom, KeptPlan, Wanted } from "./room.js";
+import { howView } from "./how-view.js";
+import { CHANGED, lookingView } from "./looking-view.js";
+import type { BesideRoom, CureActs, CuredRoom, CureRoom, KeptPlan, TradedRoom, Wanted } from "./room.js";
+import { SearchController } from "./search-controller.js";
+import { tradeView } from "./trade-view.js";
 import { wantedView } from "./wanted-view.js";
 
-const AS_USUAL: Wanted = { by: undefined, standMost: undefined, margin: 0, weeks: undefined };
+const AS_USUAL: Wanted = { by: undefined, standMost: undefined, margin: 0, weeks: undefined, never: [] };
+const FIRST: TradedRoom["at"] = { margin: 0, height: 0 };
 
 /**
  * The smallest changes that make a plan work: looked for when asked, told with their cost and what they do to every
- * drinker, and done with one press.
+ * drinker, and done with one press; what more would cost; and the plan beside others.
  *
  * @element headfall-cure
  * @fires edit-wanted  when the user wants the plan changed
@@ -37,6 +41,7 @@ export class HeadfallCure extends LitElement {
     refusal: {},
     keptPlans: { attribute: false },
     wanted: { state: true },
+    at: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, cureStyles];
 
@@ -53,9 +58,12 @@ export class HeadfallCure extends LitElement {
   /** Gives the plans kept elsewhere, to be set beside this one; where it is left out, only files can be. */
   declare keptPlans: (() => Promise<readonly KeptPlan[]>) | undefined;
   declare private wanted: Wanted;
+  /** The point of each trade-off that is looked at. */
+  declare private at: TradedRoom["at"];
 
   readonly #typing = new TypingController(this);
-  readonly #cures = new CureController(this);
+  readonly #cures = new SearchController(this, "cure");
+  readonly #fronts = new SearchController(this, "front");
   readonly #beside = new BesideController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
   /** What was taken last, until it is known what came of it; then what is said of that. */
@@ -71,6 +79,7 @@ export class HeadfallCure extends LitElement {
     this.refusal = "";
     this.keptPlans = undefined;
     this.wanted = AS_USUAL;
+    this.at = FIRST;
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -86,40 +95,45 @@ export class HeadfallCure extends LitElement {
     const { plan } = this;
     if (plan === undefined) return nothing;
     const room = this.#room(plan);
-    const { problems, answer } = this.#cures;
+    const { problems, answer, of } = this.#cures;
+    const told = [...problems, ...this.#fronts.problems];
     const stray = this.#typing.strayRefusal;
+    const cured = answer && of && { ...room, answer, of, isTaken: this.#isTaken };
     return html`
       <h2>The smallest cure</h2>
       ${this.checked === undefined || answer !== undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
       ${this.#askView(room)}
       <div role="status">${this.#said === "" ? nothing : html`<p>${this.#said}</p>`}</div>
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
-      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      ${told.length === 0 ? nothing : html`<p class="problem" role="alert">${told.map(writeProblem).join(" ")}</p>`}
       <div class="rest">
         ${wantedView(room)}
-        <div class="told">${answer === undefined ? BEFORE : this.#told({ ...room, answer, isTaken: this.#isTaken })}
-          ${besideView(this.#besideRoom(plan))} ${CAUTIONS}</div>
+        <div class="told">${cured === undefined ? BEFORE : this.#told(cured)}
+          ${tradeView(room, this.#fronts.trying, this.#traded(room))} ${besideView(this.#besideRoom(plan))}
+          ${howView()} ${CAUTIONS}</div>
       </div>
     `;
   }
 
   #askView({ acts }: CureRoom) {
     const { trying, answer } = this.#cures;
-    if (trying !== undefined)
-      return html`<div class="ask"><progress aria-label="Looking for a cure"></progress>
-        <span>${trying === "" ? "Looking ..." : `Looking at ${trying}`}</span>
-        <button type="button" @click=${acts.cancel}>Cancel</button></div>`;
+    if (trying !== undefined) return lookingView("Looking for a cure", trying, acts.cancel);
     return html`<div class="ask"><button type="button" class="chief" @click=${acts.look}>${answer === undefined ? "What would make it work?" : "Look again"}</button></div>`;
   }
 
   #told(room: CuredRoom) {
-    const isOld = this.#cures.of !== room.plan && !room.answer.cures.some(({ plan }) => this.#isTaken(plan));
-    return html`${isOld ? html`<p class="quiet">The plan has changed since this was found. Look again to have it of the plan as it is now.</p>` : nothing}
-      <div class=${isOld ? "older" : nothing}>${answerView(room)}</div>`;
+    const found = [...room.answer.cures, ...room.answer.relaxations];
+    const isOld = room.of !== room.plan && !found.some(({ plan }) => this.#isTaken(plan));
+    return html`${isOld ? CHANGED : nothing}<div class=${isOld ? "older" : nothing}>${answerView(room)}</div>`;
+  }
+
+  #traded(room: CureRoom): TradedRoom | undefined {
+    const { answer: front, of } = this.#fronts;
+    return front && of && { ...room, front, of, at: this.at, isTaken: this.#isTaken };
   }
 
   readonly #isTaken = (found: Plan): boolean =>
-    this.plan !== undefined && this.#cures.of !== this.plan && diffPlans(this.plan, found).length === 0;
+    this.plan !== undefined && diffPlans(this.plan, found).length === 0;
 
   #room(plan: Plan): CureRoom {
     const { system, wanted } = this;
@@ -147,19 +161,27 @@ export class HeadfallCure extends LitElement {
     if (this.plan !== undefined) this.#beside.compare(this.plan, this.day);
   }
 
+  #look(search: SearchController<"cure" | "front">): void {
+    const { plan, day, system, wanted } = this;
+    this.#said = "";
+    if (plan !== undefined) search.look(plan, { ...wanted, day, system });
+  }
+
   readonly #acts: CureActs = {
     want: (wanted) => {
       this.wanted = { ...this.wanted, ...wanted };
     },
-    look: () => {
-      const { plan, day, system, wanted } = this;
-      this.#said = "";
-      if (plan !== undefined) this.#cures.look(plan, { ...wanted, day, system });
-    },
+    look: () => this.#look(this.#cures),
     cancel: () => this.#cures.cancel(),
-    take: (found, what) => {
-      const { of } = this.#cures;
-      if (of === undefined) return;
+    trade: () => {
+      this.at = FIRST;
+      this.#look(this.#fronts);
+    },
+    cancelTrade: () => this.#fronts.cancel(),
+    point: (which, at) => {
+      this.at = { ...this.at, [which]: at };
+    },
+    take: (of, found, what) => {
       this.#taking = what;
       this.dispatchEvent(new EditWantedEvent({ kind: "bringIn", diff: diffPlans(of, found), what }));
       this.requestUpdate();

@@ -1,4 +1,4 @@
-import type { CostMeasure, CureAnswer, Plan, Variant } from "@headfall/hydraulics";
+import type { CostMeasure, CureAnswer, CureKind, FrontAnswer, Plan, Variant } from "@headfall/hydraulics";
 import type { TypingController } from "../fields/typing-controller.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
@@ -11,6 +11,8 @@ export interface Wanted {
   readonly margin: number;
   /** Coming weeks in which it must hold. */
   readonly weeks: number | undefined;
+  /** Kinds of remedy that are out of the question. */
+  readonly never: readonly CureKind[];
 }
 
 /** What its user can do in this room besides editing the plan. */
@@ -18,8 +20,12 @@ export interface CureActs {
   readonly want: (wanted: Partial<Wanted>) => void;
   readonly look: () => void;
   readonly cancel: () => void;
-  /** Makes the plan in hand what was found for it. */
-  readonly take: (found: Plan, what: string) => void;
+  readonly trade: () => void;
+  readonly cancelTrade: () => void;
+  /** Looks at one point of a trade-off, by its place. */
+  readonly point: (which: TradeOff, at: number) => void;
+  /** Makes of the plan in hand what was found for it, or for the plan it was then. */
+  readonly take: (of: Plan, found: Plan, what: string) => void;
 }
 
 /** What every view of this room is made from. */
@@ -32,11 +38,26 @@ export interface CureRoom {
   readonly acts: CureActs;
 }
 
-/** The same with what was found. */
-export interface CuredRoom extends CureRoom {
-  readonly answer: CureAnswer;
+/** What is given up for what: money for margin, or height for size. */
+export type TradeOff = "margin" | "height";
+
+/** A room in which what was found can be taken. */
+export interface TakingRoom extends CureRoom {
+  /** The plan it was found for. */
+  readonly of: Plan;
   /** Whether the plan in hand is this one by now. */
   readonly isTaken: (found: Plan) => boolean;
+}
+
+/** The same with the cures that were found. */
+export interface CuredRoom extends TakingRoom {
+  readonly answer: CureAnswer;
+}
+
+/** The same with trade-offs, and the point of each that is looked at. */
+export interface TradedRoom extends TakingRoom {
+  readonly front: FrontAnswer;
+  readonly at: Readonly<Record<TradeOff, number>>;
 }
 
 /** A plan that is kept elsewhere, to be set beside the one in hand. */

@@ -1,5 +1,6 @@
-import { type CostMeasure, STAND_MOST, writeQuantity } from "@headfall/hydraulics";
+import { type CostMeasure, type CureKind, STAND_MOST, writeQuantity } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { live } from "lit/directives/live.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { FOOT, INCH } from "../kernels/us-units.js";
 import { pricesView } from "./prices-view.js";
@@ -48,6 +49,7 @@ export function wantedView(room: CureRoom) {
       ${choice("cure-stand", "Highest stand", lengths(STANDS[system], standMost, system), (event) => acts.want({ standMost: number(event) }))}
       ${choice("cure-margin", "Head to spare at least", lengths(MARGINS[system], wanted.margin, system), (event) => acts.want({ margin: number(event) }))}
       ${plan.pens === undefined ? nothing : weeksChoice(room)}
+      ${waysView(room)}
       ${standMost > HIGH ? html`<p class="note">A stand as high as that carries a great weight: have it designed and anchored by somebody who knows how.</p>` : nothing}
     </details>
     ${pricesView(room)}
@@ -59,6 +61,32 @@ function saidOf({ by, margin }: CureRoom["wanted"], standMost: number, system: U
   const length = (metres: number) => writeQuantity(metres, "length", system, 3);
   const spare = margin === 0 ? "" : `, ${length(margin)} to spare`;
   return `${by === undefined ? "cost" : MEASURES[by]}, stand to ${length(standMost)}${spare}`;
+}
+
+/** What may be done, in groups that a keeper tells apart. */
+const WAYS: readonly { readonly words: string; readonly kinds: readonly CureKind[] }[] = [
+  { words: "Move a stand up or down", kinds: ["stand"] },
+  { words: "Lay other pipe", kinds: ["pipe"] },
+  { words: "Open taps and vents, bleed air", kinds: ["tap", "vent", "bleed"] },
+  { words: "Other drinkers", kinds: ["drinkers"] },
+  { words: "A further run of pipe", kinds: ["secondFeed", "feedMiddle"] },
+  { words: "A regulator or a header tank", kinds: ["regulator", "headerTank"] },
+];
+
+function waysView({ wanted, acts }: CureRoom) {
+  const change = (kinds: readonly CureKind[], isAllowed: boolean) =>
+    acts.want({
+      never: isAllowed ? wanted.never.filter((kind) => !kinds.includes(kind)) : [...wanted.never, ...kinds],
+    });
+  return html`<fieldset><legend>What may be done</legend>
+    ${WAYS.map(
+      (
+        { words, kinds },
+        at,
+      ) => html`<div class="field tick"><span class="box"><input type="checkbox" id="way-${at}" .checked=${live(!kinds.every((kind) => wanted.never.includes(kind)))}
+        @change=${(event: Event) => change(kinds, (event.target as HTMLInputElement).checked)} /></span><label for="way-${at}">${words}</label></div>`,
+    )}
+  </fieldset>`;
 }
 
 /** Above this a stand is no longer a matter of blocks and boards [m]; common practice, no source. */

@@ -5,6 +5,7 @@ import {
   compareVariants,
   dailyMark,
   findCures,
+  findFront,
   goingAway,
   howLongItLasts,
   judgeWeeks,
@@ -66,6 +67,8 @@ export function answerRoom(
     }
     case "cure":
       return answerCure(question, progress);
+    case "front":
+      return answerFront(question, progress);
     case "compare": {
       const { plans, day } = question;
       const compared = compareVariants(plans, { day, samples: 0 });
@@ -113,4 +116,15 @@ function answerCure(
     ...options,
     progress: (judged, trying) => progress(0, `${CURE_WORDS[trying as CureKind]}: ${judged} judged`),
   });
+}
+
+function answerFront(
+  { plan, options }: Extract<RoomQuestion, { kind: "front" }>,
+  progress: RoomProgress,
+): RoomAnswer<"front"> {
+  const finding = findFront(plan, {
+    ...options,
+    progress: (judged) => progress(0, `trade-offs: ${judged} judged`),
+  });
+  return finding.ok ? { ok: true, answer: finding.front } : finding;
 }

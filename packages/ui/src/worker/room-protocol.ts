@@ -5,6 +5,7 @@ import type {
   CureOptions,
   DayResult,
   DaysSummary,
+  FrontAnswer,
   Lasting,
   Mark,
   Measuring,
@@ -69,6 +70,7 @@ export type RoomQuestion =
       readonly figure: "expect" | "size";
     }
   | { readonly kind: "cure"; readonly plan: Plan; readonly options: CureWanted }
+  | { readonly kind: "front"; readonly plan: Plan; readonly options: CureWanted }
   | {
       readonly kind: "compare";
       /** The first is the one the others differ from. */
@@ -108,6 +110,8 @@ export interface RoomAnswers {
   readonly record: RainReading;
   readonly rain: RainSupply;
   readonly cure: CureAnswer;
+  /** What more margin costs, and what a higher stand saves. */
+  readonly front: FrontAnswer;
   readonly compare: readonly Variant[];
   readonly measure: Measuring;
   readonly mishaps: Mishaps;

@@ -1,11 +1,11 @@
-import type { CureAnswer, Plan, Problem } from "@headfall/hydraulics";
+import type { Plan, Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { RoomAsker } from "../worker/ask-room.js";
-import type { CureWanted } from "../worker/room-protocol.js";
+import type { CureWanted, RoomAnswers } from "../worker/room-protocol.js";
 
-/** Has cures of a plan looked for, when its host asks. What was found last stays until the next has been. */
-export class CureController implements ReactiveController {
-  answer: CureAnswer | undefined;
+/** Has cures of a plan looked for, or their trade-offs, when its host asks. What was found last stays until then. */
+export class SearchController<Kind extends "cure" | "front"> implements ReactiveController {
+  answer: RoomAnswers[Kind] | undefined;
   /** The plan that the answer is of. */
   of: Plan | undefined;
   problems: readonly Problem[] = [];
@@ -13,10 +13,12 @@ export class CureController implements ReactiveController {
   trying: string | undefined;
 
   readonly #host: ReactiveControllerHost;
+  readonly #kind: Kind;
   readonly #asker = new RoomAsker();
 
-  constructor(host: ReactiveControllerHost) {
+  constructor(host: ReactiveControllerHost, kind: Kind) {
     this.#host = host;
+    this.#kind = kind;
     host.addController(this);
     this.#asker.onProgress = (_, words) => {
       this.trying = words ?? "";
@@ -30,10 +32,11 @@ export class CureController implements ReactiveController {
 
   look(plan: Plan, options: CureWanted): void {
     this.trying = "";
-    this.#asker.ask({ kind: "cure", plan, options }, (told) => {
+    this.#asker.ask({ kind: this.#kind, plan, options }, (told) => {
       this.trying = undefined;
       this.problems = told.ok ? [] : told.problems;
-      this.answer = told.ok ? told.answer : undefined;
+      // The answer is of the kind that was asked.
+      this.answer = told.ok ? (told.answer as RoomAnswers[Kind]) : undefined;
       this.of = plan;
       this.#host.requestUpdate();
     });
