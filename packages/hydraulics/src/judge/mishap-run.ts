@@ -251,15 +251,23 @@ export function balanceOf({ balance, lost }: Drawdown): Balance {
   return { start, poured, drunk: drawn - lost, lost, left };
 }
 
-/** What a night loses and how far each level falls by morning, from full at dusk. */
-export function nightOf(asked: AskedPlan, struck: Struck): { lost: number; falls: readonly number[] } {
+/** What a night loses and how far each level falls by morning, from full at dusk and with nothing filled. */
+export function nightOf(
+  asked: AskedPlan,
+  { still, flock }: Struck,
+  pools: readonly DrawnPool[],
+): { lost: number; falls: readonly number[] } {
   const { dawn, light } = asked.flock.weather;
-  const lasts = Math.max(0, DAY - light);
-  const { drawdown } = runDown(
-    { ...struck, refills: asked.refills.map((): Refill => ({ kind: "none" })) },
-    { start: asked.fullVolumes, from: dawn + light, lasts },
-  );
-  const { line } = struck.still;
+  const unfilled = pools.map((pool) => ({
+    ...pool,
+    refills: pool.refills.map((): Refill => ({ kind: "none" })),
+  }));
+  const drawdown = drawDown(still.line, flock, unfilled, {
+    figure: "size",
+    from: dawn + light,
+    lasts: Math.max(0, DAY - light),
+  });
+  const { line } = still;
   const end = drawdown.levels[drawdown.levels.length - 1].volumes;
   return {
     lost: drawdown.lost,

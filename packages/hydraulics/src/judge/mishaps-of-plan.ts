@@ -10,8 +10,11 @@ import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
 import { endsOf, runDown, strike } from "./mishap-run.js";
 import { runMishap, soonestHarm } from "./run-mishap.js";
 
-/** Of a group of more drinkers than this, only some are run, spread from its first to its last. */
-const MOST_RUN = 12;
+/**
+ * Of a group of more drinkers than this, only some are run, spread from its first to its last; in a plan of many groups
+ * fewer of each, so that all groups together are not run more often than this, but for the ends of each.
+ */
+const MOST_RUN = { ofGroup: 12, ofAll: 120, ends: 2 } as const;
 
 /** What any one mishap does to a plan. */
 export interface Mishaps {
@@ -148,11 +151,13 @@ function bundlesOf(line: Line, mishaps: readonly Mishap[]): Bundle[] {
     const key = `${SAME_LAW[mishap.kind] ?? mishap.kind} ${placeOf(line, mishap)}`;
     byPlace.set(key, [...(byPlace.get(key) ?? []), mishap]);
   }
+  const groups = [...byPlace.keys()].filter((key) => key.includes("group")).length;
+  const most = Math.min(MOST_RUN.ofGroup, Math.max(MOST_RUN.ends, Math.floor(MOST_RUN.ofAll / groups)));
   return [...byPlace.values()].map((members) => {
     const kinds = [...new Set(members.map(({ kind }) => kind))];
     // Those of the other kinds do the same there.
     const first = members.filter(({ kind }) => kind === kinds[0]);
-    return { kinds, count: first.length, run: spread(first) };
+    return { kinds, count: first.length, run: spread(first, most) };
   });
 }
 
@@ -164,9 +169,9 @@ function placeOf({ drinkers }: Line, mishap: Mishap): string {
   return "pen" in mishap ? `batch ${mishap.pen} ${mishap.batch}` : "";
 }
 
-function spread<T>(all: readonly T[]): T[] {
-  if (all.length <= MOST_RUN) return [...all];
-  return Array.from({ length: MOST_RUN }, (_, k) => all[Math.round((k * (all.length - 1)) / (MOST_RUN - 1))]);
+function spread<T>(all: readonly T[], most: number): T[] {
+  if (all.length <= most) return [...all];
+  return Array.from({ length: most }, (_, k) => all[Math.round((k * (all.length - 1)) / (most - 1))]);
 }
 
 function rowOf({ kinds, count, run }: Bundle, results: readonly MishapResult[]): MishapRow {

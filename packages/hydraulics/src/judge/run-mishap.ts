@@ -28,7 +28,9 @@ export function resultOf(asked: AskedPlan, struck: Struck): Omit<MishapResult, "
     dripRate: changed.drip.length * DRIP.expect,
     balance: balanceOf(run.drawdown),
     ...changed,
-    night: isLosing ? nightOf(asked, struck) : { lost: 0, falls: asked.judged.line.sources.map(() => 0) },
+    night: isLosing
+      ? nightOf(asked, struck, run.pools)
+      : { lost: 0, falls: asked.judged.line.sources.map(() => 0) },
     followed: run.drawdown.until - MORNING,
   };
 }

@@ -18,7 +18,7 @@ export interface LeakPieces {
 }
 
 /** Places besides those where the height bends. */
-const EVEN_PLACES = 48;
+const EVEN_PLACES = 96;
 
 /** @param bends  drawn where the height bends: the level at the foot of an air tube, another vessel begins to give [m³] */
 export function layLeak(pool: Pool, leak: PoolLeak, bends: readonly number[]): LeakPieces {
