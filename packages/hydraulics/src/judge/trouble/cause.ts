@@ -91,7 +91,7 @@ export const PRIORS: Readonly<Record<CauseCode, number>> = {
   jointApart: 3,
   airLocked: 4,
   sagHoldsAir: 2,
-  ventBlocked: 4,
+  ventBlocked: 3,
   lidOff: 2,
   floatStuckOpen: 2,
   floatStuckShut: 2,
