@@ -23,7 +23,7 @@ export const cureStyles = css`
   .file:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
   .file input { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; font-size: 0; }
   .best { border: 1px solid var(--_good); border-radius: 4px; padding: 0 0.3rem; color: var(--_good); font-size: 0.8rem; }
-  .beside-chart { display: grid; gap: 0.5rem; align-items: start; }
+  .beside-chart { display: grid; grid-template-columns: minmax(0, 1fr); gap: 0.5rem; align-items: start; }
   .beside-chart > * { min-width: 0; }
   .chart { display: block; width: 100%; max-width: 34rem; height: auto; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; margin: 0.35rem 0 0; cursor: pointer; }
   .chart text { font-size: 12px; fill: var(--_ink); }
@@ -33,6 +33,8 @@ export const cureStyles = css`
   .dot { fill: var(--_sheet); stroke: var(--_water-edge); stroke-width: 2.5; }
   .dot.now { fill: var(--_accent); stroke: var(--_ink); }
   .trade input[type="range"] { width: 100%; max-width: 34rem; }
+  .points td.words, .points thead th { white-space: normal; }
+  .points th[scope="row"] { white-space: nowrap; }
   .points td button { font-size: 0.85rem; }
   .chosen { border-left: 5px solid var(--_accent); padding-left: 0.75rem; margin: 0.5rem 0 1rem; }
   .moments td { vertical-align: top; }
@@ -40,8 +42,7 @@ export const cureStyles = css`
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
   .chosen .buttons { margin: 0.35rem 0; }
   @media (max-width: 640px) {
-    .figures div { grid-template-columns: minmax(0, 1fr); padding: 0.3rem 0; }
-    .figures dt { font-size: 0.85rem; }
+    .figures div { grid-template-columns: 5.5rem minmax(0, 1fr); gap: 0 0.5rem; }
     .cards th[scope="row"] { grid-column: 1 / -1; font-weight: 700; }
     .cards.beside tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
     .cards.weeks tr { grid-template-columns: minmax(0, 1fr); }
