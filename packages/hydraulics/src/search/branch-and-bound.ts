@@ -45,7 +45,9 @@ interface Part {
 /** Parts looked at before a search gives up, each some bounds. */
 const MOST_PARTS = 3000;
 /** Plans judged in vain before some plan that works is looked for in a quick way, so that dearer parts can be dropped. */
-const GUESS_AFTER = 20;
+const GUESS_AFTER = 3;
+/** In smaller spaces it is not worth it. */
+const WORTH_A_GUESS = 200;
 
 /**
  * The cheapest plan of a space that works, by branch and bound: always the part with the least bound is taken, the
@@ -68,7 +70,7 @@ export function searchSpace(searching: Searching): Searched {
     guess === undefined || (below !== undefined && compare(guess.cost, below) >= 0) ? undefined : guess;
   const enter = (domains: Domains) => {
     parts += 1;
-    const least = domains.some((domain) => domain.length === 0) ? undefined : bound(domains);
+    const least = domains.some((domain) => domain.length === 0) ? undefined : bound(domains, limit());
     const most = limit();
     if (least !== undefined && (most === undefined || compare(least.cost, most) < 0))
       queue.push({ domains, ...least });
@@ -89,7 +91,7 @@ export function searchSpace(searching: Searching): Searched {
     const cost = costOf(space, part.picks);
     if (most === undefined || compare(cost, most) < 0) {
       if (works(part.picks)) found = { picks: part.picks, cost };
-      else if (found === undefined && judged === GUESS_AFTER)
+      else if (found === undefined && judged === GUESS_AFTER && countPlans(space) > WORTH_A_GUESS)
         found = cheaper(guessPlan({ ...searching, works }));
     }
     // What has just been found may cost no more than the part's bound: then nothing in it, or behind it, is cheaper.

@@ -4,7 +4,7 @@ import { buildLossTable, type LossTable, lossByTable } from "../solve/loss-table
 import type { FrictionLaw } from "../solve/solution.js";
 import { addCosts, type CompareCosts, type Cost, NO_COST } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
-import { type Ask, type Asks, type Chain, type DemandForest, SLACK } from "./demand-forest.js";
+import { type Asks, type Chain, type DemandForest, SLACK } from "./demand-forest.js";
 
 /**
  * What a part of the tree asks of the water above it, with some sizes in it: the head that must stand at its top for
@@ -38,8 +38,12 @@ export type Domains = readonly (readonly number[])[];
 
 /** Finds, from the far ends to the sources, the fronts of every part: no label of a front is worse than another in all. */
 export interface FrontFinder {
-  /** What hangs on a node: the labels of all below it, and of its own drinkers. */
-  atNode(node: number, domains: Domains, asks: Asks): readonly Label[];
+  /**
+   * What hangs on a node: the labels of all below it, and of its own drinkers.
+   *
+   * @param ceiling  labels that cost as much are of no interest; from call to call it may only fall
+   */
+  atNode(node: number, domains: Domains, asks: Asks, ceiling?: Cost): readonly Label[];
 }
 
 /**
@@ -57,25 +61,37 @@ export function createFrontFinder(
   const known = new Map<string, readonly Label[]>();
   const losses = lossesOf(lines, law);
   const subtree = subtreesOf(forest);
-  const ofChain = (c: number, domains: Domains, asks: Asks): readonly Label[] => {
-    const chain = forest.chains[c];
-    const key = `${c}|${asks.alike[c]}|${subtree[c].map((run) => domains[run].join()).join("|")}`;
-    const before = known.get(key);
-    if (before !== undefined) return before;
-    const under = atNode(chain.nodes[chain.nodes.length - 1], domains, asks);
-    const labels = domains[chain.run].flatMap((option) => {
-      const { cost } = lines.space.runs[chain.run].options[option];
-      const laid: Laid = { lossOf: losses(chain.run, option), cost, option, asks };
-      return under.flatMap((label) => climb(forest, chain, label, laid) ?? []);
-    });
-    const front = frontOf(labels, compare);
-    known.set(key, front);
-    return front;
+  const keyOf = (c: number, domains: Domains, asks: Asks, runs: readonly number[]) =>
+    `${c}|${asks.alike[c]}|${runs.map((run) => domains[run].join()).join("|")}`;
+  const once = (key: string, find: () => readonly Label[]): readonly Label[] => {
+    const labels = known.get(key) ?? find();
+    known.set(key, labels);
+    return labels;
   };
-  const atNode = (node: number, domains: Domains, asks: Asks): readonly Label[] => {
+  const ofChain = (c: number, domains: Domains, asks: Asks, ceiling: Cost | undefined): readonly Label[] => {
+    const chain = forest.chains[c];
+    const [, ...beyond] = subtree[c];
+    const under = keyOf(c, domains, asks, beyond);
+    const withOption = (option: number) =>
+      once(`${option}|${under}`, () => {
+        const { cost } = lines.space.runs[chain.run].options[option];
+        const laid: Laid = { lossOf: losses(chain.run, option), cost, option, asks };
+        const labels = atNode(chain.nodes[chain.nodes.length - 1], domains, asks, ceiling);
+        return labels.flatMap((label) => climb(forest, chain, label, laid) ?? []);
+      });
+    return once(keyOf(c, domains, asks, subtree[c]), () =>
+      frontOf(domains[chain.run].flatMap(withOption), compare, ceiling),
+    );
+  };
+  const atNode = (node: number, domains: Domains, asks: Asks, ceiling?: Cost): readonly Label[] => {
     let labels: readonly Label[] = [NOTHING];
-    for (const c of forest.below[node]) labels = meet(labels, ofChain(c, domains, asks), compare);
-    return labels.map((label) => serve(forest, asks, node, label));
+    for (const c of forest.below[node])
+      labels = meet(labels, ofChain(c, domains, asks, ceiling), compare, ceiling);
+    return labels.map((label) => {
+      const asked: Asked = { need: label.need, probe: label.probe, flow: label.flow };
+      serve(forest, asks, node, asked);
+      return { ...label, ...asked };
+    });
   };
   return { atNode };
 }
@@ -117,45 +133,54 @@ interface Laid {
   readonly asks: Asks;
 }
 
-/** A label carried up through a run; undefined where a regulator on it holds less than is needed beyond. */
+/** A label carried up through a run; undefined where more is asked than a regulator holds, or any source has. */
 function climb(
   forest: DemandForest,
   chain: Chain,
   label: Label,
   { lossOf, cost, option, asks }: Laid,
 ): Label | undefined {
-  const { topology, line } = forest;
-  const { segments } = line;
-  let { need, probe, flow } = label;
+  const { segments } = forest.line;
+  const asked: Asked = { need: label.need, probe: label.probe, flow: label.flow };
   for (let k = chain.nodes.length - 1; k >= 0; k -= 1) {
-    const s = topology.segment[chain.nodes[k]];
-    if (Math.max(need, probe) > asks.held[chain.nodes[k]] + SLACK) return undefined;
+    const s = forest.topology.segment[chain.nodes[k]];
+    if (Math.max(asked.need, asked.probe) > asks.held[chain.nodes[k]] + SLACK) return undefined;
     const valve = segments.kind[s] === SEGMENT_KIND.oneWay ? segments.setting[s] : 0;
-    if (flow > 0) need += valve + lossOf(s, flow);
-    if (probe > Number.NEGATIVE_INFINITY) probe += valve + lossOf(s, flow + asks.oneMore);
-    if (k > 0)
-      ({ need, probe, flow } = serve(forest, asks, chain.nodes[k - 1], { ...label, need, probe, flow }));
+    if (asked.flow > 0) asked.need += valve + lossOf(s, asked.flow);
+    if (asked.probe > Number.NEGATIVE_INFINITY) asked.probe += valve + lossOf(s, asked.flow + asks.oneMore);
+    if (Math.max(asked.need, asked.probe) > asks.most + SLACK) return undefined;
+    if (k > 0) serve(forest, asks, chain.nodes[k - 1], asked);
   }
   const taken: Taken = { run: chain.run, option, below: label.taken, beside: undefined };
-  return { need, probe, flow, cost: addCosts(label.cost, cost), taken };
+  return { ...asked, cost: addCosts(label.cost, cost), taken };
+}
+
+interface Asked {
+  need: number;
+  probe: number;
+  flow: number;
 }
 
 /**
- * A label with the drinkers that hang at a node itself. Where one more bird must find its need, the head that stands
- * without it is no less; so flows are those at the greater of the two.
+ * Adds the drinkers that hang at a node itself. Where one more bird must find its need, the head that stands without
+ * it is no less; so flows are those at the greater of the two.
  */
-function serve({ line }: DemandForest, asks: Asks, node: number, label: Label): Label {
+function serve({ line }: DemandForest, asks: Asks, node: number, asked: Asked): void {
   const [working, idle] = [asks.atWork[node], asks.idle[node]];
-  const floor = (most: number, { height, head }: Ask) => Math.max(most, height + head);
-  const probe = idle.reduce(floor, label.probe);
-  const need = working.reduce(floor, Math.max(label.need, probe));
-  const drawn = (flow: number, { drinker, height }: Ask) =>
-    flow + flowOfDrinker(line.drinkers, drinker, need - height);
-  return { ...label, need, probe, flow: working.reduce(drawn, label.flow) };
+  for (const { height, head } of idle) asked.probe = Math.max(asked.probe, height + head);
+  asked.need = Math.max(asked.need, asked.probe);
+  for (const { height, head } of working) asked.need = Math.max(asked.need, height + head);
+  for (const { drinker, height } of working)
+    asked.flow += flowOfDrinker(line.drinkers, drinker, asked.need - height);
 }
 
 /** What two parts that hang on one node ask together. */
-function meet(some: readonly Label[], others: readonly Label[], compare: CompareCosts): readonly Label[] {
+function meet(
+  some: readonly Label[],
+  others: readonly Label[],
+  compare: CompareCosts,
+  ceiling: Cost | undefined,
+): readonly Label[] {
   const isMany = some.length * others.length > MOST_PAIRS;
   const [left, right] = isMany ? [thin(some, MOST_MEETING), thin(others, MOST_MEETING)] : [some, others];
   const both = left.flatMap((a) =>
@@ -169,12 +194,18 @@ function meet(some: readonly Label[], others: readonly Label[], compare: Compare
       }),
     ),
   );
-  return some.length === 1 ? both : frontOf(both, compare);
+  return some.length === 1 ? both : frontOf(both, compare, ceiling);
 }
 
 /** Labels in order of cost, without those that another beats in cost and in all it asks; not more than can be carried on quickly. */
-function frontOf(labels: readonly Label[], compare: CompareCosts): readonly Label[] {
-  const sorted = [...labels].sort((a, b) => compare(a.cost, b.cost) || a.need - b.need || a.probe - b.probe);
+function frontOf(
+  labels: readonly Label[],
+  compare: CompareCosts,
+  ceiling: Cost | undefined,
+): readonly Label[] {
+  const wanted =
+    ceiling === undefined ? [...labels] : labels.filter(({ cost }) => compare(cost, ceiling) < 0);
+  const sorted = wanted.sort((a, b) => compare(a.cost, b.cost) || a.need - b.need || a.probe - b.probe);
   const front: Label[] = [];
   let lowest: Label | undefined;
   for (const label of sorted) {

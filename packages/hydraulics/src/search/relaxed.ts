@@ -16,8 +16,9 @@ export interface Bound {
  * Gives a lower bound for any part of a space, or undefined where the part holds no plan that works.
  *
  * @param domains  options that are left, by run and then by source
+ * @param below    only what costs less is of interest; from call to call it may only fall
  */
-export type BoundFinder = (domains: Domains) => Bound | undefined;
+export type BoundFinder = (domains: Domains, below?: Cost) => Bound | undefined;
 
 /** Bounds by cost alone: every run and stand at its cheapest. For lines in which water has two ways to go. */
 export function boundByCost({ runs, sources, spent }: CureSpace, compare: CompareCosts): BoundFinder {
@@ -51,12 +52,12 @@ export function boundByDemand(
 ): BoundFinder {
   const { runs, sources, spent } = lines.space;
   const fronts = createFrontFinder(forest, lines, law, compare);
-  return (domains) => {
+  return (domains, below) => {
     if (forest.isCutOff) return undefined;
     const picks = domains.map((domain) => domain[0]);
     let cost = spent;
     for (let s = 0; s < sources.length; s += 1) {
-      const found = cheapestPair(fronts, domains, { forest, source: s, lines, compare });
+      const found = cheapestPair(fronts, domains, { forest, source: s, lines, compare, below });
       if (found === undefined) return undefined;
       readTaken(found.label.taken, picks);
       picks[runs.length + s] = found.stand;
@@ -71,23 +72,26 @@ interface Pairing {
   readonly source: number;
   readonly lines: CureLines;
   readonly compare: CompareCosts;
+  readonly below: Cost | undefined;
 }
 
 /** Stands are tried from the cheapest on, until one alone costs more than the best pair. */
 function cheapestPair(
   fronts: FrontFinder,
   domains: Domains,
-  { forest, source, lines, compare }: Pairing,
+  { forest, source, lines, compare, below }: Pairing,
 ): { readonly label: Label; readonly stand: number; readonly cost: Cost } | undefined {
   let best: { label: Label; stand: number; cost: Cost } | undefined;
   const { runs, sources } = lines.space;
   const { options } = sources[source];
   const order = [...domains[runs.length + source]].sort((a, b) => compare(options[a].cost, options[b].cost));
-  for (const stand of order) {
+  const allowed = order.filter((stand) => forest.standAt(source, stand).allowed);
+  if (allowed.length === 0) return undefined;
+  const ceiling = below && lessCost(lessCost(below, lines.space.spent), options[allowed[0]].cost);
+  for (const stand of allowed) {
     if (best !== undefined && compare(options[stand].cost, best.cost) >= 0) break;
-    const { allowed, head, asks } = forest.standAt(source, stand);
-    if (!allowed) continue;
-    for (const label of fronts.atNode(source, domains, asks)) {
+    const { head, asks } = forest.standAt(source, stand);
+    for (const label of fronts.atNode(source, domains, asks, ceiling)) {
       if (Math.max(label.need, label.probe) - SLACK > head) continue;
       const cost = addCosts(label.cost, options[stand].cost);
       if (best === undefined || compare(cost, best.cost) < 0) best = { label, stand, cost };
@@ -97,3 +101,12 @@ function cheapestPair(
   }
   return best;
 }
+
+const lessCost = (cost: Cost, by: Cost): Cost => ({
+  money: cost.money - by.money,
+  unpriced: cost.unpriced - by.unpriced,
+  parts: cost.parts - by.parts,
+  pipe: cost.pipe - by.pipe,
+  runs: cost.runs - by.runs,
+  stand: cost.stand - by.stand,
+});

@@ -68,10 +68,10 @@ function tightestBound(lines: CureLines, requirement: Requirement, compare: Comp
   const bounds = scenes
     .filter((scene, k) => k === 0 || (scene.week === last && last > 0))
     .map((scene) => boundOfScene(lines, requirement, scene, compare));
-  return (domains) => {
-    let dearest = bounds[0](domains);
+  return (domains, below) => {
+    let dearest = bounds[0](domains, below);
     for (const bound of bounds.slice(1)) {
-      const other = dearest === undefined ? undefined : bound(domains);
+      const other = dearest === undefined ? undefined : bound(domains, below);
       if (other === undefined || dearest === undefined) return undefined;
       if (compare(other.cost, dearest.cost) > 0) dearest = other;
     }
