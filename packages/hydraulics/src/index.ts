@@ -80,6 +80,8 @@ export * from "./judge/measuring.js";
 export type { Balance, MishapEnd, MishapResult, MishapRow } from "./judge/mishap-result.js";
 export {
   compareHarm,
+  type GuardsAnswer,
+  guardsForMishap,
   type Mishaps,
   type MishapsAnswer,
   type MishapsOptions,

@@ -1,16 +1,18 @@
 import { describe, expect, it } from "vitest";
 import { MORNING } from "../../../packages/hydraulics/src/judge/asked-plan.js";
+import { runDown } from "../../../packages/hydraulics/src/judge/draw-struck.js";
 import type { GuardKind, GuardResult } from "../../../packages/hydraulics/src/judge/guard.js";
 import { judgeLine } from "../../../packages/hydraulics/src/judge/judge-line.js";
 import { findLimiter, withDisc } from "../../../packages/hydraulics/src/judge/limiter.js";
+import { endsOf } from "../../../packages/hydraulics/src/judge/mishap-ends.js";
 import {
   cheapestGuard,
   guardingOf,
   guardsAgainst,
   lookEvery,
 } from "../../../packages/hydraulics/src/judge/mishap-guards.js";
-import { endsOf, runDown, strike } from "../../../packages/hydraulics/src/judge/mishap-run.js";
 import { runMishap } from "../../../packages/hydraulics/src/judge/run-mishap.js";
+import { strike } from "../../../packages/hydraulics/src/judge/strike.js";
 import type { Mishap } from "../../../packages/hydraulics/src/model/mishap.js";
 import type { PlanData } from "../../arbitraries/plans.js";
 import { ASKED_ON, asked } from "../../laws/asked-plans.js";

@@ -2,10 +2,16 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { MORNING } from "../../../packages/hydraulics/src/judge/asked-plan.js";
+import { runDown } from "../../../packages/hydraulics/src/judge/draw-struck.js";
+import { endsOf } from "../../../packages/hydraulics/src/judge/mishap-ends.js";
 import type { MishapResult } from "../../../packages/hydraulics/src/judge/mishap-result.js";
-import { endsOf, runDown, strike } from "../../../packages/hydraulics/src/judge/mishap-run.js";
-import { compareHarm, mishapsOfPlan } from "../../../packages/hydraulics/src/judge/mishaps-of-plan.js";
+import {
+  compareHarm,
+  guardsForMishap,
+  mishapsOfPlan,
+} from "../../../packages/hydraulics/src/judge/mishaps-of-plan.js";
 import { runMishap } from "../../../packages/hydraulics/src/judge/run-mishap.js";
+import { strike } from "../../../packages/hydraulics/src/judge/strike.js";
 import type { Mishap } from "../../../packages/hydraulics/src/model/mishap.js";
 import { mishapsOf } from "../../../packages/hydraulics/src/model/mishaps-of.js";
 import { timeToDrainUpright } from "../../../packages/hydraulics/src/physics/draining.js";
@@ -250,6 +256,8 @@ describe("mishapsOfPlan", () => {
     for (let k = 1; k < rows.length; k += 1)
       expect(compareHarm(rows[k - 1]!.worst, rows[k]!.worst)).toBeLessThanOrEqual(0);
     expect(rows[0]!.worst.mishap.kind).toBe("jointApart");
+    const alone = guardsForMishap(plan, rows[0]!.worst.mishap, { day: "2026-07-04" });
+    expect(alone).toMatchObject({ ok: true, result: rows[0]!.worst, guards: rows[0]!.guards });
     expect(progress.at(-1)).toBe(1);
     expect(progress).toEqual([...progress].sort((a, b) => a - b));
     const again = mishapsOfPlan(plan, { day: "2026-07-04", guardsFor: 1 });

@@ -2,16 +2,18 @@ import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
 import type { Line } from "../model/line.js";
 import type { Mishap } from "../model/mishap.js";
 import { withMishap } from "../model/with-mishap.js";
-import { type VesselShape, volumeAtLevel } from "../physics/vessel.js";
 import { storeOf } from "../simulate/store.js";
 import { type AskedPlan, askPlan, MORNING } from "./asked-plan.js";
+import { runDown } from "./draw-struck.js";
 import { DAILY, GUARD_KINDS, type Guard, type GuardResult, TIME_TO_MEND } from "./guard.js";
 import { judgeLine } from "./judge-line.js";
 import { findLimiter, type Limiter } from "./limiter.js";
+import { endsOf } from "./mishap-ends.js";
 import type { MishapEnd, MishapResult } from "./mishap-result.js";
-import { endsOf, runDown, strike } from "./mishap-run.js";
 import { isLeaky, withoutLeaks } from "./pool-leaks.js";
 import { runMishap, soonestHarm } from "./run-mishap.js";
+import { withSecondBarrel } from "./second-barrel.js";
+import { strike } from "./strike.js";
 
 const HOUR = 3600;
 /** Water a float rides on, and a fall that it can tell [m]; common practice, no source. */
@@ -233,37 +235,6 @@ function secondBarrels(guarding: Guarding, result: MishapResult): GuardResult[] 
     const after = runMishap(twice, result.mishap);
     return [resultWith({ kind: "secondBarrel", source }, result, ofRun(after))];
   });
-}
-
-function withSecondBarrel(asked: AskedPlan, index: number): AskedPlan {
-  const { line } = asked.judged;
-  const sources = line.sources.map((source, i) =>
-    i === index ? { ...source, shape: twice(source.shape) } : source,
-  );
-  return {
-    ...asked,
-    judged: judgeLine({ ...line, sources }),
-    fullVolumes: sources.map(({ shape, levels }) => volumeAtLevel(shape, levels.full)),
-  };
-}
-
-/** A vessel of the same heights that holds twice as much at each. */
-function twice(shape: VesselShape): VesselShape {
-  switch (shape.kind) {
-    case "upright":
-      return { ...shape, diameter: shape.diameter * Math.SQRT2 };
-    case "lying":
-    case "box":
-      return { ...shape, length: 2 * shape.length };
-    case "tapered":
-      return {
-        ...shape,
-        bottomDiameter: shape.bottomDiameter * Math.SQRT2,
-        topDiameter: shape.topDiameter * Math.SQRT2,
-      };
-    case "table":
-      return { ...shape, volumes: shape.volumes.map((volume) => 2 * volume) };
-  }
 }
 
 /** Of two alike with nothing in common one is left: the plan as it stands. */

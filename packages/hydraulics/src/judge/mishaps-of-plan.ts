@@ -5,10 +5,13 @@ import type { Line } from "../model/line.js";
 import type { Mishap, MishapKind } from "../model/mishap.js";
 import { mishapsOf } from "../model/mishaps-of.js";
 import { type AskedPlan, askPlan, MORNING } from "./asked-plan.js";
+import { runDown } from "./draw-struck.js";
+import type { GuardResult } from "./guard.js";
+import { endsOf } from "./mishap-ends.js";
 import { cheapestGuard, type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
 import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
-import { endsOf, runDown, strike } from "./mishap-run.js";
 import { runMishap, soonestHarm } from "./run-mishap.js";
+import { strike } from "./strike.js";
 
 /**
  * Of a group of more drinkers than this, only some are run, spread from its first to its last; in a plan of many groups
@@ -95,6 +98,37 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
       ],
     },
   };
+}
+
+export type GuardsAnswer =
+  | {
+      readonly ok: true;
+      readonly result: MishapResult;
+      /** The cheapest kind first. */
+      readonly guards: readonly GuardResult[];
+      readonly cheapest: GuardResult | undefined;
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * What one mishap does and what guards against it, each run again with it.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param mishap   one of `mishapsOf` that plan
+ * @param options  the day asked about
+ * @returns the mishap's result and its guards, or what in the plan does not fit
+ */
+export function guardsForMishap(
+  plan: Plan,
+  mishap: Mishap,
+  options: Pick<MishapsOptions, "day"> = {},
+): GuardsAnswer {
+  const asking = askPlan(plan, options.day);
+  if (!asking.ok) return asking;
+  const { asked } = asking;
+  const result = runMishap(asked, mishap);
+  const guards = guardsAgainst(guardingOf(asked, options.day, runNothing(asked)), result);
+  return { ok: true, result, guards, cheapest: cheapestGuard(guards) };
 }
 
 function progressOf(told: MishapsOptions["progress"], total: number): (steps: number) => void {

@@ -1,8 +1,10 @@
 import type { Mishap } from "../model/mishap.js";
 import { type AskedPlan, DRIP, MORNING } from "./asked-plan.js";
+import { runDown } from "./draw-struck.js";
 import type { JudgedLine } from "./judge-line.js";
+import { balanceOf, endsOf, nightOf } from "./mishap-ends.js";
 import type { MishapEnd, MishapResult } from "./mishap-result.js";
-import { balanceOf, endsOf, nightOf, runDown, type Struck, strike } from "./mishap-run.js";
+import { type Struck, strike } from "./strike.js";
 
 /** Until a bird goes without, or half of the drinkers where there are none [s]; endless where it never comes to that. */
 export const soonestHarm = ({ firstWithout, halfDry, hasBirds }: MishapEnd): number =>
