@@ -27,6 +27,10 @@ describe("readNames", () => {
     expect(readNames("pen 1-2", ["pen 1", "pen 2", "pen 1-2"])).toEqual({ ok: true, names: ["pen 1-2"] });
   });
 
+  it("takes one name that holds a comma", () => {
+    expect(readNames("pen, west", ["pen, west", "pen"])).toEqual({ ok: true, names: ["pen, west"] });
+  });
+
   test.each([
     ["hen line 5", '"hen line 5"', "Do you mean hen line 1?"],
     [

@@ -19,6 +19,8 @@ const MOST_IN_RANGE = 100_000;
  */
 export function readNames(typed: string, known: readonly string[]): NamesRead {
   const all = new Set(known);
+  // A name may itself hold a comma.
+  if (all.has(typed.trim())) return { ok: true, names: [typed.trim()] };
   const names = new Set<string>();
   for (const piece of typed.split(",").map((one) => one.trim())) {
     const read = piece === "" ? undefined : readPiece(piece, known, all);

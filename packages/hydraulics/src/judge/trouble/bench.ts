@@ -1,7 +1,6 @@
 import type { Flock } from "../../model/flock.js";
-import type { Line, Source } from "../../model/line.js";
+import type { Line } from "../../model/line.js";
 import type { Moment } from "../../model/moment.js";
-import { volumeAtLevel } from "../../physics/vessel.js";
 import { TAKEN_IN } from "../../simulate/crowd-want.js";
 import { drawOfPen } from "../../simulate/pen-draw.js";
 import { wantOfPen } from "../../simulate/pen-want.js";
@@ -22,7 +21,7 @@ export interface Bench {
   readonly levels: readonly number[];
   readonly atWork: Uint8Array;
   readonly nobody: Uint8Array;
-  /** Dark hours [s], and the share of a day's drinking that falls into them, by pen. */
+  /** Hours of dark in a day [s]. */
   readonly dark: number;
   /** By source: the pens that draw on it, each with the share of its draw that comes from there. */
   readonly drawnBy: readonly (readonly PenShare[])[];
@@ -105,10 +104,6 @@ export function drawnFrom(
 const overlap = (from: number, to: number, start: number, end: number) =>
   Math.max(0, Math.min(to, end) - Math.max(from, start)) +
   Math.max(0, Math.min(to + DAY, end) - Math.max(from + DAY, start));
-
-/** What a source can still give from a level [m3]. */
-export const usableFrom = ({ shape, outlet }: Source, level: number): number =>
-  Math.max(0, volumeAtLevel(shape, level) - volumeAtLevel(shape, Math.min(level, outlet)));
 
 export const momentOf = (sourceHead: Float64Array, atWork: Uint8Array): Moment => ({
   name: "ordinary",

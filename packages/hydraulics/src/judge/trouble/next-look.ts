@@ -53,7 +53,7 @@ const worthOf = ({ look, information, afterFilling }: UsefulLook) =>
   information * READINESS[look.look] * (afterFilling ? AFTER_FILLING : 1);
 
 /** Below this nothing is told [bit]: causes whose best look tells no more are alike by nature. */
-export const TELLS_NOTHING = 0.03;
+const TELLS_NOTHING = 0.03;
 
 /**
  * The looks that tell two causes apart, best first: mutual information between the answer and which of the two it is,
