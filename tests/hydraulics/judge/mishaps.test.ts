@@ -14,7 +14,10 @@ import { runMishap } from "../../../packages/hydraulics/src/judge/run-mishap.js"
 import { strike } from "../../../packages/hydraulics/src/judge/strike.js";
 import type { Mishap } from "../../../packages/hydraulics/src/model/mishap.js";
 import { mishapsOf } from "../../../packages/hydraulics/src/model/mishaps-of.js";
+import { withMishap } from "../../../packages/hydraulics/src/model/with-mishap.js";
 import { timeToDrainUpright } from "../../../packages/hydraulics/src/physics/draining.js";
+import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
+import { reachState } from "../../../packages/hydraulics/src/solve/solve-line.js";
 import type { PlanData } from "../../arbitraries/plans.js";
 import { asked, planWithPens } from "../../laws/asked-plans.js";
 import { cases } from "../../runner/cases.js";
@@ -148,6 +151,35 @@ describe("a mishap run through line and time", () => {
     const head = 0.95 + 0.5 - 0.3;
     expect(results[0]!.leakRate).toBeLessThanOrEqual((0.03e-3 / 60) * Math.sqrt(head / 0.5) * 1.001);
     expect(results[0]!.leakRate).toBeGreaterThan((0.03e-3 / 60) * Math.sqrt((head - 0.02) / 0.5));
+  });
+
+  it("(drinker stuck open, cap off) empties it in the time that many small steps of the solved line take", () => {
+    const plan = hens({ pens: [] }, { level: { full: "70 cm" } });
+    const { line } = asked(plan).judged;
+    for (const mishap of [
+      { kind: "drinkerStuckOpen", drinker: 3 },
+      { kind: "jointApart", point: line.runs[1]!.points.at(-1)! },
+    ] as const) {
+      const changed = withMishap(line, mishap);
+      const prepared = prepareLine(changed, "darcyWeisbach");
+      const [source] = line.sources;
+      const rateAt = (volume: number) =>
+        reachState(prepared, {
+          name: "fullIdle",
+          sourceHead: Float64Array.of(source!.base + volume / ((Math.PI / 4) * 0.25)),
+          atWork: new Uint8Array(line.drinkers.count),
+        }).sourceFlow[0]!;
+      // From full to a hand over the outlet, by the midpoint rule in even steps of volume.
+      const [full, end] = [0.7, 0.1].map((level) => (Math.PI / 4) * 0.25 * level);
+      const steps = 400;
+      let time = 0;
+      for (let k = 0; k < steps; k += 1)
+        time += (full! - end!) / steps / rateAt(full! - ((full! - end!) * (k + 0.5)) / steps);
+      const found = asked(plan);
+      const struck = strike(found, mishap);
+      const { drawdown } = runDown(struck, { start: found.fullVolumes, from: 0, lasts: time });
+      expect(drawdown.balance.left / end! - 1).toBeCloseTo(0, 3);
+    }
   });
 
   it("(run blocked) at the only run leaves the pen without at once; in one of two pens' lines, only that pen", () => {
