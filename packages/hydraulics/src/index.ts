@@ -211,6 +211,7 @@ export {
 } from "./report/day-text.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
+export { writeFinding } from "./report/finding-sentences.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
 export { writeMeasureDocument } from "./report/measure-document.js";
@@ -235,12 +236,7 @@ export {
   writeRainQuestion,
   writeRainRun,
 } from "./report/rain-text.js";
-export {
-  writeFinding,
-  writeJudgement,
-  writeReason,
-  writeVerdict,
-} from "./report/sentences.js";
+export { writeJudgement, writeReason } from "./report/sentences.js";
 export { writeCause } from "./report/trouble-causes.js";
 export { writeTroubleDocument } from "./report/trouble-document.js";
 export {
@@ -262,6 +258,7 @@ export {
   writeConclusion,
   writeDifference,
 } from "./report/variants-text.js";
+export { writeVerdict } from "./report/verdict-sentences.js";
 export { WEEKS_FORMAT, writeWeeksDocument } from "./report/weeks-document.js";
 export {
   LAW_WORDS,

@@ -6,7 +6,7 @@ import {
   writeRunsCsv,
   writeSourcesCsv,
 } from "../../../packages/hydraulics/src/report/csv-line.js";
-import { writeVerdict } from "../../../packages/hydraulics/src/report/sentences.js";
+import { writeVerdict } from "../../../packages/hydraulics/src/report/verdict-sentences.js";
 import { checkOf, yard } from "../judge/yard.js";
 import { readCsv, recordsOf } from "./read-csv.js";
 

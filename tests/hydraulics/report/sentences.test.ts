@@ -4,12 +4,9 @@ import { checkPlan } from "../../../packages/hydraulics/src/judge/check-plan.js"
 import type { Checked } from "../../../packages/hydraulics/src/judge/check-result.js";
 import { writeCaution } from "../../../packages/hydraulics/src/report/caution-sentences.js";
 import { writeCertainty } from "../../../packages/hydraulics/src/report/certainty-words.js";
-import {
-  writeFinding,
-  writeJudgement,
-  writeReason,
-  writeVerdict,
-} from "../../../packages/hydraulics/src/report/sentences.js";
+import { writeFinding } from "../../../packages/hydraulics/src/report/finding-sentences.js";
+import { writeJudgement, writeReason } from "../../../packages/hydraulics/src/report/sentences.js";
+import { writeVerdict } from "../../../packages/hydraulics/src/report/verdict-sentences.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "./sentence-cases.js";
 
 function checkedOf(runs: unknown[]): Checked {

@@ -100,6 +100,22 @@ test("when a share is typed for drinkers at work, it is kept as a share, and a c
   await expect.poll(() => host.plan.runs[1]!.drinkers).toMatchObject({ ordinary: 2 });
 });
 
+test("when one height or level was measured better than the others, its own doubt is kept", async () => {
+  const host = await shown(FEED);
+  await unfold("More");
+  await expect
+    .element(textbox("The height of its end may be off by"))
+    .toHaveAttribute("placeholder", "1 cm, taken for granted");
+  await type("The height of its end may be off by", "3 mm");
+  await expect.poll(() => host.plan.runs[0]!.doubt).toBe("3 mm");
+  const barrel = await shown(SOURCE);
+  for (const details of barrel.view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  await type("Its water levels may be off by", "5 mm");
+  await expect.poll(() => barrel.plan.sources[0]!.level?.doubt).toBe("5 mm");
+  await type("The height it stands at may be off by", "4 mm");
+  await expect.poll(() => barrel.plan.sources[0]!.doubt).toBe("4 mm");
+});
+
 test("when something needed is emptied, the field says so and the plan keeps it", async () => {
   const host = await shown(FEED);
   await type("Length", "");

@@ -3,8 +3,9 @@ import { MOMENTS } from "../model/moment.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeCaution } from "./caution-sentences.js";
 import { writeCertainty } from "./certainty-words.js";
+import { writeFinding } from "./finding-sentences.js";
 import { flockOfCheck } from "./flock-entry.js";
-import { writeFinding, writeVerdict } from "./sentences.js";
+import { writeVerdict } from "./verdict-sentences.js";
 
 /** Name and version of the result document; the version rises when a key changes its meaning or goes. */
 export const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;

@@ -5,9 +5,10 @@ import { FRICTION_LAWS, type FrictionLaw } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";
 import { writeCaution } from "./caution-sentences.js";
+import { writeFinding } from "./finding-sentences.js";
 import { writeMeasuring } from "./measure-words.js";
-import { writeFinding, writeVerdict } from "./sentences.js";
 import { type Table, writeTable } from "./text-table.js";
+import { writeVerdict } from "./verdict-sentences.js";
 import {
   LAW_WORDS,
   writeFlow,

@@ -4,7 +4,8 @@ import { FRICTION_LAWS } from "../solve/solution.js";
 import { writeInput } from "./certainty-words.js";
 import { type CsvCell, type CsvOptions, writeCsv } from "./csv.js";
 import { type CsvUnits, inUnits, systemOfUnits, titled } from "./csv-units.js";
-import { writeJudgement, writeVerdict } from "./sentences.js";
+import { writeJudgement } from "./sentences.js";
+import { writeVerdict } from "./verdict-sentences.js";
 import { LAW_WORDS, MOMENT_WORDS } from "./words.js";
 
 /**

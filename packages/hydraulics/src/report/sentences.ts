@@ -1,31 +1,6 @@
-import type { DrinkerVerdict, FillingFinding, Judgement, Reason } from "../judge/check-result.js";
-import type { Line } from "../model/line.js";
-import { type UnitSystem, writeQuantity } from "../units/quantity.js";
-import { writeCertainty } from "./certainty-words.js";
-import { LAW_WORDS, MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./words.js";
-
-/**
- * A drinker's verdict as plain sentences with the numbers in them: what, why, how sure.
- *
- * @param verdict  from `checkPlan`
- * @param system   whose units to write in
- */
-export function writeVerdict(verdict: DrinkerVerdict, line: Line, system: UnitSystem): string {
-  const parts = [`${verdict.drinker}${placeOf(verdict, line, system)} ${writeJudgement(verdict, system)}`];
-  for (const other of verdict.also) parts.push(`It also ${writeJudgement(other, system)}`);
-  if (!verdict.lawsAgree)
-    parts.push(`The two friction laws differ here; ${LAW_WORDS[verdict.friction]} is the cautious one.`);
-  const sureness = writeCertainty(verdict.certainty);
-  if (sureness !== "") parts.push(sureness);
-  return parts.join(" ");
-}
-
-/** Where on its run a drinker hangs, for those that are one of many. */
-function placeOf(verdict: DrinkerVerdict, line: Line, system: UnitSystem): string {
-  const { group, groups, along } = line.drinkers;
-  if (groups[group[verdict.index]].count === 1) return "";
-  return ` (${writeQuantity(along[verdict.index], "length", system)} along)`;
-}
+import type { Judgement, Reason } from "../judge/check-result.js";
+import type { UnitSystem } from "../units/quantity.js";
+import { MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./words.js";
 
 const VERB = { good: "does well", starves: "starves", dry: "is dry", drips: "drips" } as const;
 
@@ -73,20 +48,4 @@ function lossWords(reason: Extract<Reason, { code: "flowTooLow" }>, head: (h: nu
   if (reason.lostOnTheWay > 0) parts.push(`${head(reason.lostOnTheWay)} lost on the way`);
   if (reason.airHead > 0) parts.push(`${head(reason.airHead)} taken by air in the pipe`);
   return parts.length === 0 ? "" : ` (${parts.join(", ")})`;
-}
-
-/** A finding on filling, air or suction as a sentence. */
-export function writeFinding(finding: FillingFinding, system: UnitSystem): string {
-  const head = (h: number) => writeHead(h, system);
-  const flow = (q: number) => writeFlow(q, system);
-  switch (finding.code) {
-    case "humpTrapsAir":
-      return `Filled from empty, the pipe keeps air beyond ${finding.point}, a column ${head(finding.airHead)} high that takes as much from the head behind it${finding.locks ? " and stops the line" : ""}. Flow does not clear it: that takes ${flow(finding.flowToClear)} and the line never draws more than ${flow(finding.flowThere)}. Put a bleed or riser vent there.`;
-    case "humpAboveWater":
-      return `At ${finding.point} the pipe stands ${head(finding.above)} above the lowest usable water: the line will not start by itself. Lower the pipe there, or raise the source.`;
-    case "endHoldsAir":
-      return `${finding.point} is a high dead end, ${head(finding.rise)} above the sag before it: air gathers there. Put a bleed at that end and open it when filling.`;
-    case "suction":
-      return `At ${finding.point} the running line is under suction (${head(-finding.head)} below the air's pressure, ${MOMENT_WORDS[finding.moment]}): a leak there draws air in${finding.breaks ? ", and the column of water breaks" : ""}.`;
-  }
 }

@@ -5,6 +5,7 @@ import { fieldView, problemView } from "../fields/entry-view.js";
 import { type FreshField, freshView, pressForm, readFresh } from "../fields/fresh-field.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
 import { showLength } from "../kernels/shown.js";
+import { endDoubtEntry } from "./doubt-entries.js";
 import { nameOfGroup } from "./drinkers-entries.js";
 import { fittingsView } from "./fittings-view.js";
 import { buttonsView, type PanelRequest } from "./panel-request.js";
@@ -56,7 +57,7 @@ export function runPanel(request: PanelRequest, run: number) {
     <div class="pair">${ownPipeEntries(request, run).map(view)}</div>
     ${groupsView(request, run)} ${comesNext ? nothing : putDrinkersView(request, run)} ${surveyView(request, run)}
     ${fittingsView(request, run)}
-    <details><summary>More</summary><div>${more.map(view)}${cutView(request, run)}</div></details>
+    <details><summary>More</summary><div>${more.map(view)}${view(endDoubtEntry(request, run))}${cutView(request, run)}</div></details>
   `;
 }
 

@@ -10,6 +10,7 @@ import { readPairs } from "../fields/read-pairs.js";
 import { shownStandIn } from "../fields/typing-controller.js";
 import { innerHeight } from "../kernels/profile-layout.js";
 import { metresOf, readMetres } from "../kernels/typed-metres.js";
+import { sourceDoubtEntries } from "./doubt-entries.js";
 import { buttonsView, type PanelRequest } from "./panel-request.js";
 import { actionsOfSource } from "./part-actions.js";
 import { setAt, sourceNames, workedOutSource } from "./plan-context.js";
@@ -41,7 +42,7 @@ export function sourcePanel(request: PanelRequest, source: number) {
     <details>
       <summary>More</summary>
       <div>${fieldView({ form: "typed", ...nameEntry({ kind: "source", source }, name, "the source") }, typing)}
-      ${more.map((entry) => fieldView(entry, typing))}</div>
+      ${[...more, ...sourceDoubtEntries(request, source)].map((entry) => fieldView(entry, typing))}</div>
     </details>
   `;
 }

@@ -28,6 +28,7 @@ const SOURCE_KEYS = [
   "ground",
   "place",
   "stand",
+  "doubt",
   "outlet",
   "level",
   "vent",
@@ -35,13 +36,14 @@ const SOURCE_KEYS = [
   "refill",
   "roof",
 ];
-const POINT_KEYS = ["id", "ground", "above", "bleed", "place"];
+const POINT_KEYS = ["id", "ground", "above", "doubt", "bleed", "place"];
 const RUN_KEYS = [
   "id",
   "from",
   "to",
   "length",
   "fall",
+  "doubt",
   "survey",
   "corners",
   "pipe",

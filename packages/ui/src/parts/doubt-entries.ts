@@ -1,0 +1,55 @@
+import { DEFAULTS } from "@headfall/hydraulics";
+import type { Entry } from "../fields/entry.js";
+import { type Path, type PlanContext, runNames, setAt, sourceNames } from "./plan-context.js";
+
+/** How far the height of a run's end may be off, where it was measured better or worse than the others. */
+export function endDoubtEntry({ plan }: PlanContext, run: number): Entry {
+  const name = runNames(plan)[run]!;
+  return entryOf({
+    title: "The height of its end may be off by",
+    name: `The height of the end of ${name} may be off by`,
+    typed: plan.runs[run]!.doubt,
+    standIn: plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed,
+    path: ["runs", run, "doubt"],
+  });
+}
+
+/** The same of the height a source stands at, and of its water levels. */
+export function sourceDoubtEntries({ plan }: PlanContext, index: number): Entry[] {
+  const name = sourceNames(plan)[index]!;
+  const source = plan.sources[index]!;
+  return [
+    entryOf({
+      title: "The height it stands at may be off by",
+      name: `The height ${name} stands at may be off by`,
+      typed: source.doubt,
+      standIn: plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed,
+      path: ["sources", index, "doubt"],
+    }),
+    entryOf({
+      title: "Its water levels may be off by",
+      name: `The water levels of ${name} may be off by`,
+      typed: source.level?.doubt,
+      standIn: plan.doubts?.level ?? DEFAULTS.levelDoubt.typed,
+      path: ["sources", index, "level", "doubt"],
+    }),
+  ];
+}
+
+const entryOf = (told: {
+  readonly title: string;
+  readonly name: string;
+  readonly typed: string | undefined;
+  readonly standIn: string;
+  readonly path: Path;
+}): Entry => ({
+  form: "typed",
+  key: told.path.join(" "),
+  title: told.title,
+  name: told.name,
+  kind: "length",
+  typed: told.typed,
+  standIn: told.standIn,
+  note: "Either way. It decides what is sure and what is a close call.",
+  change: setAt(told.path, told.title.toLowerCase()),
+});
