@@ -48,7 +48,7 @@ export function asBuilt(bench: Bench, random: Random): Bench {
 /** Makes one cause happen in a line as built. */
 export type Maker = (built: Bench, random: Random) => Truth;
 
-/** Causes that can be made to happen, at a severity drawn for the occasion and not one of those that are tried. */
+/** Causes that can be made to happen; stoppages, slime, sags and low water at a severity drawn for the occasion. */
 export const mayHappen = (bench: Bench): readonly Maker[] => [
   ...mishapMakers(bench),
   ...pipeMakers(bench),

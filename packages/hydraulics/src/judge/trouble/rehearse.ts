@@ -44,7 +44,7 @@ export type Rehearsal =
 
 /**
  * How well what is wrong with a plan can be told: faults are made one after another in lines built a little
- * differently from the plan, at severities of their own; a keeper looks at some places and errs now and then; and what
+ * differently from the plan, most of them at severities of their own; a keeper looks at some places and errs now and then; and what
  * is told is held against what was done. Seeded: the same seed gives the same rehearsal.
  */
 export function rehearseTrouble(plan: Plan, options: RehearseOptions = {}): Rehearsal {
