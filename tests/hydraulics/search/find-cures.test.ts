@@ -141,6 +141,30 @@ describe("findCures", () => {
     expectCured(answer);
   });
 
+  it("puts the barrel where the ground is higher, if its first run has no drinkers", () => {
+    const answer = answerTo(
+      {
+        headfall: 1,
+        sources: [barrel({ stand: "0 cm", level: { full: "40 cm", lowest: "10 cm" } })],
+        points: [
+          { id: "bank", ground: "80 cm" },
+          { id: "pen", ground: "0 cm", above: "30 cm" },
+        ],
+        runs: [
+          { id: "up", to: "bank", length: "6 m" },
+          { id: "lane", to: "pen", length: "8 m", drinkers: nipples(3, { first: "7 m", every: "40 cm" }) },
+        ],
+      },
+      { standMost: 0.3 },
+    );
+    expect(cureOf(answer, "moveSource")?.changes[0]).toEqual({
+      code: "moveSource",
+      source: "barrel",
+      to: "bank",
+    });
+    expectCured(answer);
+  });
+
   it("has nothing to cure where every drinker is good", () => {
     const answer = answerTo(oneRun({}));
     expect(answer).toMatchObject({ cures: [], searches: [], proven: true, before: { meets: true } });

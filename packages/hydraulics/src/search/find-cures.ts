@@ -111,7 +111,7 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
     effort.most = effort.judged + (task.changes.length === 0 ? most : most / REMEDY_SHARE);
     const known = cures.get(task.kind);
     const searched = solveSpace(lines, own, { compare, effort, below: known?.cost });
-    reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, searched));
+    reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, searched, compare));
     if (searched.found === undefined) return;
     const { picks, cost } = searched.found;
     const line = lines.lineOf(picks);
@@ -129,10 +129,14 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
   };
   const answer = () => {
     const searches = [...reports.values()];
+    const told = shortList([...cures.values()], compare);
+    // A search that came to no end leaves nothing open that is dearer than the best anyway.
+    const isDearer = (bound: Cost | undefined) =>
+      bound !== undefined && told.length > 0 && compare(bound, told[0].cost) >= 0;
     return {
-      cures: shortList([...cures.values()], compare),
+      cures: told,
       searches,
-      proven: searches.every(({ proven }) => proven),
+      proven: searches.every(({ proven, bound }) => proven || isDearer(bound)),
       stopped: effort.isStopped(),
     };
   };
@@ -157,15 +161,21 @@ function joinChanges(first: readonly Change[], then: readonly Change[]): Change[
   ];
 }
 
-function joinReports(before: SearchReport | undefined, kind: CureKind, searched: Searched): SearchReport {
-  const { plans, judged, parts, proven, bound, found } = searched;
+function joinReports(
+  before: SearchReport | undefined,
+  kind: CureKind,
+  searched: Searched,
+  compare: CompareCosts,
+): SearchReport {
+  const { plans, judged, parts, proven, found } = searched;
+  const open = [before?.bound, searched.bound].filter((bound) => bound !== undefined);
   return {
     kind,
     plans: plans + (before?.plans ?? 0),
     judged: judged + (before?.judged ?? 0),
     parts: parts + (before?.parts ?? 0),
     proven: proven && (before?.proven ?? true),
-    bound: bound ?? before?.bound,
+    bound: open.sort(compare)[0],
     found: found !== undefined || (before?.found ?? false),
   };
 }

@@ -1,6 +1,7 @@
 import { feedFarEnd, feedMiddle } from "./feed-again.js";
 import { holdBack, putHeaderTank } from "./hold-back.js";
 import { letAirOut } from "./let-air-out.js";
+import { moveSource } from "./move-source.js";
 import { openTaps, openVents } from "./open-what-is-shut.js";
 import { changeDrinkers } from "./other-drinkers.js";
 import type { Ailing, Remedy } from "./remedy.js";
@@ -16,5 +17,6 @@ export function remediesFor(ailing: Ailing): Remedy[] {
     putHeaderTank,
     feedFarEnd,
     feedMiddle,
+    moveSource,
   ].flatMap((make) => make(ailing));
 }
