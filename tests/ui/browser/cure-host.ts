@@ -66,3 +66,7 @@ export async function looked(view: HTMLElement): Promise<void> {
 export const cards = (view: HTMLElement) => [
   ...view.shadowRoot!.querySelectorAll<HTMLElement>("article.cure"),
 ];
+
+/** The cure of one kind, by its heading. */
+export const card = (view: HTMLElement, words: string) =>
+  cards(view).find((each) => each.querySelector("h4")!.textContent!.includes(words))!;

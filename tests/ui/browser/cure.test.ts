@@ -2,7 +2,7 @@ import type { Plan } from "@headfall/hydraulics";
 import { afterEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { accessibilityFaults } from "./accessibility.js";
-import { button, cards, cureRoom, looked, shown } from "./cure-host.js";
+import { button, card, cards, cureRoom, looked, shown } from "./cure-host.js";
 import { alderBank } from "./plan-host.js";
 
 const RealWorker = globalThis.Worker;
@@ -42,13 +42,13 @@ test("nothing is looked for until it is asked; then each cure tells what changes
   await new Promise((resolve) => setTimeout(resolve, 300));
   expect(cards(view)).toEqual([]);
   await looked(view);
-  const [first] = cards(view);
-  expect(first!.textContent).toMatch(/Raise the stand of "barrel" by 10 cm, to 30 cm\./);
-  expect(first!.textContent!.replace(/\s+/g, " ")).toMatch(/Cost ?10 cm of stand/);
-  expect(
-    [...first!.querySelectorAll(".verdict")].slice(0, 2).map((each) => each.textContent!.trim()),
-  ).toEqual(["12 starve", "12 good"]);
-  const rows = first!.querySelectorAll(".moments tbody tr");
+  const first = card(view, "height of the stand");
+  expect(first.textContent).toMatch(/Raise the stand of "barrel" by 10 cm, to 30 cm\./);
+  expect(first.textContent!.replace(/\s+/g, " ")).toMatch(/Cost ?10 cm of stand/);
+  expect([...first.querySelectorAll(".verdict")].slice(0, 2).map((each) => each.textContent!.trim())).toEqual(
+    ["12 starve", "12 good"],
+  );
+  const rows = first.querySelectorAll(".moments tbody tr");
   expect(rows.length).toBe(12);
   expect(rows[0]!.textContent).toMatch(/mL\/min/);
 });
@@ -56,7 +56,7 @@ test("nothing is looked for until it is asked; then each cure tells what changes
 test("a cure is done by keyboard as one step, said aloud, and undone", async () => {
   const { view, store, undo } = await cureRoom(alderBank);
   await looked(view);
-  const act = cards(view)[0]!.querySelector<HTMLElement>("button")!;
+  const act = card(view, "height of the stand").querySelector<HTMLElement>("button")!;
   act.focus();
   await userEvent.keyboard("{Enter}");
   expect(store.plan.sources[0]!.stand).toBe("35 cm");
@@ -78,7 +78,7 @@ test("a cure for what has changed since is refused with its reason, and the plan
   show();
   await view.updateComplete;
   expect(shown(view)).toContain("The plan has changed since this was found.");
-  cards(view)[0]!.querySelector<HTMLElement>("button")!.click();
+  card(view, "height of the stand").querySelector<HTMLElement>("button")!.click();
   await expect.poll(() => shown(view)).toContain("The plan has changed there since this was found.");
   expect(store.plan.sources[0]!.stand).toBe("50 cm");
 });
@@ -157,4 +157,45 @@ test("another plan from a file is set beside this one: verdicts, the better figu
   expect(row("drinkers")).toMatch(/12 good.*12 starve/);
   expect(row("highest stand")).toMatch(/30 cm.*20 cm best/);
   expect(shown(view)).toMatch(/source barrel, stand: .*20 cm/);
+});
+
+test("trade-offs are looked for when asked; points are chosen by key, by thumb and in the table, and done", async () => {
+  const { view, store } = await cureRoom(low);
+  const root = view.shadowRoot!;
+  await userEvent.click(page.getByRole("button", { name: "Show the trade-offs" }));
+  await expect.poll(() => root.querySelector(".trade svg"), { timeout: 15_000 }).not.toBeNull();
+  const trade = root.querySelector<HTMLElement>("[aria-labelledby=trade-margin]")!;
+  const slider = trade.querySelector<HTMLInputElement>("input[type=range]")!;
+  const rows = [...trade.querySelectorAll<HTMLElement>("tbody tr")];
+  expect(rows.length).toBe(Number(slider.max) + 1);
+  expect(rows.length).toBeGreaterThan(1);
+  const current = () => rows.findIndex((row) => row.getAttribute("aria-current") === "true");
+  slider.focus();
+  await userEvent.keyboard("{ArrowRight}");
+  expect(current()).toBe(1);
+  expect(slider.getAttribute("aria-valuetext")).toMatch(/to spare: .*of stand/);
+  const last = [...trade.querySelectorAll("circle")].at(-1)!.getBoundingClientRect();
+  trade
+    .querySelector("svg")!
+    .dispatchEvent(new MouseEvent("click", { clientX: last.right + 12, clientY: last.top - 8 }));
+  await view.updateComplete;
+  expect(current()).toBe(rows.length - 1);
+  rows[0]!.querySelector("button")!.click();
+  await view.updateComplete;
+  expect(current()).toBe(0);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  trade.querySelector<HTMLElement>(".chosen button")!.click();
+  expect(store.plan.sources[0]!.stand).toBe("30 cm");
+  await expect.element(page.getByRole("status")).toHaveTextContent("Done: more head to spare.");
+});
+
+test("what may not be done is not tried", async () => {
+  const { view } = await cureRoom(low);
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  await userEvent.click(page.getByLabelText("Move a stand up or down"));
+  await userEvent.click(page.getByLabelText("A regulator or a header tank"));
+  await looked(view);
+  expect(cards(view).length).toBeGreaterThan(0);
+  for (const card of cards(view))
+    expect(card.querySelector(".changes")!.textContent).not.toMatch(/stand|header/);
 });

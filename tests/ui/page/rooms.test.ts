@@ -22,15 +22,26 @@ async function amongBirds(page: Page): Promise<LinePage> {
   return line;
 }
 
-for (const width of [360, 1280]) {
-  test(`the rooms stand in one row and none scrolls sideways, ${width} px wide`, async () => {
+for (const [width, rows] of [
+  [360, 2],
+  [1280, 1],
+] as const) {
+  test(`the eight rooms stand in ${rows} ${rows === 1 ? "row" : "rows"} with nothing cut off or scrolled sideways, ${width} px wide`, async () => {
     await visitPage(
       async ({ page }) => {
         await amongBirds(page);
-        const tops = await rooms(page)
+        const buttons = await rooms(page)
           .getByRole("button")
-          .evaluateAll((buttons) => buttons.map((button) => button.getBoundingClientRect().top));
-        expect(new Set(tops).size).toBe(1);
+          .evaluateAll((all) =>
+            all.map((button) => ({
+              top: button.getBoundingClientRect().top,
+              height: button.getBoundingClientRect().height,
+              isCut: button.scrollWidth > button.clientWidth,
+            })),
+          );
+        expect(buttons.length).toBe(8);
+        expect(new Set(buttons.map(({ top }) => top)).size).toBe(rows);
+        expect(buttons.filter(({ height, isCut }) => height < 44 || isCut)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
       },
       { viewport: { width, height: 800 } },

@@ -71,6 +71,7 @@ const WAYS: readonly { readonly words: string; readonly kinds: readonly CureKind
   { words: "Other drinkers", kinds: ["drinkers"] },
   { words: "A further run of pipe", kinds: ["secondFeed", "feedMiddle"] },
   { words: "A regulator or a header tank", kinds: ["regulator", "headerTank"] },
+  { words: "The source at another place", kinds: ["moveSource"] },
 ];
 
 function waysView({ wanted, acts }: CureRoom) {
