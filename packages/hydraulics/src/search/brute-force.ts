@@ -1,5 +1,6 @@
-import { type Searched, type Searching, wholeOf } from "./branch-and-bound.js";
+import { wholeOf } from "./branch-and-bound.js";
 import { costOf } from "./cure-space.js";
+import type { Searched, Searching } from "./searching.js";
 
 /**
  * The same answer by judging every plan of a space, one after another: for spaces small enough, as the check on the

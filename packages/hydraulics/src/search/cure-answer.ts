@@ -1,24 +1,10 @@
 import type { Plan } from "../document/plan-schema.js";
 import type { DrinkerVerdict, VerdictName } from "../judge/check-result.js";
 import type { Cost, CostMeasure } from "./cost.js";
+import type { CureKind } from "./cure-kinds.js";
 import type { SceneReport } from "./requirement.js";
 
-/** Kinds of remedy; of each kind the cheapest is told. */
-export const CURE_KINDS = [
-  "stand",
-  "pipe",
-  "standAndPipe",
-  "tap",
-  "vent",
-  "bleed",
-  "drinkers",
-  "secondFeed",
-  "feedMiddle",
-  "regulator",
-  "headerTank",
-  "moveSource",
-] as const;
-export type CureKind = (typeof CURE_KINDS)[number];
+export { CURE_KINDS, type CureKind } from "./cure-kinds.js";
 
 /** One thing to do, with the numbers its sentence needs; lengths and heads in SI. */
 export type Change =

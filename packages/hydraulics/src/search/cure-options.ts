@@ -1,6 +1,6 @@
 import type { UnitSystem } from "../units/quantity.js";
 import type { CostMeasure } from "./cost.js";
-import type { CureKind } from "./cure-answer.js";
+import type { CureKind } from "./cure-kinds.js";
 
 /** What a search for cures may be told. Lengths and heads in SI. */
 export interface CureOptions {

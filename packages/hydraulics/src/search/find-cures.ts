@@ -2,7 +2,6 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { judgeLine } from "../judge/judge-line.js";
 import { buildLine } from "../model/build-line.js";
-import type { Searched } from "./branch-and-bound.js";
 import { type CompareCosts, type Cost, compareBy, NO_COST } from "./cost.js";
 import type { Change, Cure, CureAnswer, CureKind, SearchReport } from "./cure-answer.js";
 import { changesOf } from "./cure-changes.js";
@@ -13,6 +12,7 @@ import { buildCureSpace, hasPrices, planOf } from "./cure-space.js";
 import { type Relaxing, relaxationsOf } from "./relax.js";
 import { remediesFor } from "./remedies/all-remedies.js";
 import { buildRequirement, lineInScene, type Requirement } from "./requirement.js";
+import type { Searched } from "./searching.js";
 import { type Effort, solveSpace } from "./solve-space.js";
 
 export type FindingCures =

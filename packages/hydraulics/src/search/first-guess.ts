@@ -1,5 +1,5 @@
-import type { Found, Searching } from "./branch-and-bound.js";
 import { costOf, type Picks } from "./cure-space.js";
+import type { Found, Searching } from "./searching.js";
 
 /**
  * Some plan that works, found quickly and not the cheapest: every run at its last option (the widest), the first stand

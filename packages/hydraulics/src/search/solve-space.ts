@@ -1,11 +1,12 @@
 import { FRICTION_LAWS } from "../solve/solution.js";
-import { type Searched, searchSpace, wholeOf } from "./branch-and-bound.js";
+import { searchSpace, wholeOf } from "./branch-and-bound.js";
 import type { CompareCosts, Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { Picks } from "./cure-space.js";
 import { buildDemandForest } from "./demand-forest.js";
 import { type BoundFinder, boundByCost, boundByDemand } from "./relaxed.js";
 import { judgeScene, type Requirement, type Scene } from "./requirement.js";
+import type { Searched } from "./searching.js";
 
 /** What one search may use. */
 export interface Effort {

@@ -1,0 +1,16 @@
+/** Kinds of remedy; of each kind the cheapest is told. */
+export const CURE_KINDS = [
+  "stand",
+  "pipe",
+  "standAndPipe",
+  "tap",
+  "vent",
+  "bleed",
+  "drinkers",
+  "secondFeed",
+  "feedMiddle",
+  "regulator",
+  "headerTank",
+  "moveSource",
+] as const;
+export type CureKind = (typeof CURE_KINDS)[number];
