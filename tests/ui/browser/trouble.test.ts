@@ -44,15 +44,17 @@ const ranked = (view: HTMLElement) =>
   expect.poll(() => causesOf(view).length, { timeout: 15_000 }).toBeGreaterThan(0);
 const answerAt = (place: string, words: string) =>
   page.getByRole("group", { name: place, exact: true }).getByRole("button", { name: words });
-const openAll = (view: HTMLElement) => {
+/** Unfolds all; drinkers are drawn once their run is. */
+const openAll = async (view: HTMLElement) => {
   for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  await expect.poll(() => view.shadowRoot!.querySelector(".list")).not.toBeNull();
 };
 
 test("headfall-trouble has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
   const view = await placed(alderBank, 336);
   await userEvent.click(answerAt("Water in it, barrel", "empty"));
   await ranked(view);
-  openAll(view);
+  await openAll(view);
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);
@@ -61,7 +63,7 @@ test("headfall-trouble has nothing that axe objects to, in light and in dark, an
 
 test("all drinkers of a run are told dry at once, and what shuts the run off is likeliest; pressed again, nothing is told", async () => {
   const view = await placed();
-  openAll(view);
+  await openAll(view);
   await userEvent.click(answerAt("All 12 of hens", "dry"));
   await ranked(view);
   expect(shown(view)).toContain("hens 1 to 12 dry");
@@ -94,7 +96,7 @@ test("the answer to the one look is recorded and ranks the causes anew", async (
 
 test("a list of drinkers is one stop of the tab key, and arrow keys go through it", async () => {
   const view = await placed();
-  openAll(view);
+  await openAll(view);
   const list = view.shadowRoot!.querySelector(".list")!;
   expect(list.querySelectorAll('[tabindex="0"]')).toHaveLength(1);
   list.querySelector<HTMLElement>('[tabindex="0"]')!.focus();
@@ -106,7 +108,7 @@ test("a list of drinkers is one stop of the tab key, and arrow keys go through i
 
 test("a jug and a watch are read in any unit, what is no measure is told, and it can be taken back", async () => {
   const view = await placed();
-  openAll(view);
+  await openAll(view);
   await userEvent.fill(page.getByLabelText("Caught"), "much");
   await userEvent.click(page.getByRole("button", { name: "Tell it" }));
   await expect.element(page.getByRole("alert")).toBeInTheDocument();
@@ -127,6 +129,20 @@ test("a share tells how it was got", async () => {
     .toHaveTextContent("how often it happens × how likely it shows");
 });
 
+test("where the water stands is taken into account, and what no vessel holds is told", async () => {
+  const view = await placed();
+  await userEvent.click(answerAt("Water in it, barrel", "low"));
+  await ranked(view);
+  expect(shown(view)).toMatch(/The water is taken to stand at: barrel \d/);
+  const stands = page.getByLabelText("Water stands above the bottom of barrel, if you know");
+  await userEvent.fill(stands, "12 cm");
+  await userEvent.keyboard("{Tab}");
+  await expect.poll(() => shown(view)).toContain("The water is taken to stand at: barrel 12 cm");
+  await userEvent.fill(stands, "9 m");
+  await userEvent.keyboard("{Tab}");
+  await expect.element(page.getByRole("alert")).toHaveTextContent("From 0 to the full level,");
+});
+
 test("ranking that takes long says so and can be cancelled, and is taken up again", async () => {
   globalThis.Worker = SilentWorker;
   const view = await placed();
@@ -140,7 +156,7 @@ test("ranking that takes long says so and can be cancelled, and is taken up agai
 
 test("signs of what leaves the plan go with it, the others stay, and Clear takes all", async () => {
   const view = await placed();
-  openAll(view);
+  await openAll(view);
   await userEvent.click(answerAt("Ground along ducks", "wet"));
   await userEvent.click(answerAt("Water in it, barrel", "low"));
   await ranked(view);

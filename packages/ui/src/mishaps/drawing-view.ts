@@ -1,8 +1,9 @@
-import { writeRowName } from "@headfall/hydraulics";
+import { writeNames, writeRowName } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
-import { spotOfMishap } from "../kernels/mishaps/mishap-place.js";
+import { drinkersByVerdict, spotOfMishap } from "../kernels/mishaps/mishap-place.js";
 import { upperFirst } from "../kernels/upper-first.js";
 import type { HeadfallProfile } from "../profile/profile-element.js";
+import { verdictWord } from "../verdicts/verdict-mark.js";
 import type { MishapsRoom } from "./room.js";
 
 const ARM = 13;
@@ -32,5 +33,8 @@ export function drawingView(room: MishapsRoom) {
     </div>
     <figcaption class="quiet">${upperFirst(writeRowName(row, mishaps))}${spot === undefined ? ": it has no one place." : ": where the ring is."}
       Marks are those with the mishap; the grade line and the water are those of the plan without it.</figcaption>
+    <details><summary>Every drinker with it</summary><ul class="who">${drinkersByVerdict(checked).map(
+      ([verdict, names]) => html`<li>${verdictWord(verdict)} <span>${writeNames(names)}</span></li>`,
+    )}</ul></details>
   </figure>`;
 }

@@ -1,7 +1,6 @@
-import type { Look, VerdictName } from "@headfall/hydraulics";
+import { keyOfLook, type Look, type VerdictName } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { ANSWER_WORDS } from "../kernels/trouble/answer-words.js";
-import { seenAt } from "../kernels/trouble/told-signs.js";
 import { verdictMarkAt } from "../verdicts/verdict-mark.js";
 import type { TroubleRoom } from "./room.js";
 
@@ -28,8 +27,8 @@ export function answerRow(room: TroubleRoom, label: string, looks: readonly Look
   </div>`;
 }
 
-function answersOf({ signs, acts }: TroubleRoom, look: Look) {
-  const seen = seenAt(signs, look);
+function answersOf({ seen: told, acts }: TroubleRoom, look: Look) {
+  const seen = told.get(keyOfLook(look));
   return ANSWER_WORDS[look.look].map(
     ({ sees, words }) =>
       html`<button type="button" aria-pressed=${seen === sees ? "true" : "false"} @click=${() => acts.tell(look, sees)}>${markOf(look.look, sees)}${words}</button>`,
@@ -38,7 +37,7 @@ function answersOf({ signs, acts }: TroubleRoom, look: Look) {
 
 /** The same answers for many places at once. */
 export function answerRowForAll(
-  { signs, acts }: TroubleRoom,
+  { seen, acts }: TroubleRoom,
   label: string,
   looks: readonly (readonly Look[])[],
 ) {
@@ -46,7 +45,7 @@ export function answerRowForAll(
     <span class="label" aria-hidden="true">${label}</span>
     <span class="answers">${looks.map((places) =>
       ANSWER_WORDS[places[0]!.look].map(({ sees, words }) => {
-        const count = places.filter((look) => seenAt(signs, look) === sees).length;
+        const count = places.filter((look) => seen.get(keyOfLook(look)) === sees).length;
         return html`<button type="button" aria-pressed=${count === 0 ? "false" : count === places.length ? "true" : "mixed"}
           @click=${() => acts.tellAll(places, sees)}>${markOf(places[0]!.look, sees)}${words}</button>`;
       }),

@@ -6,6 +6,12 @@ export interface TroubleRoom {
   readonly plan: Plan;
   readonly line: Line;
   readonly signs: readonly Sign[];
+  /** What was told, by the key of its look. */
+  readonly seen: ReadonlyMap<string, string>;
+  /** Runs that are unfolded: drinkers of the others are not drawn. */
+  readonly unfolded: ReadonlySet<string>;
+  /** Where the water stands in each source, as typed; nothing where it is as the plan has it. */
+  readonly stands: Readonly<Record<string, string>>;
   /** Undefined while nothing is told, or nothing has come yet. */
   readonly trouble: Trouble | undefined;
   readonly system: UnitSystem;
@@ -34,6 +40,8 @@ export interface TroubleActs {
   readonly takeBack: (sign: Sign) => void;
   readonly typeJug: (typed: Partial<JugTyped>) => void;
   readonly tellJug: () => void;
+  readonly unfold: (run: string, isUnfolded: boolean) => void;
+  readonly typeStand: (source: string, typed: string) => void;
   readonly sayLastSeen: (seconds: number) => void;
   readonly clear: () => void;
 }

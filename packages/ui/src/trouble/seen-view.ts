@@ -1,11 +1,12 @@
-import { type Look, type Sign, writeSigns } from "@headfall/hydraulics";
+import { keyOfLook, type Look, type Sign, writeSigns } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { type RunToLookAt, runsToLookAt, toldOf } from "../kernels/trouble/drinkers-by-run.js";
-import { isFoundEmpty, seenAt } from "../kernels/trouble/told-signs.js";
+import { isFoundEmpty } from "../kernels/trouble/told-signs.js";
 import { answerRow, answerRowForAll } from "./answer-row.js";
 import { jugView } from "./jug-view.js";
 import type { TroubleRoom } from "./room.js";
 import { roveAnswers } from "./rove-answers.js";
+import { standField } from "./stand-field.js";
 
 const HOUR = 3600;
 const LAST_SEEN = [
@@ -21,14 +22,14 @@ export function seenView(room: TroubleRoom) {
   return html`<section class="say" aria-labelledby="seen">
     <h3 id="seen">What you see</h3>
     <p class="quiet">Press what you saw; what you have not looked at, leave. A second press takes it back.</p>
-    ${line.sources.map(({ id }) => sourceView(room, id))}
+    ${line.sources.map((source) => sourceView(room, source))}
     ${isFoundEmpty(signs) ? lastSeenView(room) : nothing}
     ${runsToLookAt(line, plan).map((run) => runView(room, run))}
     ${line.drinkers.count === 0 ? nothing : jugView(room)}
   </section>`;
 }
 
-function sourceView(room: TroubleRoom, id: string) {
+function sourceView(room: TroubleRoom, { id, levels }: TroubleRoom["line"]["sources"][number]) {
   const look = (kind: "water" | "night" | "day" | "ground" | "lid"): Look => ({
     look: kind,
     at: "source",
@@ -39,7 +40,8 @@ function sourceView(room: TroubleRoom, id: string) {
   return html`<fieldset><legend>${id}</legend>
     ${row("water", "Water in it")} ${row("night", "Level overnight")} ${row("day", "Level in a day, against its mark")}
     ${row("ground", "Ground around it")}
-    ${seenAt(room.signs, look("lid")) === undefined && !hasTrouble(room.signs) ? nothing : row("lid", "With its lid off, a weak drinker")}
+    ${room.seen.get(keyOfLook(look("lid"))) === undefined && !hasTrouble(room.signs) ? nothing : row("lid", "With its lid off, a weak drinker")}
+    ${standField(room, id, levels.full)}
   </fieldset>`;
 }
 
@@ -63,19 +65,27 @@ function runView(room: TroubleRoom, run: RunToLookAt) {
     ...(pens.length === 0 ? [] : [pens.join(", ")]),
     ...(told === 0 ? [] : [`${told} told`]),
   ].join("; ");
+  const isUnfolded = room.unfolded.has(run.run);
+  const toggled = (event: Event) => room.acts.unfold(run.run, (event.target as HTMLDetailsElement).open);
+  return html`<details class="run" ?open=${isUnfolded} @toggle=${toggled}>
+    <summary><span><strong>${run.run}</strong> <span class="quiet">${about}</span></span></summary>
+    ${isUnfolded ? runAnswers(room, run) : nothing}
+  </details>`;
+}
+
+function runAnswers(room: TroubleRoom, { run, drinkers }: RunToLookAt) {
   const look = (kind: Look["look"], at: Look["at"], id: string): Look => ({ look: kind, at, id });
-  return html`<details class="run"><summary><span><strong>${run.run}</strong> <span class="quiet">${about}</span></span></summary>
+  const all = (kind: "gives" | "drips") => drinkers.map((id) => look(kind, "drinker", id));
+  return html`${drinkers.length < 2 ? nothing : answerRowForAll(room, `All ${drinkers.length} of ${run}`, [all("gives"), all("drips")])}
     ${
-      count === 0
+      drinkers.length === 0
         ? nothing
-        : html`${count < 2 ? nothing : answerRowForAll(room, `All ${count} of ${run.run}`, [drinkers.map((id) => look("gives", "drinker", id)), drinkers.map((id) => look("drips", "drinker", id))])}
-          <div class="list" role="group" aria-label=${`Drinkers of ${run.run}; arrow keys go from one to the next`} @keydown=${roveAnswers}>
+        : html`<div class="list" role="group" aria-label=${`Drinkers of ${run}; arrow keys go from one to the next`} @keydown=${roveAnswers}>
             ${drinkers.map((id) => answerRow(room, id, [look("gives", "drinker", id), look("drips", "drinker", id)]))}
           </div>`
     }
-    ${answerRow(room, "Ground along it", [look("ground", "run", run.run)], `Ground along ${run.run}`)}
-    ${answerRow(room, "Its far end opened", [look("end", "run", run.run)], `Far end of ${run.run} opened`)}
-  </details>`;
+    ${answerRow(room, "Ground along it", [look("ground", "run", run)], `Ground along ${run}`)}
+    ${answerRow(room, "Its far end opened", [look("end", "run", run)], `Far end of ${run} opened`)}`;
 }
 
 /** What was told so far, each to be taken back. */

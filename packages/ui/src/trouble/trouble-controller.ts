@@ -11,6 +11,8 @@ export interface TroubleQuestion {
   readonly day: string | undefined;
   readonly signs: readonly Sign[];
   readonly lastSeen: number;
+  /** Where the water stands in each source [m]; as the plan has it where left out. */
+  readonly levels: readonly (number | undefined)[];
 }
 
 /** Has likely causes ranked for its host, once the hand has rested. What was found last stays until then. */

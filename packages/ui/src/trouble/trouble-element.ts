@@ -10,7 +10,15 @@ import {
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import { readJug } from "../kernels/trouble/read-jug.js";
-import { seenAt, signsOn, withAnswerAtAll, withoutSign, withSign } from "../kernels/trouble/told-signs.js";
+import { readStand } from "../kernels/trouble/read-stand.js";
+import {
+  seenAt,
+  seenByLook,
+  signsOn,
+  withAnswerAtAll,
+  withoutSign,
+  withSign,
+} from "../kernels/trouble/told-signs.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -42,6 +50,8 @@ export class HeadfallTrouble extends LitElement {
     refusal: {},
     signs: { state: true },
     lastSeen: { state: true },
+    stands: { state: true },
+    unfolded: { state: true },
     jug: { state: true },
     how: { state: true },
   };
@@ -59,6 +69,8 @@ export class HeadfallTrouble extends LitElement {
   declare refusal: string;
   declare private signs: readonly Sign[];
   declare private lastSeen: number;
+  declare private stands: Readonly<Record<string, string>>;
+  declare private unfolded: ReadonlySet<string>;
   declare private jug: JugTyped;
   /** The number whose making is told of. */
   declare private how: HowSubject | undefined;
@@ -74,6 +86,8 @@ export class HeadfallTrouble extends LitElement {
     this.refusal = "";
     this.signs = [];
     this.lastSeen = DAY;
+    this.stands = {};
+    this.unfolded = new Set();
     this.jug = EMPTY_JUG;
     this.how = undefined;
     this.addEventListener("how-wanted", ({ subject }) => {
@@ -88,8 +102,18 @@ export class HeadfallTrouble extends LitElement {
       if (kept !== this.signs) this.signs = kept;
     }
     const { plan, day, signs, lastSeen } = this;
-    if (plan !== undefined && ["plan", "day", "signs", "lastSeen"].some((key) => asked.has(key)))
-      this.#trouble.ask({ plan, day, signs, lastSeen });
+    if (plan !== undefined && ["plan", "day", "signs", "lastSeen", "stands"].some((key) => asked.has(key)))
+      this.#trouble.ask({ plan, day, signs, lastSeen, levels: this.#levels(plan) });
+  }
+
+  /** What cannot be read is told beside its field, and left out. */
+  #levels(plan: Plan): readonly (number | undefined)[] {
+    const sources = this.checked?.line.sources ?? [];
+    if (sources.length !== plan.sources.length) return [];
+    return sources.map(({ id, levels }) => {
+      const reading = readStand(this.stands[id] ?? "", levels.full, this.system);
+      return reading.ok ? reading.level : undefined;
+    });
   }
 
   override updated(): void {
@@ -150,10 +174,11 @@ export class HeadfallTrouble extends LitElement {
   }
 
   #room(plan: Plan, { line }: Checked): TroubleRoom {
-    const { signs, system, lastSeen, jug } = this;
+    const { signs, system, lastSeen, jug, stands, unfolded } = this;
     const drinker = line.drinkers.id.includes(jug.drinker) ? jug.drinker : (line.drinkers.id[0] ?? "");
     const { trouble } = this.#trouble;
-    return { plan, line, signs, system, lastSeen, trouble, jug: { ...jug, drinker }, acts: this.#acts };
+    const told = { signs, seen: seenByLook(signs), stands, lastSeen, jug: { ...jug, drinker } };
+    return { plan, line, system, trouble, unfolded, ...told, acts: this.#acts };
   }
 
   readonly #closeHow = (): void => {
@@ -191,11 +216,20 @@ export class HeadfallTrouble extends LitElement {
       this.jug = { ...this.jug, ...typed };
     },
     tellJug: () => this.#tellJug(),
+    unfold: (run, isUnfolded) => {
+      if (this.unfolded.has(run) === isUnfolded) return;
+      const others = [...this.unfolded].filter((one) => one !== run);
+      this.unfolded = new Set(isUnfolded ? [...others, run] : others);
+    },
+    typeStand: (source, typed) => {
+      this.stands = { ...this.stands, [source]: typed };
+    },
     sayLastSeen: (seconds) => {
       this.lastSeen = seconds;
     },
     clear: () => {
       this.signs = [];
+      this.stands = {};
       this.jug = EMPTY_JUG;
     },
   };

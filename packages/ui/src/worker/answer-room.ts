@@ -80,8 +80,8 @@ export function answerRoom(
       return told.ok ? { ok: true, answer: told.mishaps } : told;
     }
     case "trouble": {
-      const { plan, day, signs, lastSeen } = question;
-      const told = whatIsWrong(plan, signs, { day, lastSeen, progress });
+      const { plan, day, signs, lastSeen, levels } = question;
+      const told = whatIsWrong(plan, signs, { day, lastSeen, levels, progress });
       return told.ok ? { ok: true, answer: told.trouble } : told;
     }
   }

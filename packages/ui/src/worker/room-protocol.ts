@@ -87,6 +87,8 @@ export type RoomQuestion =
       readonly signs: readonly Sign[];
       /** How long ago the sources were last seen with water in them [s]. */
       readonly lastSeen: number;
+      /** Where the water stands in each source above its inside bottom [m]; as the plan has it where left out. */
+      readonly levels: readonly (number | undefined)[];
     };
 
 /** What a search for cures is told; it is ended by ending the worker. */

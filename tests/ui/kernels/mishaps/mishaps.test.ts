@@ -21,6 +21,7 @@ import {
 import {
   checkedAfter,
   drawingOfMishap,
+  drinkersByVerdict,
   spotOfMishap,
 } from "../../../../packages/ui/src/kernels/mishaps/mishap-place.js";
 import { layProfile } from "../../../../packages/ui/src/kernels/profile-layout.js";
@@ -146,5 +147,8 @@ describe("the drawing of a mishap", () => {
       before.filter((_, d) => ![1, 2, 4].includes(d)),
     );
     expect(checked.drinkers.map(({ verdict }) => verdict)).toEqual(before);
+    const byVerdict = drinkersByVerdict(after);
+    expect(byVerdict[0]).toEqual(["dry", [checked.line.drinkers.id[1]]]);
+    expect(byVerdict.flatMap(([, names]) => names).sort()).toEqual([...checked.line.drinkers.id].sort());
   });
 });

@@ -4,12 +4,14 @@ import {
   ANSWERS,
   buildLine,
   type Look,
+  type Plan,
   readPlan,
   type Sign,
 } from "../../../../packages/hydraulics/src/index.js";
 import { ANSWER_WORDS } from "../../../../packages/ui/src/kernels/trouble/answer-words.js";
 import { runsToLookAt, toldOf } from "../../../../packages/ui/src/kernels/trouble/drinkers-by-run.js";
 import { readJug } from "../../../../packages/ui/src/kernels/trouble/read-jug.js";
+import { readStand } from "../../../../packages/ui/src/kernels/trouble/read-stand.js";
 import {
   isFoundEmpty,
   seenAt,
@@ -119,4 +121,18 @@ describe("readJug", () => {
     expect(read).toMatchObject({ ok: false, wrong: "volume" });
     expect(JSON.stringify(read)).toMatch(/Write/);
   });
+});
+
+test("readStand takes a level up to the full one in any unit; nothing typed is nothing said", () => {
+  expect(readStand("  ", 0.65, "metric")).toEqual({ ok: true, level: undefined });
+  expect(readStand("40 cm", 0.65, "metric")).toEqual({ ok: true, level: 0.4 });
+  expect(readStand("10 in", 0.65, "us")).toMatchObject({ ok: true, level: expect.closeTo(0.254, 9) });
+  expect(readStand("66 cm", 0.65, "metric")).toEqual({
+    ok: false,
+    because: "From 0 to the full level, 65 cm above the inside bottom.",
+  });
+  expect([readStand("-1 cm", 0.65, "metric").ok, readStand("half", 0.65, "metric").ok]).toEqual([
+    false,
+    false,
+  ]);
 });

@@ -115,3 +115,14 @@ export function drawingOfMishap(checked: Checked, result: MishapResult): StruckD
   const place = placeOfMishap(checked.line, result.mishap);
   return { path, place, checked: checkedAfter(checked, result) };
 }
+
+/** Names of the drinkers by what becomes of them, the worst first; verdicts that none has are left out. */
+export function drinkersByVerdict({
+  drinkers,
+  line,
+}: Checked): readonly (readonly [VerdictName, readonly string[]])[] {
+  return (["dry", "starves", "drips", "good"] as const).flatMap((verdict) => {
+    const names = drinkers.flatMap((one, d) => (one.verdict === verdict ? [line.drinkers.id[d]!] : []));
+    return names.length === 0 ? [] : [[verdict, names] as const];
+  });
+}

@@ -7,6 +7,10 @@ export function seenAt(signs: readonly Sign[], look: Look): string | undefined {
   return sign === undefined || sign.look === "jug" ? undefined : sign.sees;
 }
 
+/** What was told, by the key of its look; of jugs nothing. */
+export const seenByLook = (signs: readonly Sign[]): ReadonlyMap<string, string> =>
+  new Map(signs.flatMap((sign) => (sign.look === "jug" ? [] : [[keyOfLook(sign), sign.sees] as const])));
+
 /** The signs with one more; what was told of the same look before is no longer so. */
 export function withSign(signs: readonly Sign[], sign: Sign): readonly Sign[] {
   const key = keyOfLook(sign);
@@ -28,7 +32,8 @@ export function withAnswerAtAll(
   looks: readonly Look[],
   sees: string,
 ): readonly Sign[] {
-  const isTold = looks.every((look) => seenAt(signs, look) === sees);
+  const seen = seenByLook(signs);
+  const isTold = looks.every((look) => seen.get(keyOfLook(look)) === sees);
   const keys = new Set(looks.map(keyOfLook));
   const others = signs.filter((one) => !keys.has(keyOfLook(one)));
   return isTold ? others : [...others, ...looks.map((look): Sign => ({ ...look, sees }))];
