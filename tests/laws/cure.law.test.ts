@@ -9,7 +9,7 @@ import { solveSpace } from "../../packages/hydraulics/src/search/solve-space.js"
 import { type CureCase, cureCase } from "../arbitraries/cure-plans.js";
 import { unbounded } from "../arbitraries/searched-case.js";
 
-const SEEDS = Array.from({ length: 24 }, (_, k) => 700 + k);
+const SEEDS = Array.from({ length: 14 }, (_, k) => 700 + k);
 
 /** The cheapest sizes and stands for a case, told as its plan and cost; undefined where nothing works. */
 function cheapest({ plan, options }: CureCase) {
@@ -30,7 +30,7 @@ it("a cure is a cure by the check of its plan", () => {
     const checking = checkPlan(cure.plan, { samples: 0 });
     return [checking.ok && checking.checked.verdict];
   });
-  expect(verdicts.length).toBeGreaterThan(4);
+  expect(verdicts.length).toBeGreaterThan(3);
   expect(new Set(verdicts)).toEqual(new Set(["good"]));
 });
 
@@ -55,7 +55,7 @@ it("a higher stand allowed never makes the cheapest cure dearer, nor more margin
 
 it("along a trade-off every point costs more and spares more than the one before", () => {
   let points = 0;
-  for (const seed of SEEDS.slice(0, 8)) {
+  for (const seed of SEEDS.slice(0, 5)) {
     const { plan, options } = cureCase(seed);
     const finding = findFront(plan, { ...options, weeks: 0, margin: 0 });
     if (!finding.ok) continue;
@@ -67,5 +67,5 @@ it("along a trade-off every point costs more and spares more than the one before
       expect([seed, point.margin > before.margin]).toEqual([seed, true]);
     });
   }
-  expect(points).toBeGreaterThan(5);
+  expect(points).toBeGreaterThan(3);
 });
