@@ -1,5 +1,5 @@
 import { checkPlan, type Plan } from "@headfall/hydraulics";
-import { afterEach, expect, test } from "vitest";
+import { afterEach, beforeEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { HeadfallTrouble } from "../../../packages/ui/src/trouble/trouble-element.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
@@ -15,6 +15,10 @@ for (const [name, element] of Object.entries({
 }
 
 const RealWorker = globalThis.Worker;
+// Answered on the page's own thread, where nothing has to be fetched twice; the worker is tried with the built page.
+beforeEach(() => {
+  globalThis.Worker = undefined as unknown as typeof Worker;
+});
 afterEach(() => {
   document.body.replaceChildren();
   globalThis.Worker = RealWorker;
