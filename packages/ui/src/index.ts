@@ -7,6 +7,7 @@ export { HeadfallAbove } from "./above/above-element.js";
 // The rooms beside the line.
 export { HeadfallBirds } from "./birds/birds-element.js";
 export { HeadfallCure } from "./cure/cure-element.js";
+export type { KeptPlan } from "./cure/room.js";
 export { HeadfallDay } from "./day/day-element.js";
 // Events, typed by name on every element.
 export { QuantityChangedEvent } from "./fields/quantity-changed-event.js";
