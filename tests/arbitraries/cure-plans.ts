@@ -26,13 +26,14 @@ const KINDS = [
 ] as const;
 
 /**
- * A small random plan that does not always work: lines and forks, humps, devices, two barrels, sealed ones, birds; with
+ * A small random plan that does not always work: lines, forks and rings, humps, devices, two barrels, sealed ones, birds; with
  * a shelf of two or three sizes, prices for some, some pipe on hand. Same number, same case.
  */
 export function cureCase(seed: number): CureCase {
   const choose = chooserOf(randomFrom(seed));
   const shelf = shelfOf(choose);
   const runs = runsOf(choose, shelf);
+  if (runs.length > 1 && choose.chance(0.12)) runs.push(ringOf(choose, runs, shelf));
   const document = {
     headfall: 1,
     water: choose.temperature(choose.uniform(4, 25)),
@@ -86,6 +87,12 @@ function runsOf(choose: Chooser, shelf: readonly string[]): RunData[] {
       ...(choose.chance(0.75) || i === count - 1 ? { drinkers: groupOf(choose) } : {}),
     };
   });
+}
+
+/** A second way to some end: from the barrel, or from another end. */
+function ringOf(choose: Chooser, runs: readonly RunData[], shelf: readonly string[]): RunData {
+  const from = choose.chance(0.5) ? "barrel" : "end 0";
+  return { id: "ring", from, to: `end ${runs.length - 1}`, length: "70 m", pipe: choose.oneOf(shelf) };
 }
 
 const humpOf = (choose: Chooser, length: number) => ({

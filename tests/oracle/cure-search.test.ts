@@ -5,9 +5,9 @@ import { judgeOf, solveSpace } from "../../packages/hydraulics/src/search/solve-
 import { searchedCase, unbounded } from "../arbitraries/searched-case.js";
 
 /** Larger spaces are passed over here. */
-const MOST_PLANS = 60;
+const MOST_PLANS = 48;
 /** More of them: `HEADFALL_CASES=3000 npx vitest run --config tests/vitest.config.ts --project node tests/oracle/cure-search.test.ts`. */
-const CASES = Number(process.env["HEADFALL_CASES"] ?? 60);
+const CASES = Number(process.env["HEADFALL_CASES"] ?? 50);
 
 it("solveSpace finds what judging every plan of a space finds, at the same cost, on random small plans", () => {
   const tally = { works: 0, none: 0, plans: 0, judged: 0 };
@@ -31,7 +31,7 @@ it("solveSpace finds what judging every plan of a space finds, at the same cost,
     tally.judged += searched.judged;
   }
   // Both outcomes are met, and most plans are never judged.
-  expect(tally.works).toBeGreaterThan(4);
-  expect(tally.none).toBeGreaterThan(4);
+  expect(tally.works).toBeGreaterThan(3);
+  expect(tally.none).toBeGreaterThan(3);
   expect(tally.judged).toBeLessThan(tally.plans / 4);
 }, 3_600_000);

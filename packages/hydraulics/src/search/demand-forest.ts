@@ -130,7 +130,8 @@ function demandByStand(
 
 const FRICTIONLESS_BORE = 1;
 
-function withoutFriction(line: Line): Line {
+/** The line as if nothing were lost on the way. */
+export function withoutFriction(line: Line): Line {
   const { segments } = line;
   const none = new Float64Array(segments.count);
   return {
@@ -140,7 +141,7 @@ function withoutFriction(line: Line): Line {
 }
 
 /** Of each source the option by which it stands highest. */
-function highestStands(lines: CureLines): number[] {
+export function highestStands(lines: CureLines): number[] {
   const { sources } = lines.space;
   return sources.map(({ options }, s) => {
     const order = options.map((_, k) => k).sort((a, b) => options[b].height - options[a].height);

@@ -20,10 +20,20 @@ export interface Bound {
  */
 export type BoundFinder = (domains: Domains, below?: Cost) => Bound | undefined;
 
-/** Bounds by cost alone: every run and stand at its cheapest. For lines in which water has two ways to go. */
-export function boundByCost({ runs, sources, spent }: CureSpace, compare: CompareCosts): BoundFinder {
+/**
+ * Bounds by cost alone: every run and stand at its cheapest. For lines in which water has two ways to go.
+ *
+ * @param isAllowed  whether levels allow an option of the first source's stand
+ */
+export function boundByCost(
+  { runs, sources, spent }: CureSpace,
+  compare: CompareCosts,
+  isAllowed: (option: number) => boolean,
+): BoundFinder {
   const choices = [...runs, ...sources];
-  return (domains) => {
+  return (whole) => {
+    const domains = whole.map((domain, v) => (v === runs.length ? domain.filter(isAllowed) : domain));
+    if (domains.some((domain) => domain.length === 0)) return undefined;
     const picks = choices.map(({ options }, v) => cheapest(options, domains[v], compare));
     const cost = choices.reduce((sum, { options }, v) => addCosts(sum, options[picks[v]].cost), spent);
     return { cost, picks };

@@ -4,6 +4,7 @@ import type { CompareCosts, Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { Picks } from "./cure-space.js";
 import { buildDemandForest } from "./demand-forest.js";
+import { standsThatLevelsAllow } from "./levels.js";
 import { type BoundFinder, boundByCost, boundByDemand } from "./relaxed.js";
 import { judgeScene, type Requirement, type Scene } from "./requirement.js";
 import type { Searched } from "./searching.js";
@@ -87,7 +88,8 @@ function boundOfScene(
   compare: CompareCosts,
 ): BoundFinder {
   const forest = buildDemandForest(lines, requirement, scene);
-  if (forest === undefined) return boundByCost(lines.space, compare);
+  if (forest === undefined)
+    return boundByCost(lines.space, compare, standsThatLevelsAllow(lines, requirement, scene));
   const whole = wholeOf(lines.space);
   const bounds = FRICTION_LAWS.map((law) => boundByDemand(forest, lines, law, compare));
   const [first, second] = bounds.map((bound) => bound(whole)?.cost);
