@@ -81,6 +81,7 @@ export function timeBetween(
 ): number {
   const width = from.s - to.s;
   if (width === 0) return 0;
+  if (from.rate === 0) return Number.POSITIVE_INFINITY;
   const change = (to.rate - from.rate) / from.rate;
   // Nearly even: the closed form would be the difference of two large numbers.
   if (Math.abs(change) < 1e-3) return gauss(most, from, to);

@@ -67,7 +67,9 @@ function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, mo
   const isDry = one.drawn >= one.birdsAll;
   const taken = isDry ? 0 : rate;
   const bird = Math.max(0, taken - one.pool.drips);
-  const net = taken + leak - hose;
+  const base = taken - hose;
+  // The same sum as along a piece, or a rest that is only rounding would be told from none.
+  const net = base + leak;
   const stay = (poured: number, drunk: number): Step => ({ drawn: one.drawn, lasts: most, poured, drunk });
   if (one.drawn <= 0 && net <= 0) return stay((taken + leak) * most, bird * most);
   // At its last drinker, with a hose that gives more than leaks and less than is wanted besides: all of it is drunk.
@@ -77,7 +79,7 @@ function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, mo
   const lasts =
     one.drawn >= pieces.most && target >= pieces.most
       ? evenly(one, target, net, most)
-      : alongPiece(pieces, { from: one.drawn, to: target, base: taken - hose }, most);
+      : alongPiece(pieces, { from: one.drawn, to: target, base }, most);
   return { ...lasts, poured: hose * lasts.lasts, drunk: bird * lasts.lasts };
 }
 
