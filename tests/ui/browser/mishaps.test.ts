@@ -33,7 +33,7 @@ const large: Plan = {
   ...withHens,
   runs: alderBank.runs.map((run) =>
     run.id === "hens"
-      ? { ...run, length: "40 m", drinkers: { kind: "nipple-side-action", count: 160, every: "20 cm" } }
+      ? { ...run, length: "40 m", drinkers: { kind: "nipple-side-action", count: 320, every: "10 cm" } }
       : run,
   ) as Plan["runs"],
 };
@@ -130,7 +130,7 @@ test("a run tells how far it has come and can be cancelled; a large plan is run 
   show(view, large);
   await view.updateComplete;
   expect(view.shadowRoot!.querySelector("progress")).toBeNull();
-  expect(shown(view)).toContain("160 drinkers: each mishap of them is a run of its own.");
+  expect(shown(view)).toContain("320 drinkers: each mishap of them is a run of its own.");
 });
 
 test("drips are reckoned from drops counted, and what is no count is told", async () => {

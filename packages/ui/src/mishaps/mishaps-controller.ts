@@ -7,7 +7,7 @@ import { RoomAsker } from "../worker/ask-room.js";
 /** Rest after the last change before the mishaps are run: there are dozens [ms]. */
 const REST_MS = 400;
 /** Plans of more drinkers are run when that is asked for. */
-export const MOST_AT_ONCE = 150;
+export const MOST_AT_ONCE = 300;
 
 interface MishapsQuestion {
   readonly plan: Plan;

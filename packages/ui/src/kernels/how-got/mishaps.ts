@@ -147,7 +147,7 @@ function guardTold(
         ),
         figures.volumeIn,
       ),
-      ...(worst.leakRate > 0
+      ...(leakRate < 0.98 * worst.leakRate
         ? [
             stepOf(
               "share that still pours",
