@@ -14,7 +14,10 @@ export interface CheckOptions {
   readonly seed?: number;
   /** The day asked about, "2026-07-04": how old the birds are. Counts where the plan names none. */
   readonly day?: string | undefined;
-  /** Called after each sample with the share of them done, from 0 to 1. What it does changes no figure. */
+  /**
+   * Called after each sample with the share of them done, from 0 to 1, of the most that may be tried. What it does
+   * changes no figure.
+   */
   readonly progress?: (share: number) => void;
 }
 

@@ -55,7 +55,7 @@ export function tallyVerdicts(sampler: Sampler, baseline: readonly number[], opt
       for (const count of counting) count.look(k);
       if (counting.every(({ agreement }) => agreement.isDecided)) break;
     }
-    progress?.(Math.min(1, k / (k > samples ? most : samples)));
+    progress?.(k / most);
   }
   return counting;
 }
