@@ -1,5 +1,12 @@
-import { writeCureHeadline, writeRelaxation, writeSearch } from "@headfall/hydraulics";
+import {
+  writeCureHeadline,
+  writeMargin,
+  writeRelaxation,
+  writeScene,
+  writeSearch,
+} from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { leastSpareOf } from "../kernels/cure/least-spare.js";
 import { cardView } from "./card-view.js";
 import { outcomeView } from "./counts-view.js";
 import type { CuredRoom } from "./room.js";
@@ -7,13 +14,21 @@ import { takeButton } from "./take-button.js";
 
 /** What was found: cures as cards, or what would have to give; and what was searched for it. */
 export function answerView(room: CuredRoom) {
-  const { answer } = room;
+  const { answer, plan, of } = room;
   return html`<section aria-labelledby="found">
     <h3 id="found" tabindex="-1">${writeCureHeadline(answer)}</h3>
-    <p>As it is: ${outcomeView(answer.before)}.</p>
+    <p>${plan === of ? "As it is" : "As it was"}: ${outcomeView(answer.before)}.</p>
+    ${answer.before.meets ? worksView(room) : nothing}
     <div class="cures">${answer.cures.map((cure, at) => cardView(room, cure, at))}</div>
     ${relaxationsView(room)} ${searchedView(room)}
   </section>`;
+}
+
+/** A plan that works: what it leaves, and how to have more. */
+function worksView({ answer, system }: CuredRoom) {
+  const least = leastSpareOf(answer.before);
+  return html`${least === undefined ? nothing : html`<p>Least to spare: <strong>${writeMargin(least.head, system)}</strong> at ${least.drinker}, ${writeScene(least.scene)}.</p>`}
+    <p>To have more, say under “What counts” how much head is to be left, and look again; or see below what more would cost.</p>`;
 }
 
 /** What to give up, and by how much; each can be tried. */

@@ -45,6 +45,7 @@ export const cureStyles = css`
     .figures div { grid-template-columns: 5.5rem minmax(0, 1fr); gap: 0 0.5rem; }
     .cards th[scope="row"] { grid-column: 1 / -1; font-weight: 700; }
     .cards.beside tr { grid-template-columns: repeat(2, minmax(0, 1fr)); }
+    .cards.beside td[data-head]::before { overflow: hidden; text-overflow: ellipsis; white-space: nowrap; }
     .cards.weeks tr { grid-template-columns: minmax(0, 1fr); }
   }
   @media (min-width: 700px) { .beside-chart { grid-template-columns: minmax(0, 1.2fr) minmax(14rem, 1fr); } }

@@ -20,6 +20,8 @@ interface Told {
   readonly across: (point: FrontPoint) => number;
   readonly acrossWords: string;
   readonly headed: string;
+  /** Said where there is one point only. */
+  readonly alone: string;
 }
 
 /** Both trade-offs: what more head to spare costs, and what a higher stand saves in pipe. */
@@ -33,6 +35,7 @@ export function frontView(room: TradedRoom) {
       across: ({ margin }) => margin,
       acrossWords: "head to spare",
       headed: "To spare",
+      alone: "Nothing in sizes and stands leaves more to spare than this:",
     },
     {
       which: "height",
@@ -41,8 +44,11 @@ export function frontView(room: TradedRoom) {
       across: ({ stand }) => stand,
       acrossWords: "height of the stand",
       headed: "Stand",
+      alone: "No higher stand saves any pipe. The lowest that works:",
     },
   ];
+  if (told.every(({ points }) => points.length === 0))
+    return html`<p>No sizes and stands by themselves make it work, so there is nothing to trade.</p>`;
   return html`${told.map((one) => tradeView(one, room))}
     <p class="quiet">${front.proven ? "No plan in sizes and stands is both cheaper and better than one of these." : "The search ended early: for some of these a cheaper one is not ruled out."}</p>`;
 }
@@ -56,7 +62,7 @@ function tradeView(told: Told, room: TradedRoom) {
     ${
       chosen === undefined
         ? html`<p>Nothing that was searched makes it work.</p>`
-        : html`${points.length === 1 ? html`<p>One plan has the most of both:</p>` : html`<div class="beside-chart"><div>${chartView(told, at, room)} ${sliderView(told, at, room)}</div>${tableView(told, at, room)}</div>`}
+        : html`${points.length === 1 ? html`<p>${told.alone}</p>` : html`<div class="beside-chart"><div>${chartView(told, at, room)} ${sliderView(told, at, room)}</div>${tableView(told, at, room)}</div>`}
           ${chosenView(told, chosen, room)}`
     }
   </section>`;

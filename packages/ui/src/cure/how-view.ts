@@ -8,7 +8,7 @@ export function howView() {
       <ul>
         <li>A plan works when no drinker starves, drips or is dry in any of the four moments, by either friction law, on the plan's day and in each coming week that is asked for, with the head to spare that is asked for.</li>
         <li>Every plan that is told has been judged just as the line is: what stands in its tables is what the line would say.</li>
-        <li>Plans that are passed over are so by a bound: with the widest pipe still open to a run, and with the least head that the parts beyond it need, no plan of that part of the search works, or none costs less than one that was found.</li>
+        <li>Not every plan has to be judged. From the far ends on, what hangs on a point needs at least so much head there, with the sizes it has: a stand lower than that does not do. And what costs more than a plan that works is not wanted. In rings, and where sources are joined, only cost rules plans out.</li>
         <li>What is on hand is used before any pipe is bought. What has no price counts after all that has one.</li>
         <li>Each other remedy is tried by itself, with sizes and stands around it; two of them together are not.</li>
         <li>A point of a trade-off is a search of its own with the other figure held; heads to spare are told apart by ${1000 * MARGIN_STEP} mm.</li>
