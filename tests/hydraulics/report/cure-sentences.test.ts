@@ -27,7 +27,16 @@ const CHANGES: readonly (readonly [Change, string])[] = [
     'Put cup-float in place of nipple-bucket in "hens" (4).',
   ],
   [
-    { code: "newRun", from: "drum", to: "lane middle", length: 9, pipe: "hose-1/2", into: "lane", along: 4 },
+    {
+      code: "newRun",
+      run: "feed",
+      from: "drum",
+      to: "lane middle",
+      length: 9,
+      pipe: "hose-1/2",
+      into: "lane",
+      along: 4,
+    },
     'Lay a new run of 9 m of hose-1/2 from "drum" to "lane middle", joined into "lane" 4 m from its start.',
   ],
   [

@@ -11,8 +11,6 @@ interface Part {
   readonly picks: Picks;
 }
 
-/** Parts looked at before a search gives up, each some bounds. */
-const MOST_PARTS = 3000;
 /** Plans judged in vain before some plan that works is looked for in a quick way, so that dearer parts can be dropped. */
 const GUESS_AFTER = 3;
 /** In smaller spaces it is not worth it. */
@@ -56,7 +54,7 @@ export function searchSpace(searching: Searching): Searched {
   for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
     const most = limit();
     if (most !== undefined && compare(part.cost, most) >= 0) break;
-    if (!mayGoOn() || parts > MOST_PARTS) return end(part.cost);
+    if (!mayGoOn() || parts > searching.mostParts) return end(part.cost);
     const cost = costOf(space, part.picks);
     if (most === undefined || compare(cost, most) < 0) {
       if (works(part.picks)) found = { picks: part.picks, cost };

@@ -6,7 +6,11 @@ import type { Searched, Searching } from "./searching.js";
  * The same answer by judging every plan of a space, one after another: for spaces small enough, as the check on the
  * search and its bounds.
  */
-export function searchByForce({ space, compare, works }: Omit<Searching, "bound" | "mayGoOn">): Searched {
+export function searchByForce({
+  space,
+  compare,
+  works,
+}: Pick<Searching, "space" | "compare" | "works">): Searched {
   const domains = wholeOf(space);
   const plans = domains.reduce((product, { length }) => product * length, 1);
   let found: Searched["found"];

@@ -33,6 +33,7 @@ export type Change =
     }
   | {
       readonly code: "newRun";
+      readonly run: string;
       readonly from: string;
       readonly to: string;
       readonly length: number;

@@ -1,7 +1,7 @@
 import { findPipeByName } from "../document/find-names.js";
 import type { Plan } from "../document/plan-schema.js";
 import { runNames, sourceNames } from "../document/run-ends.js";
-import { pipeById, pipesOfFamily } from "../tables/pipes.js";
+import { type PipeSize, pipeById, pipesOfFamily } from "../tables/pipes.js";
 import { readQuantity } from "../units/quantity.js";
 import { addCosts, type Cost, costOfPipe, NO_COST, type ShelfSize } from "./cost.js";
 import { type CureOptions, STAND_MOST, STAND_STEP } from "./cure-options.js";
@@ -55,13 +55,14 @@ export type Picks = readonly number[];
  *
  * @param plan     the plan, maybe changed already by another remedy
  * @param options  heights to think of, and whose units are typed
- * @param free     whether pipes may change (all, or those of some runs), and stands
+ * @param free     whether pipes may change (all, or those of some runs), and stands; `fresh` is a run that a remedy
+ *                 lays: its pipe is bought whatever it is
  * @param spent    what the plan itself has cost, where a remedy has changed it
  */
 export function buildCureSpace(
   plan: Plan,
   options: Pick<CureOptions, "standMost" | "standStep" | "system" | "never">,
-  free: { readonly pipes: boolean | readonly number[]; readonly stands: boolean },
+  free: { readonly pipes: boolean | readonly number[]; readonly stands: boolean; readonly fresh?: number },
   spent: Cost = NO_COST,
 ): CureSpace {
   const [runIds, sourceIds] = [runNames(plan), sourceNames(plan)];
@@ -77,7 +78,7 @@ export function buildCureSpace(
         run: r,
         id: runIds[r],
         length,
-        options: isFree(pipes, r) ? pipeOptions(plan, r, length) : [AS_IT_IS],
+        options: optionsOf(plan, r, { length, isFree: isFree(pipes, r), isFresh: r === free.fresh }),
       };
     }),
     sources: plan.sources.map((_, s) => ({
@@ -93,6 +94,22 @@ const isFree = (pipes: boolean | readonly number[], run: number): boolean =>
 
 const AS_IT_IS: PipeOption = { pipe: undefined, cost: NO_COST, shelf: undefined };
 
+function optionsOf(
+  plan: Plan,
+  r: number,
+  {
+    length,
+    isFree,
+    isFresh,
+  }: { readonly length: number; readonly isFree: boolean; readonly isFresh: boolean },
+): PipeOption[] {
+  const [present, ...others] = isFree ? pipeOptions(plan, r, length) : [AS_IT_IS];
+  if (!isFresh) return [present, ...others];
+  const id = presentPipe(plan, r)?.id ?? "own";
+  const shelf = shelfOf(plan)?.find(({ pipe }) => pipe === id) ?? bare(id);
+  return [{ ...present, shelf, cost: costOfPipe(shelf, [length]) }, ...others];
+}
+
 const siOf = (typed: string | undefined): number => {
   const read = readQuantity(typed ?? "0 m", "length");
   return read.ok ? read.quantity.si : 0;
@@ -100,9 +117,7 @@ const siOf = (typed: string | undefined): number => {
 
 /** The plan's own shelf, or every size of the family of the run's pipe. */
 function pipeOptions(plan: Plan, r: number, length: number): PipeOption[] {
-  const { pipe } = plan.runs[r];
-  const present =
-    pipe === undefined || typeof pipe === "string" ? findPipeByName(pipe ?? PLAIN_PIPE) : undefined;
+  const present = presentPipe(plan, r);
   const shelf =
     shelfOf(plan) ?? (present === undefined ? [] : pipesOfFamily(present.family).map(({ id }) => bare(id)));
   const others = shelf.filter((size) => size.pipe !== present?.id);
@@ -112,6 +127,12 @@ function pipeOptions(plan: Plan, r: number, length: number): PipeOption[] {
       .sort((a, b) => boreOf(a) - boreOf(b))
       .map((size) => ({ pipe: size.pipe, cost: costOfPipe(size, [length]), shelf: size })),
   ];
+}
+
+/** The pipe of a run in the table; undefined for one of the user's own. */
+function presentPipe(plan: Plan, r: number): PipeSize | undefined {
+  const { pipe = PLAIN_PIPE } = plan.runs[r];
+  return typeof pipe === "string" ? findPipeByName(pipe) : undefined;
 }
 
 /** What lies in a run that does not say. */

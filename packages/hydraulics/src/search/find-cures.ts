@@ -47,10 +47,10 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
     const judged = judgeLine(lineInScene(requirement, built.line, scene));
     const { system = "metric" } = options;
     const ailing = { plan, line: judged.line, judged, system, margin: requirement.margin };
-    for (const { pipes = true, ...remedy } of remediesFor(ailing)) {
+    for (const remedy of remediesFor(ailing)) {
       if (isOut(remedy.kind)) continue;
       search.run({ ...remedy, pipes: false, stands: false });
-      search.run({ ...remedy, pipes, stands: true });
+      search.run({ ...remedy, pipes: remedy.fresh === undefined ? true : [remedy.fresh], stands: true });
     }
   }
   return {
@@ -72,6 +72,7 @@ interface Task {
   readonly kind: CureKind;
   readonly pipes: boolean | readonly number[];
   readonly stands: boolean;
+  readonly fresh?: number;
   readonly plan: Plan;
   readonly changes: readonly Change[];
   readonly spent: Cost;
@@ -147,18 +148,18 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
   return { run, answer, relaxing, hasCure: () => cures.size > 0 };
 }
 
-/** The stand of a tank that comes new is part of its coming. */
+/** The stand of a tank that comes new, and the pipe of a run that does, are part of its coming. */
 function joinChanges(first: readonly Change[], then: readonly Change[]): Change[] {
-  const stands = new Map(
-    then.flatMap((change) => (change.code === "stand" ? [[change.source, change.to] as const] : [])),
-  );
-  const tanks = new Set(first.flatMap((change) => (change.code === "headerTank" ? [change.tank] : [])));
-  return [
-    ...first.map((change) =>
-      change.code === "headerTank" ? { ...change, stand: stands.get(change.tank) ?? change.stand } : change,
-    ),
-    ...then.filter((change) => change.code !== "stand" || !tanks.has(change.source)),
-  ];
+  const isPart = (change: Change, of: Change) =>
+    (of.code === "headerTank" && change.code === "stand" && change.source === of.tank) ||
+    (of.code === "newRun" && change.code === "pipe" && change.run === of.run);
+  const joined = first.map((change): Change => {
+    const part = then.find((one) => isPart(one, change));
+    if (change.code === "headerTank" && part?.code === "stand") return { ...change, stand: part.to };
+    if (change.code === "newRun" && part?.code === "pipe") return { ...change, pipe: part.to };
+    return change;
+  });
+  return [...joined, ...then.filter((one) => !first.some((change) => isPart(one, change)))];
 }
 
 function joinReports(

@@ -29,6 +29,8 @@ export interface Searching {
   readonly works: (picks: Picks) => boolean;
   /** Asked before each plan is judged; false ends the search. */
   readonly mayGoOn: () => boolean;
+  /** Parts of the space that may be bounded before the search ends. */
+  readonly mostParts: number;
   /** Only what is cheaper than this is of interest. */
   readonly below?: Cost | undefined;
 }

@@ -19,6 +19,9 @@ export interface Effort {
   readonly progress: (judged: number) => void;
 }
 
+/** Parts that may be bounded for each plan that may be judged: a bound costs about as much as a judgement. */
+const PARTS_FOR_ONE = 2;
+
 /** The cheapest plan of a space that meets a requirement in all its scenes. */
 export function solveSpace(
   lines: CureLines,
@@ -35,6 +38,7 @@ export function solveSpace(
     below,
     bound: tightestBound(lines, requirement, compare),
     works: judgeOf(lines, requirement, effort),
+    mostParts: PARTS_FOR_ONE * (effort.most - effort.judged),
     mayGoOn: () => effort.judged < effort.most && !effort.isStopped(),
   });
 }

@@ -7,8 +7,7 @@ import {
 } from "../../document/plan-schema.js";
 import { runEnds, runNames, sourceNames } from "../../document/run-ends.js";
 import { buildLine } from "../../model/build-line.js";
-import { addCosts, costOfPipe } from "../cost.js";
-import { shelfOf, typedLength } from "../cure-space.js";
+import { typedLength } from "../cure-space.js";
 import { type Ailing, bought, freshName, type Remedy, waysToRuns, withJointAt } from "./remedy.js";
 
 /** Groups that fail worst are fed again; so many of them are tried. */
@@ -100,19 +99,13 @@ function layFeed({ plan: old, line, system }: Ailing, feeding: Feeding): Remedy[
   const changed = withoutFallsTo(laid, there.name);
   if (!buildLine(changed).ok) return [];
   const pipeId = line.runs[run].pipeId;
-  const shelf = shelfOf(old)?.find((size) => size.pipe === pipeId) ?? {
-    pipe: pipeId,
-    price: undefined,
-    onHand: 0,
-  };
-  const joints = bought(into === undefined ? 1 : 2, old.prices?.joint);
   return [
     {
       kind,
       plan: changed,
-      changes: [{ code: "newRun", from: source, to: there.name, length, pipe: pipeId, into, along }],
-      spent: addCosts(costOfPipe(shelf, [length]), joints),
-      pipes: [changed.runs.length - 1],
+      changes: [{ code: "newRun", run: id, from: source, to: there.name, length, pipe: pipeId, into, along }],
+      spent: bought(into === undefined ? 1 : 2, old.prices?.joint),
+      fresh: changed.runs.length - 1,
     },
   ];
 }
@@ -160,12 +153,11 @@ function cutInHalf(
     };
   };
   const half = typedLength(middle, system);
-  const { fall, ...plain } = run;
+  const { fall: _, ...plain } = run;
   const first: PlanRun = { ...plain, ...ends[index], to: joint, length: half, drinkers: part(near, 0, id) };
   const second: PlanRun = {
     ...plain,
     ...ends[index],
-    ...(fall === undefined ? {} : {}),
     id: freshName(plan, `${runNames(plan)[index]} beyond`),
     from: joint,
     length: half,

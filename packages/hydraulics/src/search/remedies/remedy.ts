@@ -12,8 +12,8 @@ export interface Remedy {
   readonly plan: Plan;
   readonly changes: readonly Change[];
   readonly spent: Cost;
-  /** Runs whose pipe may change besides; all where left out. */
-  readonly pipes?: readonly number[];
+  /** A run it lays, by index: its pipe is bought, and of all runs only its size is free. */
+  readonly fresh?: number;
 }
 
 /** What a remedy is made from. */
