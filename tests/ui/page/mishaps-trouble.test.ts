@@ -99,6 +99,12 @@ test("a barrel found empty one morning: the look that is asked for is taken and 
       await page.emulateMedia({ media: "print" });
       expect(await page.getByRole("button", { name: "Clear all" }).isVisible()).toBe(false);
       expect(await causes.nth(1).locator("ul li").first().isVisible()).toBe(true);
+      // What each answer of the look would mean is no use on paper without the answer.
+      for (const answer of await page
+        .getByRole("list", { name: "What you see there" })
+        .getByRole("button")
+        .all())
+        expect(await answer.isVisible()).toBe(true);
     },
     { viewport: PHONE, hasTouch: true },
   );

@@ -48,7 +48,8 @@ export const troubleStyles = css`
     button[aria-pressed="true"] { outline: 2px solid Highlight; }
   }
   @media print {
-    .say, .buttons, .work, button:not(.number) { display: none; }
+    .say, .buttons, .work { display: none; }
+    .answers-of button { border: 0; padding: 0; text-align: left; min-height: 0; background: none; }
     .rest { display: block; }
     details::details-content { content-visibility: visible; block-size: auto; }
     .causes > li, .look { break-inside: avoid; }
