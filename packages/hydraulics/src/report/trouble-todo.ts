@@ -21,15 +21,15 @@ export function writeTodo(cause: LikelyCause): string[] {
   switch (cause.code) {
     case "asDesigned":
       return [
-        "headfall check tells which drinkers starve, drip or are dry, when and why; headfall sizes what another pipe would do.",
+        "The check of the plan tells which drinkers starve, drip or are dry, when and why; a cure of it, what to change.",
       ];
     case "waterLow":
       return [
-        `Fill ${where}, or set how full it really is in the plan. headfall lasts tells how long it lasts, headfall mark where the level should be tomorrow.`,
+        `Fill ${where}, or set how full it really is in the plan. How long it lasts, and where its level should be tomorrow, follow from the plan: the days it lasts, and its daily mark.`,
       ];
     case "moreDrunk":
       return [
-        "Count the birds and look at the thermometer; put both into the plan and ask headfall lasts again. Much more or much less drunk than before is a matter for a vet.",
+        "Count the birds and look at the thermometer; put both into the plan, and see again how long the water lasts. Much more or much less drunk than before is a matter for a vet.",
       ];
     case "lessDrunk":
       return [
@@ -41,7 +41,7 @@ export function writeTodo(cause: LikelyCause): string[] {
       ];
     case "sealsWorn":
       return [
-        `Flush the run of ${where} from its far end, and watch again. If they still drip: new seals, or less head on them (a lower stand, a regulator); headfall check tells how much they have.`,
+        `Flush the run of ${where} from its far end, and watch again. If they still drip: new seals, or less head on them (a lower stand, a regulator); the check of the plan tells how much they have.`,
         "Change the wet litter: wet litter harms feet and lungs.",
       ];
     case "drinkerStuckOpen":
