@@ -52,16 +52,18 @@ test("WorkerAsker answers all the same where a worker cannot be started", async 
   await expect.poll(() => stands).toEqual([2]);
 });
 
-test("WorkerAsker answers coarsely first, then with all samples", async () => {
+test("WorkerAsker answers coarsely first, then with all samples, then with more where these decide nothing", async () => {
   const samples: unknown[] = [];
   const asker = new WorkerAsker({
     answered: ({ outcome, isCoarse }) =>
       samples.push([isCoarse, outcome.ok ? outcome.checked.madeFrom.samples : undefined]),
   });
   asker.ask(planWith("1 m"), 200);
-  await expect.poll(() => samples.length, { timeout: 10_000 }).toBe(2);
+  await expect.poll(() => samples.at(-1), { timeout: 10_000 }).toEqual([false, 200]);
+  // How many are tried at first; the last answer has gone on from there.
   expect(samples).toEqual([
     [true, 16],
+    [true, 200],
     [false, 200],
   ]);
   asker.close();
