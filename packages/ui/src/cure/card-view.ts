@@ -30,7 +30,7 @@ export function cardView(room: CuredRoom, cure: Cure, at: number) {
       ${cure.close === undefined ? nothing : html`<div><dt>Left close</dt><dd>${writeClose(cure.close, system)}</dd></div>`}
     </dl>
     ${takeButton(room, cure.plan, CURE_WORDS[cure.kind], `${at + 1}`)}
-    ${foldedTables({ before: answer.before, after: cure.after, system, name: `cure ${at + 1}` })}
+    ${foldedTables({ before: answer.before, after: cure.after, system, name: `cure ${at + 1}` }, room, at)}
   </article>`;
 }
 
@@ -41,8 +41,12 @@ function spareView(outcome: Outcome, system: UnitSystem): string {
   return least === undefined ? "none" : writeMargin(least.head, system);
 }
 
-function foldedTables(compared: BeforeAndAfter) {
+/** So many rows are there at once, for paper too; longer tables are made when they are unfolded. */
+const FEW = 60;
+
+function foldedTables(compared: BeforeAndAfter, { unfolded, acts }: CuredRoom, at: number) {
   const { drinkers, scenes } = compared.after;
-  return html`<details><summary>Every drinker in every moment: ${drinkers.length}</summary>${drinkersView(compared)}</details>
+  const isThere = drinkers.length <= FEW || unfolded.has(at);
+  return html`<details @toggle=${() => acts.unfold(at)}><summary>Every drinker in every moment: ${drinkers.length}</summary>${isThere ? drinkersView(compared) : nothing}</details>
     ${scenes.length < 2 ? nothing : html`<details><summary>Every coming week</summary>${scenesView(compared)}</details>`}`;
 }

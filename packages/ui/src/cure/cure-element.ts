@@ -42,6 +42,7 @@ export class HeadfallCure extends LitElement {
     keptPlans: { attribute: false },
     wanted: { state: true },
     at: { state: true },
+    unfolded: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, cureStyles];
 
@@ -60,6 +61,7 @@ export class HeadfallCure extends LitElement {
   declare private wanted: Wanted;
   /** The point of each trade-off that is looked at. */
   declare private at: TradedRoom["at"];
+  declare private unfolded: CuredRoom["unfolded"];
 
   readonly #typing = new TypingController(this);
   readonly #cures = new SearchController(this, "cure");
@@ -80,6 +82,7 @@ export class HeadfallCure extends LitElement {
     this.keptPlans = undefined;
     this.wanted = AS_USUAL;
     this.at = FIRST;
+    this.unfolded = new Set();
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -98,7 +101,7 @@ export class HeadfallCure extends LitElement {
     const { problems, answer, of } = this.#cures;
     const told = [...problems, ...this.#fronts.problems];
     const stray = this.#typing.strayRefusal;
-    const cured = answer && of && { ...room, answer, of, isTaken: this.#isTaken };
+    const cured = answer && of && { ...room, answer, of, isTaken: this.#isTaken, unfolded: this.unfolded };
     return html`
       <h2>The smallest cure</h2>
       ${this.checked === undefined || answer !== undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
@@ -172,6 +175,9 @@ export class HeadfallCure extends LitElement {
       this.wanted = { ...this.wanted, ...wanted };
     },
     look: () => this.#look(this.#cures),
+    unfold: (cure) => {
+      if (!this.unfolded.has(cure)) this.unfolded = new Set([...this.unfolded, cure]);
+    },
     cancel: () => this.#cures.cancel(),
     trade: () => {
       this.at = FIRST;

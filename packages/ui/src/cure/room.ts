@@ -20,6 +20,8 @@ export interface CureActs {
   readonly want: (wanted: Partial<Wanted>) => void;
   readonly look: () => void;
   readonly cancel: () => void;
+  /** The tables of a cure are wanted, by its place. */
+  readonly unfold: (cure: number) => void;
   readonly trade: () => void;
   readonly cancelTrade: () => void;
   /** Looks at one point of a trade-off, by its place. */
@@ -52,6 +54,8 @@ export interface TakingRoom extends CureRoom {
 /** The same with the cures that were found. */
 export interface CuredRoom extends TakingRoom {
   readonly answer: CureAnswer;
+  /** Cures whose tables have been unfolded, by their place. */
+  readonly unfolded: ReadonlySet<number>;
 }
 
 /** The same with trade-offs, and the point of each that is looked at. */
