@@ -286,7 +286,7 @@ if (only === undefined || only === "cure") {
   console.log(
     "\nThe cheapest cure: 12 runs of 6 sizes, 20 heights of the stand, 4e10 plans (bar: 1 s, proven)",
   );
-  measureCure(time, row);
+  measureCure(row);
 }
 if (only === undefined || only === "scipy") againstSparseNewton();
 if (only === undefined || only === "page") {
