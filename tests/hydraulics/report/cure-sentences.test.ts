@@ -14,7 +14,7 @@ const CHANGES: readonly (readonly [Change, string])[] = [
   [{ code: "stand", source: "drum", from: 0.55, to: 0.2 }, 'Lower the stand of "drum" by 35 cm, to 20 cm.'],
   [
     { code: "pipe", run: "lane", length: 8, from: "pvc-sch40-1/2", to: "pvc-sch40-1" },
-    'Lay pvc-sch40-1 in "lane" (8 m) in place of pvc-sch40-1/2.',
+    'Lay "PVC Schedule 40, 1 in" in "lane" (8 m) in place of "PVC Schedule 40, 1/2 in".',
   ],
   [{ code: "openTap", run: "lane", was: "half" }, 'Open the tap of "lane", which is half open.'],
   [{ code: "openVent", source: "drum", opening: 0.02 }, 'Give "drum" an air hole of 20 mm, or open its lid.'],
@@ -24,7 +24,7 @@ const CHANGES: readonly (readonly [Change, string])[] = [
   ],
   [
     { code: "drinkers", group: "hens", count: 4, from: "nipple-bucket", to: "cup-float" },
-    'Put cup-float in place of nipple-bucket in "hens" (4).',
+    'Put "Cup that refills by a float" in place of "Bucket nipple, vertical, screw-in or push-in" in "hens" (4).',
   ],
   [
     {
@@ -37,7 +37,7 @@ const CHANGES: readonly (readonly [Change, string])[] = [
       into: "lane",
       along: 4,
     },
-    'Lay a new run of 9 m of hose-1/2 from "drum" to "lane middle", joined into "lane" 4 m from its start.',
+    'Lay a new run of 9 m of "Garden hose, 1/2 in" from "drum" to "lane middle", joined into "lane" 4 m from its start.',
   ],
   [
     { code: "regulator", run: "lane", sets: 0.4 },
@@ -66,7 +66,7 @@ it("writeCost tells money first, and what has no price", () => {
 it("writeClose tells how much is left, before what, and when", () => {
   const close = { drinker: "hens 3", spare: 0.012, week: 5, hot: true, against: "dripping" } as const;
   expect(writeClose(close, "metric")).toBe(
-    "Closest is hens 3, with 12 mm to spare before it drips, in 5 weeks, in the hot spell.",
+    "Closest is hens 3, with 12 mm to spare before it drips, in 5 weeks, in the hot spell. That is a close call: ask for more head to spare.",
   );
 });
 

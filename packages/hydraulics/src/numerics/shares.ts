@@ -1,12 +1,12 @@
 /**
- * Shares that add up to 1, from logarithms of weights that need not.
+ * Shares that add up to 1, from logarithms of weights that need not; the greatest is taken out first, so that nothing
+ * overflows.
  *
  *   w_i = exp(a_i - max a) / sum_j exp(a_j - max a)                           (1)
  *
  * @param logWeights  a, natural logarithms of the weights; -Infinity for none
  * @returns w; all 0 where no weight is above 0
  * @valid any finite a, and -Infinity
- * @source common knowledge: the greatest is taken out first so that nothing overflows
  * @example sharesOfLogs([Math.log(1), Math.log(3)])[1]   // 0.75
  */
 export function sharesOfLogs(logWeights: readonly number[]): number[] {

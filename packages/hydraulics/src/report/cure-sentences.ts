@@ -8,6 +8,8 @@ import type {
   Relaxation,
   SearchReport,
 } from "../search/cure-answer.js";
+import { drinkerById } from "../tables/drinkers.js";
+import { pipeById } from "../tables/pipes.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeFlow, writeHead } from "./words.js";
 
@@ -29,6 +31,8 @@ export const CURE_WORDS: Readonly<Record<CureKind, string>> = {
 
 const length = (metres: number, system: UnitSystem) => writeQuantity(metres, "length", system, 3);
 const quoted = (name: string) => `"${name}"`;
+const pipeName = (id: string) => (id === "own" ? "its pipe" : quoted(pipeById(id)?.name ?? id));
+const drinkerName = (id: string) => quoted(drinkerById(id)?.name ?? id);
 
 /** One thing to do, as a sentence. */
 export function writeChange(change: Change, system: UnitSystem): string {
@@ -38,7 +42,7 @@ export function writeChange(change: Change, system: UnitSystem): string {
       return `${up > 0 ? "Raise" : "Lower"} the stand of ${quoted(change.source)} by ${length(Math.abs(up), system)}, to ${length(change.to, system)}.`;
     }
     case "pipe":
-      return `Lay ${change.to} in ${quoted(change.run)} (${length(change.length, system)}) in place of ${change.from === "own" ? "its pipe" : change.from}.`;
+      return `Lay ${pipeName(change.to)} in ${quoted(change.run)} (${length(change.length, system)}) in place of ${pipeName(change.from)}.`;
     case "openTap":
       return `Open the tap of ${quoted(change.run)}, which is ${change.was === "half" ? "half open" : "shut"}.`;
     case "openVent":
@@ -46,9 +50,9 @@ export function writeChange(change: Change, system: UnitSystem): string {
     case "bleed":
       return `Let the air out at the hump ${change.along === undefined ? quoted(change.point) : `${length(change.along, system)} along ${quoted(change.run ?? "")}`}: a bleed or a riser vent there.`;
     case "drinkers":
-      return `Put ${change.to} in place of ${change.from} in ${quoted(change.group)} (${change.count}).`;
+      return `Put ${drinkerName(change.to)} in place of ${drinkerName(change.from)} in ${quoted(change.group)} (${change.count}).`;
     case "newRun":
-      return `Lay a new run of ${length(change.length, system)} of ${change.pipe} from ${quoted(change.from)} to ${quoted(change.to)}${change.into === undefined || change.along === undefined ? "" : `, joined into ${quoted(change.into)} ${length(change.along, system)} from its start`}.`;
+      return `Lay a new run of ${length(change.length, system)} of ${pipeName(change.pipe)} from ${quoted(change.from)} to ${quoted(change.to)}${change.into === undefined || change.along === undefined ? "" : `, joined into ${quoted(change.into)} ${length(change.along, system)} from its start`}.`;
     case "regulator":
       return `Put a low-pressure regulator that holds ${writeHead(change.sets, system)} at the start of ${quoted(change.run)}.`;
     case "headerTank":
@@ -87,10 +91,14 @@ export function writeScene({ week, hot }: { readonly week: number; readonly hot:
   return hot ? `${day}, in the hot spell` : day;
 }
 
-/** Where a cure leaves least to spare. */
+/** Head that a height measured with a hose or a string may be off by [m]; common practice, no source. */
+const LITTLE = 0.02;
+
+/** Where a cure leaves least to spare, and what to make of it where that is less than a height may be off by. */
 export function writeClose(close: Close, system: UnitSystem): string {
   const when = close.week === 0 && !close.hot ? "" : `, ${writeScene(close)}`;
-  return `Closest is ${close.drinker}, with ${writeHead(Math.max(0, close.spare), system)} to spare ${AGAINST[close.against]}${when}.`;
+  const advice = close.spare < LITTLE ? " That is a close call: ask for more head to spare." : "";
+  return `Closest is ${close.drinker}, with ${writeHead(Math.max(0, close.spare), system)} to spare ${AGAINST[close.against]}${when}.${advice}`;
 }
 
 /** What was searched for one kind, and what that proves. */
