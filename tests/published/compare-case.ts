@@ -3,6 +3,7 @@ import { type Figure, Givens, inUnit, splitFigure } from "./figures.js";
 import { BIRD_QUESTIONS } from "./questions/birds.js";
 import { FITTING_QUESTIONS } from "./questions/fittings.js";
 import { FRICTION_QUESTIONS } from "./questions/friction.js";
+import { LEAST_COST_QUESTIONS } from "./questions/least-cost.js";
 import { LINE_QUESTIONS } from "./questions/lines.js";
 import { NETWORK_QUESTIONS } from "./questions/networks.js";
 import type { Question } from "./questions/question.js";
@@ -15,6 +16,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...FRICTION_QUESTIONS,
   ...FITTING_QUESTIONS,
   ...NETWORK_QUESTIONS,
+  ...LEAST_COST_QUESTIONS,
   ...VESSEL_QUESTIONS,
   ...WATER_QUESTIONS,
   ...BIRD_QUESTIONS,
