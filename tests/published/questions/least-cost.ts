@@ -11,9 +11,8 @@ import { headOf, plain, type Question } from "./question.js";
  * over every choice there is, and refused where it does not end with proof that nothing cheaper works.
  */
 const leastCost: Question = (given) => {
-  const source = given.members("heads")[0]!;
-  const names = [source, ...given.members("heights")];
-  const network = networkOf(given, names);
+  const names = namesOf(given);
+  const network = networkOf(given);
   const { picks, cost } = cheapest(network);
   const heads = headsWith(network, picks);
   const figures: Record<string, Figure> = { cost: plain(cost.money) };
@@ -26,7 +25,11 @@ const leastCost: Question = (given) => {
   return figures;
 };
 
-function networkOf(given: Givens, names: readonly string[]): FedNetwork {
+/** The source first. */
+const namesOf = (given: Givens): string[] => [given.members("heads")[0]!, ...given.members("heights")];
+
+export function networkOf(given: Givens): FedNetwork {
+  const names = namesOf(given);
   const [source, ...others] = names;
   const least = given.measure("leastPressure", "length");
   return {
