@@ -50,6 +50,8 @@ export function searchSpace(searching: Searching): Searched {
     judged,
     parts,
   });
+  const likely = countPlans(space) > WORTH_A_GUESS ? searching.likely?.(below) : undefined;
+  if (likely !== undefined && works(likely)) found = cheaper({ picks: likely, cost: costOf(space, likely) });
   enter(wholeOf(space));
   for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
     const most = limit();

@@ -31,9 +31,9 @@ export interface Asks {
   readonly oneMore: number;
   /** By node, the surface that a regulator right before it holds [m above datum]; infinite where there is none. */
   readonly held: readonly number[];
-  /** By chain, a number that is the same wherever all that hangs on it asks the same. */
-  readonly alike: readonly number[];
-  /** No source stands higher than this with its water [m above datum]. */
+  /** The option of the source's stand: all that hangs on it asks the same wherever this is the same. */
+  readonly stand: number;
+  /** Where the water of the source stands at its lowest [m above datum]. */
   readonly most: number;
 }
 
@@ -80,13 +80,11 @@ export function buildDemandForest(
   const below: number[][] = Array.from({ length: topology.nodeCount }, () => []);
   for (const [c, { above }] of chains.entries()) below[above].push(c);
   const isCutOff = topology.drinker.length < line.drinkers.count;
-  const trees: Trees = { line, topology, chains, below, isCutOff };
-  return { ...trees, standAt: demandByStand(lines, requirement, scene, trees) };
+  const trees = { line, topology, chains, below, isCutOff };
+  return { ...trees, standAt: demandByStand(lines, requirement, scene, topology) };
 }
 
-type Trees = Omit<DemandForest, "standAt">;
-
-const NO_ASKS: Asks = { atWork: [], idle: [], oneMore: 0, held: [], alike: [], most: 0 };
+const NO_ASKS: Asks = { atWork: [], idle: [], oneMore: 0, held: [], stand: 0, most: 0 };
 
 /**
  * Fewest at work: by the crowd's own rule they are fewest where every drinker gives most, so with no friction anywhere
@@ -96,13 +94,10 @@ function demandByStand(
   lines: CureLines,
   requirement: Requirement,
   scene: Scene,
-  trees: Trees,
+  topology: Topology,
 ): DemandForest["standAt"] {
-  const { topology } = trees;
   const tops = highestStands(lines);
-  const most = Math.max(...sourceHeads(lines.withStands(tops) ?? lines.present, "lowestBusiest"));
   const known = new Map<string, StandDemand>();
-  const alike = new Map<string, number>();
   const findDemand = (source: number, option: number): StandDemand => {
     const withOthers = (others: readonly number[]) =>
       lines.withStands(others.map((other, s) => (s === source ? option : other)));
@@ -115,10 +110,8 @@ function demandByStand(
       lineInScene(requirement, withoutFriction(best), scene),
       topology,
       requirement.margin,
-      most,
     );
-    const asks = { ...gathered, held: heldAt(hung, topology) };
-    return { ...level, asks: { ...asks, alike: numberParts(asks, trees, alike) } };
+    return { ...level, asks: { ...gathered, held: heldAt(hung, topology), stand: option, most: level.head } };
   };
   return (source, option) => {
     const key = `${source} ${option}`;
@@ -150,12 +143,7 @@ export function highestStands(lines: CureLines): number[] {
   });
 }
 
-function gatherAsks(
-  line: Line,
-  topology: Topology,
-  margin: number,
-  most: number,
-): Omit<Asks, "alike" | "held"> {
+function gatherAsks(line: Line, topology: Topology, margin: number): Omit<Asks, "stand" | "held" | "most"> {
   const { drinkers } = line;
   const working = buildMoments(line).named.lowestBusiest.atWork;
   const atWork: Ask[][] = Array.from({ length: topology.nodeCount }, () => []);
@@ -167,7 +155,7 @@ function gatherAsks(
     (working[d] === 1 ? atWork : idle)[topology.drinkerNode[i]].push(ask);
     if (working[d] === 0) oneMore = Math.min(oneMore, drinkers.need[d]);
   });
-  return { atWork, idle, oneMore: Number.isFinite(oneMore) ? oneMore : 0, most };
+  return { atWork, idle, oneMore: Number.isFinite(oneMore) ? oneMore : 0 };
 }
 
 /** Where a regulator sits at a source, its height goes with the stand. */
@@ -177,27 +165,6 @@ const heldAt = ({ segments, points }: Line, { nodeCount, segment, point }: Topol
     const isRegulator = s >= 0 && segments.kind[s] === SEGMENT_KIND.regulator;
     return isRegulator ? points.height[point[i]] + segments.setting[s] : Number.POSITIVE_INFINITY;
   });
-
-/** Numbers for the chains by all that is asked on them and below: only where a stand moves something does it differ. */
-function numberParts(
-  asks: Omit<Asks, "alike">,
-  { chains, below }: Trees,
-  known: Map<string, number>,
-): number[] {
-  const numbers = chains.map(() => 0);
-  for (let c = chains.length - 1; c >= 0; c -= 1) {
-    const parts = Array.from(chains[c].nodes, (node) => [
-      asks.atWork[node],
-      asks.idle[node],
-      asks.held[node],
-      below[node].map((under) => numbers[under]),
-    ]);
-    const key = JSON.stringify([c, asks.oneMore, parts]);
-    numbers[c] = known.get(key) ?? known.size + 1;
-    known.set(key, numbers[c]);
-  }
-  return numbers;
-}
 
 function gatherChains(line: Line, topology: Topology): Chain[] {
   const { parent, segment, rootCount, nodeCount } = topology;

@@ -1,9 +1,15 @@
-import type { FrictionLaw } from "../solve/solution.js";
 import { addCosts, type CompareCosts, type Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { CureSpace, Picks } from "./cure-space.js";
 import { type DemandForest, SLACK } from "./demand-forest.js";
-import { createFrontFinder, type Domains, type FrontFinder, type Label, readTaken } from "./fronts.js";
+import {
+  createFrontFinder,
+  type Domains,
+  type FrontFinder,
+  type Label,
+  readTaken,
+  type Thinning,
+} from "./fronts.js";
 
 /** The cheapest that some part of a space could possibly cost, and the plan that is the first to look at for it. */
 export interface Bound {
@@ -57,11 +63,11 @@ function cheapest(
 export function boundByDemand(
   forest: DemandForest,
   lines: CureLines,
-  law: FrictionLaw,
   compare: CompareCosts,
+  thinning?: Thinning,
 ): BoundFinder {
   const { runs, sources, spent } = lines.space;
-  const fronts = createFrontFinder(forest, lines, law, compare);
+  const fronts = createFrontFinder(forest, lines, compare, thinning);
   return (domains, below) => {
     if (forest.isCutOff) return undefined;
     const picks = domains.map((domain) => domain[0]);
@@ -96,13 +102,12 @@ function cheapestPair(
   const { options } = sources[source];
   const order = [...domains[runs.length + source]].sort((a, b) => compare(options[a].cost, options[b].cost));
   const allowed = order.filter((stand) => forest.standAt(source, stand).allowed);
-  if (allowed.length === 0) return undefined;
-  const ceiling = below && lessCost(lessCost(below, lines.space.spent), options[allowed[0]].cost);
   for (const stand of allowed) {
     if (best !== undefined && compare(options[stand].cost, best.cost) >= 0) break;
     const { head, asks } = forest.standAt(source, stand);
+    const ceiling = below && lessCost(lessCost(below, lines.space.spent), options[stand].cost);
     for (const label of fronts.atNode(source, domains, asks, ceiling)) {
-      if (Math.max(label.need, label.probe) - SLACK > head) continue;
+      if (label.head - SLACK > head) continue;
       const cost = addCosts(label.cost, options[stand].cost);
       if (best === undefined || compare(cost, best.cost) < 0) best = { label, stand, cost };
       // Labels come in order of cost: the first that the stand serves is its cheapest.

@@ -1,9 +1,9 @@
-import { FRICTION_LAWS } from "../solve/solution.js";
 import { searchSpace, wholeOf } from "./branch-and-bound.js";
 import type { CompareCosts, Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { Picks } from "./cure-space.js";
 import { buildDemandForest } from "./demand-forest.js";
+import { GUESSING } from "./fronts.js";
 import { standsThatLevelsAllow } from "./levels.js";
 import { type BoundFinder, boundByCost, boundByDemand } from "./relaxed.js";
 import { judgeScene, type Requirement, type Scene } from "./requirement.js";
@@ -37,6 +37,7 @@ export function solveSpace(
     compare,
     below,
     bound: tightestBound(lines, requirement, compare),
+    likely: (most) => likelyBound(lines, requirement, compare)?.(wholeOf(lines.space), most)?.picks,
     works: judgeOf(lines, requirement, effort),
     mostParts: PARTS_FOR_ONE * (effort.most - effort.judged),
     mayGoOn: () => effort.judged < effort.most && !effort.isStopped(),
@@ -64,10 +65,7 @@ export function judgeOf(
   };
 }
 
-/**
- * The dearest of several bounds, each of which is one: for the plan's own day and the last week asked for, and in each
- * scene by the friction law that is dearer for the whole space.
- */
+/** The dearer of two bounds, each of which is one: for the plan's own day and the last week asked for. */
 function tightestBound(lines: CureLines, requirement: Requirement, compare: CompareCosts): BoundFinder {
   const { scenes } = requirement;
   const last = scenes[scenes.length - 1].week;
@@ -85,6 +83,16 @@ function tightestBound(lines: CureLines, requirement: Requirement, compare: Comp
   };
 }
 
+/** Points at a plan that works in the last scene, cheap if not the cheapest. */
+function likelyBound(
+  lines: CureLines,
+  requirement: Requirement,
+  compare: CompareCosts,
+): BoundFinder | undefined {
+  const forest = buildDemandForest(lines, requirement, requirement.scenes[requirement.scenes.length - 1]);
+  return forest && boundByDemand(forest, lines, compare, GUESSING);
+}
+
 function boundOfScene(
   lines: CureLines,
   requirement: Requirement,
@@ -94,9 +102,5 @@ function boundOfScene(
   const forest = buildDemandForest(lines, requirement, scene);
   if (forest === undefined)
     return boundByCost(lines.space, compare, standsThatLevelsAllow(lines, requirement, scene));
-  const whole = wholeOf(lines.space);
-  const bounds = FRICTION_LAWS.map((law) => boundByDemand(forest, lines, law, compare));
-  const [first, second] = bounds.map((bound) => bound(whole)?.cost);
-  if (first === undefined) return bounds[0];
-  return second === undefined || compare(second, first) >= 0 ? bounds[1] : bounds[0];
+  return boundByDemand(forest, lines, compare);
 }
