@@ -50,8 +50,9 @@ export function searchSpace(searching: Searching): Searched {
     judged,
     parts,
   });
-  const likely = countPlans(space) > WORTH_A_GUESS ? searching.likely?.(below) : undefined;
-  if (likely !== undefined && works(likely)) found = cheaper({ picks: likely, cost: costOf(space, likely) });
+  const isLarge = countPlans(space) > WORTH_A_GUESS;
+  if (isLarge) found = cheaper(firstLikely({ ...searching, works }));
+  let inVain = 0;
   enter(wholeOf(space));
   for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
     const most = limit();
@@ -60,8 +61,11 @@ export function searchSpace(searching: Searching): Searched {
     const cost = costOf(space, part.picks);
     if (most === undefined || compare(cost, most) < 0) {
       if (works(part.picks)) found = { picks: part.picks, cost };
-      else if (found === undefined && judged === GUESS_AFTER && countPlans(space) > WORTH_A_GUESS)
-        found = cheaper(guessPlan({ ...searching, works }));
+      else {
+        inVain += 1;
+        if (found === undefined && inVain === GUESS_AFTER && isLarge)
+          found = cheaper(guessPlan({ ...searching, works }));
+      }
     }
     // What has just been found may cost no more than the part's bound: then nothing in it, or behind it, is cheaper.
     const now = limit();
@@ -69,6 +73,11 @@ export function searchSpace(searching: Searching): Searched {
     for (const domains of divide(part)) enter(domains);
   }
   return end(undefined);
+}
+
+function firstLikely({ space, likely, works, below }: Searching): Found | undefined {
+  for (const picks of likely?.(below) ?? []) if (works(picks)) return { picks, cost: costOf(space, picks) };
+  return undefined;
 }
 
 const choicesOf = ({ runs, sources }: CureSpace) => [...runs, ...sources];

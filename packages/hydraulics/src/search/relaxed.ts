@@ -65,15 +65,15 @@ export function boundByDemand(
   lines: CureLines,
   compare: CompareCosts,
   thinning?: Thinning,
-): BoundFinder {
+): (domains: Domains, below?: Cost, spare?: number) => Bound | undefined {
   const { runs, sources, spent } = lines.space;
   const fronts = createFrontFinder(forest, lines, compare, thinning);
-  return (domains, below) => {
+  return (domains, below, spare = 0) => {
     if (forest.isCutOff) return undefined;
     const picks = domains.map((domain) => domain[0]);
     let cost = spent;
     for (let s = 0; s < sources.length; s += 1) {
-      const found = cheapestPair(fronts, domains, { forest, source: s, lines, compare, below });
+      const found = cheapestPair(fronts, domains, { forest, source: s, lines, compare, below, spare });
       if (found === undefined) return undefined;
       readTaken(found.label.taken, picks);
       picks[runs.length + s] = found.stand;
@@ -89,13 +89,15 @@ interface Pairing {
   readonly lines: CureLines;
   readonly compare: CompareCosts;
   readonly below: Cost | undefined;
+  /** Head that must be left [m]; a bound only where it is 0. */
+  readonly spare: number;
 }
 
 /** Stands are tried from the cheapest on, until one alone costs more than the best pair. */
 function cheapestPair(
   fronts: FrontFinder,
   domains: Domains,
-  { forest, source, lines, compare, below }: Pairing,
+  { forest, source, lines, compare, below, spare }: Pairing,
 ): { readonly label: Label; readonly stand: number; readonly cost: Cost } | undefined {
   let best: { label: Label; stand: number; cost: Cost } | undefined;
   const { runs, sources } = lines.space;
@@ -107,7 +109,7 @@ function cheapestPair(
     const { head, asks } = forest.standAt(source, stand);
     const ceiling = below && lessCost(lessCost(below, lines.space.spent), options[stand].cost);
     for (const label of fronts.atNode(source, domains, asks, ceiling)) {
-      if (label.head - SLACK > head) continue;
+      if (label.head + spare - SLACK > head) continue;
       const cost = addCosts(label.cost, options[stand].cost);
       if (best === undefined || compare(cost, best.cost) < 0) best = { label, stand, cost };
       // Labels come in order of cost: the first that the stand serves is its cheapest.

@@ -25,8 +25,8 @@ export interface Searching {
   readonly space: CureSpace;
   readonly bound: BoundFinder;
   readonly compare: CompareCosts;
-  /** A plan that likely works and costs little more than it must, if there is a quick way to one. */
-  readonly likely?: (below: Cost | undefined) => Picks | undefined;
+  /** Plans that likely work and cost little more than they must, the likeliest last, if there is a quick way to them. */
+  readonly likely?: (below: Cost | undefined) => Iterable<Picks>;
   /** Whether one plan works: the judge's own answer. */
   readonly works: (picks: Picks) => boolean;
   /** Asked before each plan is judged; false ends the search. */
