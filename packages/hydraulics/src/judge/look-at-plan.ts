@@ -113,7 +113,7 @@ type Manning =
     }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** The plan's line with its birds at it, if it has any: those that are there on the day. */
+/** The plan's line with the birds at it that are there on the day; as it is where no pens are told. */
 function manPlan(plan: Plan, built: { line: Line; defaults: readonly DefaultUsed[] }, day?: string): Manning {
   const { line, defaults } = built;
   if (plan.pens === undefined || plan.pens.length === 0)

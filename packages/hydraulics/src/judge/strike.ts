@@ -71,7 +71,7 @@ function refillAfter(refill: Refill, source: number, mishap: Mishap | undefined)
   return mishap.source === source ? { ...refill, first: refill.first + refill.every } : refill;
 }
 
-/** Up to the round after the one that was missed; else as far as any mishap. */
+/** Up to the round after the one that was missed; all other mishaps are followed equally far. */
 function lastsUntil({ refills }: AskedPlan, mishap: Mishap | undefined): number {
   if (mishap?.kind !== "refillMissed") return FOLLOWED;
   const refill = refills[mishap.source];
