@@ -24,7 +24,8 @@ export function readElements() {
 
 function readElement(tag, name, path, definedBy) {
   const text = readSource(path);
-  const { comment, body } = readClass(text, name);
+  const { comment, body: own, base } = readClass(text, name);
+  const body = `${inheritedBy(text, base, path)}${own}`;
   const said = readTags(comment);
   if (said.element !== tag)
     throw new Error(`${path}: @element says ${said.element}, it is registered as ${tag}.`);
@@ -42,13 +43,21 @@ function readElement(tag, name, path, definedBy) {
   };
 }
 
-/** A class with the comment before it and the lines inside it. */
+/** The lines inside a class of this package that another one builds on; none where that is a library's. */
+function inheritedBy(text, base, path) {
+  const from = new RegExp(`import \\{ ${base} \\} from "(\\..*)\\.js"`).exec(text)?.[1];
+  if (from === undefined) return "";
+  const file = new URL(`${from}.ts`, new URL(path, src)).pathname.slice(src.pathname.length);
+  return `${readClass(readSource(file), base).body}\n`;
+}
+
+/** A class with the comment before it, the lines inside it, and the class it builds on. */
 function readClass(text, name) {
   const found = new RegExp(
-    `/\\*\\*((?:(?!\\*/)[\\s\\S])*)\\*/\\nexport class ${name}\\b[^\\n]* \\{\\n([\\s\\S]*?)\\n\\}\\n`,
+    `/\\*\\*((?:(?!\\*/)[\\s\\S])*)\\*/\\nexport (?:abstract )?class ${name}\\b(?: extends (\\w+))?[^\\n]* \\{\\n([\\s\\S]*?)\\n\\}\\n`,
   ).exec(text);
   if (found === null) throw new Error(`There is no class ${name} with a comment before it.`);
-  return { comment: plain(found[1]), body: found[2] };
+  return { comment: plain(found[1]), base: found[2], body: found[3] };
 }
 
 /** A comment without its stars. */
@@ -93,8 +102,8 @@ function readMembers(body, path) {
 
 /** The reactive properties that are not the element's own state, each with attribute, type, meaning, default. */
 function readProperties(body, members, path) {
-  const listed = /static override properties = \{\n([\s\S]*?)\n {2}\};/.exec(body)?.[1] ?? "";
-  const entries = [...listed.matchAll(/^ {4}(\w+): \{(.*)\},$/gm)];
+  const listed = [...body.matchAll(/static override properties(?:: \w+)? = \{\n([\s\S]*?)\n {2}\};/g)];
+  const entries = listed.flatMap(([, lines]) => [...lines.matchAll(/^ {4}(\w+): \{(.*)\},$/gm)]);
   return entries
     .filter(([, , options]) => !options.includes("state: true"))
     .map(([, name, options]) => {

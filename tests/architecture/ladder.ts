@@ -49,6 +49,7 @@ export const UI: Ladder = {
     "parts",
     "tables",
     "sheet",
+    "room",
     "birds",
     "day",
     "time",

@@ -1,10 +1,9 @@
 import type { Checked, Plan } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -29,29 +28,8 @@ import { weeksWork } from "./weeks-work-view.js";
  * @fires edit-wanted  when the user wants the plan changed
  * @fires room-wanted  when the user wants to go to the line
  */
-export class HeadfallBirds extends LitElement {
-  static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
-    how: { state: true },
-  };
+export class HeadfallBirds extends RoomElement {
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, birdsStyles];
-
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; empty when it was not. */
-  declare refusal: string;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
 
   readonly #typing = new TypingController(this);
   readonly #weeks = new WeeksController(this);
@@ -63,19 +41,6 @@ export class HeadfallBirds extends LitElement {
   #newPen: number | undefined;
   /** The last check that told of the birds. */
   #told: Checked | undefined;
-
-  constructor() {
-    super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
-    this.how = undefined;
-    this.addEventListener("how-wanted", ({ subject }) => {
-      this.how = subject;
-    });
-  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     this.#hadFocus = this.shadowRoot?.activeElement != null;
@@ -117,13 +82,9 @@ export class HeadfallBirds extends LitElement {
           ${CARE}
         </div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.#told} .room=${this.#weeks.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(this.#weeks.told, this.#told)}
     `;
   }
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
-  };
 
   #room(plan: Plan): BirdsRoom {
     const { system, day } = this;

@@ -1,9 +1,9 @@
-import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { EditWantedEvent } from "../store/edit-wanted-event.js";
 import { diffPlans } from "../store/plan-diff.js";
 import { controls } from "../styles/controls.js";
@@ -32,13 +32,8 @@ const FIRST: TradedRoom["at"] = { margin: 0, height: 0 };
  * @element headfall-cure
  * @fires edit-wanted  when the user wants the plan changed
  */
-export class HeadfallCure extends LitElement {
+export class HeadfallCure extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     keptPlans: { attribute: false },
     wanted: { state: true },
     at: { state: true },
@@ -46,16 +41,6 @@ export class HeadfallCure extends LitElement {
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, cureStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; empty when it was not. */
-  declare refusal: string;
   /** Gives the plans kept elsewhere, to be set beside this one; where it is left out, only files can be. */
   declare keptPlans: (() => Promise<readonly KeptPlan[]>) | undefined;
   declare private wanted: Wanted;
@@ -74,11 +59,6 @@ export class HeadfallCure extends LitElement {
 
   constructor() {
     super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.keptPlans = undefined;
     this.wanted = AS_USUAL;
     this.at = FIRST;

@@ -1,12 +1,11 @@
-import { type Checked, type DayResult, type Line, type Plan, writeProblem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { type DayResult, type Line, type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { momentAt } from "../kernels/day/day-index.js";
 import { type DrawnWay, drawnWays, wayOfBusiest } from "../kernels/day/drawn-ways.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -30,39 +29,21 @@ import { answerView, toldView } from "./told-view.js";
  * @element headfall-day
  * @fires room-wanted  when the user wants to go to the birds
  */
-export class HeadfallDay extends LitElement {
+export class HeadfallDay extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     seed: { state: true },
     figure: { state: true },
     hot: { state: true },
     way: { state: true },
-    how: { state: true },
     layout: { state: true },
   };
   static override styles = [tokens, controls, tableStyles, roomStyles, dayStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; this room makes none. */
-  declare refusal: string;
   declare private seed: number;
   declare private figure: "expect" | "size";
   declare private hot: boolean;
   /** Which of the ways is drawn; undefined: the one where most birds drink at once. */
   declare private way: number | undefined;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
   declare private layout: ProfileLayout | undefined;
 
   readonly #days = new DayController(this);
@@ -75,11 +56,6 @@ export class HeadfallDay extends LitElement {
 
   constructor() {
     super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.seed = 1;
     this.figure = "expect";
     this.hot = false;
@@ -132,7 +108,7 @@ export class HeadfallDay extends LitElement {
             : this.#told({ ...this.#choice(), ...this.#known(plan), result, index })
         }
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#days.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(this.#days.told)}
     `;
   }
 
@@ -169,10 +145,6 @@ export class HeadfallDay extends LitElement {
     return html`<p>Nobody drinks yet: say which birds drink from this line, and watch them through a day at its drinkers.
       <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
   }
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
-  };
 
   readonly #goToBirds = (): void => {
     this.dispatchEvent(

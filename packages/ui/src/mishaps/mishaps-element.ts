@@ -1,12 +1,11 @@
 import { type Checked, type MishapResult, type Plan, writeProblem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
 import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
 import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
 import { drawingOfMishap, type StruckDrawing } from "../kernels/mishaps/mishap-place.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -25,38 +24,20 @@ import { rowsView } from "./rows-view.js";
  *
  * @element headfall-mishaps
  */
-export class HeadfallMishaps extends LitElement {
+export class HeadfallMishaps extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     family: { state: true },
     chosen: { state: true },
     layout: { state: true },
     drips: { state: true },
-    how: { state: true },
   };
   static override styles = [tokens, controls, tableStyles, roomStyles, mishapsStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; this room makes none. */
-  declare refusal: string;
   declare private family: MishapFamily | undefined;
   /** The row whose mishap is drawn. */
   declare private chosen: number | undefined;
   declare private layout: ProfileLayout | undefined;
   declare private drips: DripsTyped;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
 
   readonly #mishaps = new MishapsController(this);
   readonly #width = new WidthController(this, "(min-width: 1000px)");
@@ -67,19 +48,10 @@ export class HeadfallMishaps extends LitElement {
 
   constructor() {
     super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.family = undefined;
     this.chosen = undefined;
     this.layout = undefined;
     this.drips = { aMinute: "10", drinkers: "1" };
-    this.how = undefined;
-    this.addEventListener("how-wanted", ({ subject }) => {
-      this.how = subject;
-    });
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -104,7 +76,7 @@ export class HeadfallMishaps extends LitElement {
       <section class="cautions" aria-label="Cautions">
         ${mishaps === undefined ? nothing : guardCautions(mishaps)} ${CAUTIONS}
       </section>
-      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#mishaps.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(this.#mishaps.told)}
     `;
   }
 
@@ -156,10 +128,6 @@ export class HeadfallMishaps extends LitElement {
 
   readonly #type = (typed: DripsTyped): void => {
     this.drips = typed;
-  };
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
   };
 
   readonly #acts: MishapsActs = {

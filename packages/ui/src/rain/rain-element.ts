@@ -1,11 +1,10 @@
-import { type Checked, type Plan, writeProblem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { type Plan, writeProblem } from "@headfall/hydraulics";
+import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -33,33 +32,17 @@ import { balanceView, cautionsView, overflowView } from "./water-view.js";
  * @fires edit-wanted  when the user wants the plan changed
  * @fires room-wanted  when the user wants to go to the birds
  */
-export class HeadfallRain extends LitElement {
+export class HeadfallRain extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     examples: { attribute: false },
     source: { state: true },
     figure: { state: true },
     runIndex: { state: true },
     firstYear: { state: true },
     lookedAt: { state: true },
-    how: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, rainStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; empty when it was not. */
-  declare refusal: string;
   /** Records of rain to try the room with, beside the user's own. */
   declare examples: readonly RainExample[];
   /** The source chosen; the first with a roof until one is. */
@@ -68,8 +51,6 @@ export class HeadfallRain extends LitElement {
   declare private runIndex: number;
   declare private firstYear: number;
   declare private lookedAt: number;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
 
   readonly #typing = new TypingController(this);
   readonly #rain = new RainController(this);
@@ -79,21 +60,12 @@ export class HeadfallRain extends LitElement {
   constructor() {
     super();
     new KeyboardPlace(this, "#rain-asked");
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.examples = [];
     this.source = undefined;
     this.figure = "size";
     this.runIndex = 0;
     this.firstYear = 0;
     this.lookedAt = 0;
-    this.how = undefined;
-    this.addEventListener("how-wanted", ({ subject }) => {
-      this.how = subject;
-    });
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -142,7 +114,7 @@ export class HeadfallRain extends LitElement {
         <section class="say" aria-label="Roof and record">${roofView(said)} ${recordView(said)} ${figureView(said)}</section>
         <div class="told ${isOld && supply !== undefined ? "older" : ""}">${this.#told(said)}</div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .room=${this.#rain.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(this.#rain.told)}
     `;
   }
 
@@ -183,10 +155,6 @@ export class HeadfallRain extends LitElement {
     return html`<p>Nobody drinks yet: say which birds drink from this line, and see whether the rain keeps up with them.
       <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
   }
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
-  };
 
   readonly #goToBirds = (): void => {
     this.dispatchEvent(

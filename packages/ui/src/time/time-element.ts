@@ -1,11 +1,10 @@
-import { type Checked, type Plan, sourceNames, writeProblem } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { type Plan, sourceNames, writeProblem } from "@headfall/hydraulics";
+import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
-import type { HowSubject } from "../kernels/how-got/subject.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -32,33 +31,15 @@ const DAYS_AWAY = 5;
  * @fires edit-wanted  when the user wants the plan changed
  * @fires room-wanted  when the user wants to go to the birds
  */
-export class HeadfallTime extends LitElement {
+export class HeadfallTime extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     daysAway: { state: true },
     source: { state: true },
-    how: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, timeStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; empty when it was not. */
-  declare refusal: string;
   declare private daysAway: number;
   declare private source: number;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
 
   readonly #typing = new TypingController(this);
   readonly #time = new TimeController(this);
@@ -66,17 +47,8 @@ export class HeadfallTime extends LitElement {
 
   constructor() {
     super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.daysAway = DAYS_AWAY;
     this.source = 0;
-    this.how = undefined;
-    this.addEventListener("how-wanted", ({ subject }) => {
-      this.how = subject;
-    });
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -105,7 +77,7 @@ export class HeadfallTime extends LitElement {
           ${CAUTIONS}
         </div>
       </div>
-      <headfall-how .plan=${plan} .checked=${this.checked} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(undefined)}
     `;
   }
 
@@ -132,10 +104,6 @@ export class HeadfallTime extends LitElement {
       )}
     </fieldset>`;
   }
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
-  };
 
   readonly #goToBirds = (): void => {
     this.dispatchEvent(

@@ -7,8 +7,7 @@ import {
   writeChance,
   writeProblem,
 } from "@headfall/hydraulics";
-import { html, LitElement, nothing, type PropertyValues } from "lit";
-import type { HowSubject } from "../kernels/how-got/subject.js";
+import { html, nothing, type PropertyValues } from "lit";
 import { readJug } from "../kernels/trouble/read-jug.js";
 import { readStand } from "../kernels/trouble/read-stand.js";
 import {
@@ -19,7 +18,7 @@ import {
   withoutSign,
   withSign,
 } from "../kernels/trouble/told-signs.js";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
@@ -41,58 +40,31 @@ const EMPTY_JUG: JugTyped = { drinker: "", volume: "250 mL", time: "1 min", isTr
  *
  * @element headfall-trouble
  */
-export class HeadfallTrouble extends LitElement {
+export class HeadfallTrouble extends RoomElement {
   static override properties = {
-    plan: { attribute: false },
-    checked: { attribute: false },
-    system: {},
-    day: {},
-    refusal: {},
     signs: { state: true },
     lastSeen: { state: true },
     stands: { state: true },
     unfolded: { state: true },
     jug: { state: true },
-    how: { state: true },
   };
   static override styles = [tokens, controls, howStyles, roomStyles, troubleStyles];
 
-  /** The plan shown; never changed here. */
-  declare plan: Plan | undefined;
-  /** What the check found out, perhaps of an older plan. */
-  declare checked: Checked | undefined;
-  /** Units shown and written. */
-  declare system: UnitSystem;
-  /** Today, "2026-07-04"; counts where the plan names no day. */
-  declare day: string | undefined;
-  /** Why the last edit was refused; this room makes none. */
-  declare refusal: string;
   declare private signs: readonly Sign[];
   declare private lastSeen: number;
   declare private stands: Readonly<Record<string, string>>;
   declare private unfolded: ReadonlySet<string>;
   declare private jug: JugTyped;
-  /** The number whose making is told of. */
-  declare private how: HowSubject | undefined;
 
   readonly #trouble = new TroubleController(this);
 
   constructor() {
     super();
-    this.plan = undefined;
-    this.checked = undefined;
-    this.system = "metric";
-    this.day = undefined;
-    this.refusal = "";
     this.signs = [];
     this.lastSeen = DAY;
     this.stands = {};
     this.unfolded = new Set();
     this.jug = EMPTY_JUG;
-    this.how = undefined;
-    this.addEventListener("how-wanted", ({ subject }) => {
-      this.how = subject;
-    });
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -135,7 +107,7 @@ export class HeadfallTrouble extends LitElement {
             <div class="rest">${seenView(this.#room(plan, checked))}
               <div class="told ${isOld ? "older" : ""}">${this.#told(this.#room(plan, checked))}</div></div>`
       }
-      <headfall-how .plan=${plan} .checked=${checked} .room=${this.#trouble.told} .system=${this.system} .subject=${this.how} @how-closed=${this.#closeHow}></headfall-how>
+      ${this.howPanel(this.#trouble.told)}
     `;
   }
 
@@ -180,10 +152,6 @@ export class HeadfallTrouble extends LitElement {
     const told = { signs, seen: seenByLook(signs), stands, lastSeen, jug: { ...jug, drinker } };
     return { plan, line, system, trouble, unfolded, ...told, acts: this.#acts };
   }
-
-  readonly #closeHow = (): void => {
-    this.how = undefined;
-  };
 
   #tellJug(): void {
     const reading = readJug(this.jug);
