@@ -1,22 +1,11 @@
-import type { Checked, Plan } from "@headfall/hydraulics";
 import { html, nothing, render } from "lit";
-import type { UnitSystem } from "../kernels/typed-quantity.js";
 import type { HeadfallLine } from "../line/line-element.js";
+import type { RoomElement } from "../room/room-element.js";
 import type { EditWantedEvent } from "../store/edit-wanted-event.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { ROOMS, type RoomName } from "./room-list.js";
 import { roomStyles } from "./rooms.styles.js";
 import { today } from "./today.js";
-
-/** What the page gives to the view of a room. */
-interface RoomElement extends HTMLElement {
-  plan: Plan | undefined;
-  checked: Checked | undefined;
-  system: UnitSystem;
-  day: string | undefined;
-  /** Why its last edit was refused; empty when it was not. */
-  refusal: string;
-}
 
 type Chosen = RoomName | "line";
 

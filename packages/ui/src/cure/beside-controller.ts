@@ -1,14 +1,14 @@
 import { MOST_VARIANTS, type Plan, type Variant, writeProblem } from "@headfall/hydraulics";
-import type { ReactiveController, ReactiveControllerHost } from "lit";
+import type { ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import { readFiles } from "../storage/read-plan-files.js";
-import { RoomAsker } from "../worker/ask-room.js";
 import type { KeptPlan } from "./room.js";
 
 /** Rest after the last change before plans are compared [ms]. */
 const REST_MS = 300;
 
 /** Keeps the plans that are set beside the one in hand, and has them compared once the hand has rested. */
-export class BesideController implements ReactiveController {
+export class BesideController {
   others: readonly KeptPlan[] | undefined;
   chosen: ReadonlySet<string> = new Set();
   variants: readonly Variant[] | undefined;
@@ -18,18 +18,12 @@ export class BesideController implements ReactiveController {
   isOld = false;
 
   readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #asker: RestedAsker;
   #files = 0;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
-    host.addController(this);
-  }
-
-  hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
+    this.#asker = new RestedAsker(host);
   }
 
   /** Lists what is kept elsewhere; plans from files stay on the list. */
@@ -68,22 +62,18 @@ export class BesideController implements ReactiveController {
 
   /** Has the plan in hand compared with those chosen. */
   compare(plan: Plan, day: string | undefined): void {
-    clearTimeout(this.#timer);
     const beside = (this.others ?? []).filter(({ id }) => this.chosen.has(id));
     if (beside.length === 0) {
+      this.#asker.close();
       this.variants = undefined;
       return;
     }
     this.isOld = true;
-    this.#timer = setTimeout(() => this.#send([plan, ...beside.map((each) => each.plan)], day), REST_MS);
-  }
-
-  #send(plans: readonly Plan[], day: string | undefined): void {
-    this.#asker.ask({ kind: "compare", plans, day }, (told) => {
+    const plans = [plan, ...beside.map((each) => each.plan)];
+    this.#asker.ask({ kind: "compare", plans, day }, REST_MS, (told) => {
       if (told.ok) this.variants = told.answer;
       this.problems = told.ok ? [] : told.problems.map(writeProblem);
       this.isOld = false;
-      this.#host.requestUpdate();
     });
   }
 }

@@ -1,8 +1,8 @@
 import type { Mishaps, Plan, Problem } from "@headfall/hydraulics";
-import type { ReactiveController, ReactiveControllerHost } from "lit";
+import type { ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import type { RoomTold } from "../kernels/how-got/request.js";
 import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
-import { RoomAsker } from "../worker/ask-room.js";
 
 /** Rest after the last change before the mishaps are run: there are dozens [ms]. */
 const REST_MS = 400;
@@ -15,35 +15,28 @@ interface MishapsQuestion {
 }
 
 /** Has the mishaps of a plan run for its host, once the hand has rested. What was found last stays until then. */
-export class MishapsController implements ReactiveController {
+export class MishapsController {
   mishaps: Mishaps | undefined;
   /** The same, for figures that tell how they were got. */
   told: RoomTold = {};
   /** What was found belongs to this plan. */
   shown: Plan | undefined;
   problems: readonly Problem[] = [];
-  /** How far the run in hand has come, from 0 to 1; undefined when none is. */
-  progress: number | undefined;
   /** Whether a run has to be asked for: the plan is large, or the last one was cancelled. */
   waits = false;
 
   readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #asker: RestedAsker;
   #asked: MishapsQuestion | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
-    host.addController(this);
-    this.#asker.onProgress = (share) => {
-      this.progress = share;
-      host.requestUpdate();
-    };
+    this.#asker = new RestedAsker(host);
   }
 
-  hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
+  /** How far the run in hand has come, from 0 to 1; undefined when none is. */
+  get progress(): number | undefined {
+    return this.#asker.progress;
   }
 
   /** Whether what was found is of the plan before. */
@@ -55,41 +48,34 @@ export class MishapsController implements ReactiveController {
   ask(question: MishapsQuestion): void {
     this.#asked = question;
     this.waits = drinkersIn(question.plan) > MOST_AT_ONCE;
-    clearTimeout(this.#timer);
     if (this.waits) this.#asker.close();
-    this.progress = this.waits ? undefined : 0;
-    if (!this.waits)
-      this.#timer = setTimeout(() => this.#send(question), this.mishaps === undefined ? 0 : REST_MS);
+    else this.#run(question, this.mishaps === undefined ? 0 : REST_MS);
   }
 
   /** The user wants it run. */
   run(): void {
     if (this.#asked === undefined) return;
     this.waits = false;
-    this.progress = 0;
-    this.#send(this.#asked);
+    this.#run(this.#asked, 0);
     this.#host.requestUpdate();
   }
 
   /** Ends the run; what was found last stays. */
   cancel(): void {
-    clearTimeout(this.#timer);
     this.#asker.close();
-    this.progress = undefined;
     this.waits = true;
     this.#host.requestUpdate();
   }
 
-  #send(question: MishapsQuestion): void {
-    this.#asker.ask({ kind: "mishaps", ...question }, (told) => {
+  #run(question: MishapsQuestion, rest: number): void {
+    this.#asker.progress = 0;
+    this.#asker.ask({ kind: "mishaps", ...question }, rest, (told) => {
       if (told.ok) {
         this.mishaps = told.answer;
         this.told = { mishaps: told.answer };
         this.shown = question.plan;
       }
       this.problems = told.ok ? [] : told.problems;
-      this.progress = undefined;
-      this.#host.requestUpdate();
     });
   }
 }

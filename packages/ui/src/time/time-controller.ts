@@ -1,6 +1,6 @@
 import type { Plan, Problem } from "@headfall/hydraulics";
-import type { ReactiveController, ReactiveControllerHost } from "lit";
-import { RoomAsker } from "../worker/ask-room.js";
+import type { ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import type { TimeAnswer } from "../worker/room-protocol.js";
 
 /** Rest after the last change before the days are reckoned [ms]. */
@@ -14,38 +14,24 @@ export interface TimeQuestion {
 }
 
 /** Has the days of a plan reckoned for its host, once the hand has rested. What was found last stays until then. */
-export class TimeController implements ReactiveController {
+export class TimeController {
   answer: TimeAnswer | undefined;
   problems: readonly Problem[] = [];
   /** Whether the answer is of an older question. */
   isOld = false;
 
-  readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #asker: RestedAsker;
 
   constructor(host: ReactiveControllerHost) {
-    this.#host = host;
-    host.addController(this);
-  }
-
-  hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
+    this.#asker = new RestedAsker(host);
   }
 
   ask(question: TimeQuestion): void {
-    clearTimeout(this.#timer);
     this.isOld = true;
-    this.#timer = setTimeout(() => this.#send(question), this.answer === undefined ? 0 : REST_MS);
-  }
-
-  #send(question: TimeQuestion): void {
-    this.#asker.ask({ kind: "time", ...question }, (told) => {
+    this.#asker.ask({ kind: "time", ...question }, this.answer === undefined ? 0 : REST_MS, (told) => {
       if (told.ok) this.answer = told.answer;
       this.problems = told.ok ? [] : told.problems;
       this.isOld = false;
-      this.#host.requestUpdate();
     });
   }
 }
