@@ -5,9 +5,8 @@ import type { EditWantedEvent } from "../store/edit-wanted-event.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { ROOMS, type RoomName } from "./room-list.js";
 import { roomStyles } from "./rooms.styles.js";
+import { type Chosen, roomsBar } from "./rooms-bar.js";
 import { today } from "./today.js";
-
-type Chosen = RoomName | "line";
 
 const roomInAddress = (): Chosen => ROOMS.find(({ name }) => location.hash === `#${name}`)?.name ?? "line";
 
@@ -29,6 +28,8 @@ export class Rooms {
   readonly #nav = document.createElement("div");
   readonly #places = new Map<RoomName, { readonly box: HTMLElement; element?: RoomElement }>();
   #chosen: Chosen = "line";
+  /** On a phone the rooms are a list that is opened. */
+  #isOpen = false;
   #words = "";
   #spoken = "";
 
@@ -50,6 +51,19 @@ export class Rooms {
     addEventListener("popstate", () => void this.#enter(roomInAddress()));
     this.#show();
     if (roomInAddress() !== "line") void this.#enter(roomInAddress());
+  }
+
+  #open(isOpen: boolean): void {
+    this.#isOpen = isOpen;
+    this.#showNav();
+  }
+
+  /** From the bar: the list closes, and the keyboard stays where a thumb would look for it. */
+  #choose(room: Chosen): void {
+    const wasOpen = this.#isOpen;
+    this.#isOpen = false;
+    this.#goTo(room);
+    if (wasOpen) this.#nav.querySelector<HTMLElement>(".which")?.focus();
   }
 
   #goTo(room: Chosen): void {
@@ -96,15 +110,13 @@ export class Rooms {
   }
 
   #showNav(): void {
-    const rooms = [{ name: "line" as Chosen, label: "Line" }, ...ROOMS];
     render(
-      html`<nav aria-label="Rooms of this plan">
-          ${rooms.map(
-            ({ name, label }) => html`<button
-              aria-current=${name === this.#chosen ? "page" : nothing} @click=${() => this.#goTo(name)}
-            >${label}</button>`,
-          )}
-        </nav>
+      html`${roomsBar({
+        chosen: this.#chosen,
+        isOpen: this.#isOpen,
+        open: (isOpen) => this.#open(isOpen),
+        goTo: (room) => this.#choose(room),
+      })}
         ${this.#chosen === "line" ? nothing : this.#steps()}
         <div class="spoken" role="status">${this.#spoken}</div>
         <div role="alert">${this.#trouble().map((words) => html`<p class="problem">${words}</p>`)}</div>`,
