@@ -1,6 +1,7 @@
 import { fileURLToPath } from "node:url";
 import { defineConfig, type Plugin, type UserConfig } from "vite";
 import type { VitePWAOptions } from "vite-plugin-pwa";
+import { checkedPlans } from "./checked-plan.js";
 import { withoutDescriptions } from "./without-descriptions.js";
 
 /**
@@ -92,6 +93,7 @@ export default defineConfig(
     },
     plugins: [
       policyInPage(),
+      checkedPlans(),
       withoutDescriptions(),
       ...(command === "build" && !isPreview ? await offlinePlugins() : []),
     ],

@@ -1,5 +1,5 @@
 import type { Plan } from "@headfall/hydraulics";
-import { REGIONS } from "../../packages/hydraulics/src/document/birds-schema.js";
+import { REGIONS } from "../../packages/hydraulics/src/document/regions.js";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allRoofs } from "../../packages/hydraulics/src/tables/roofs.js";
 import { withRandomPens } from "./plan-pens.js";

@@ -2,7 +2,8 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../packages/hydraulics/src/document/plan-schema.js";
 import type { Problem } from "../../packages/hydraulics/src/document/problem.js";
-import { checkDocument, readPlan, writePlan } from "../../packages/hydraulics/src/document/read-plan.js";
+import { checkDocument, readPlan } from "../../packages/hydraulics/src/document/read-plan.js";
+import { writePlan } from "../../packages/hydraulics/src/document/write-plan.js";
 import {
   birdsForPlan,
   carryingOf,

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
+import { LIMITS } from "../../packages/hydraulics/src/document/limits.js";
 import { checkDocument, readPlan } from "../../packages/hydraulics/src/document/read-plan.js";
-import { LIMITS } from "../../packages/hydraulics/src/document/schema-parts.js";
 
 const codes = (text: string) => {
   const reading = readPlan(text);

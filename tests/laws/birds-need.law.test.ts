@@ -1,6 +1,6 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
-import { REGIONS } from "../../packages/hydraulics/src/document/birds-schema.js";
+import { REGIONS } from "../../packages/hydraulics/src/document/regions.js";
 import { type DrinkersNeeded, drinkersNeeded } from "../../packages/hydraulics/src/judge/drinkers-needed.js";
 import type { Batch } from "../../packages/hydraulics/src/model/flock.js";
 import { intakeOfBatch } from "../../packages/hydraulics/src/model/flock-intake.js";

@@ -7,13 +7,12 @@ export * from "./birds/flow-need.js";
 export * from "./birds/hang-height.js";
 export * from "./birds/intake.js";
 export * from "./birds/queue.js";
-export { REGIONS } from "./document/birds-schema.js";
-export { checkDocument, type PlanReading, writePlan } from "./document/check-document.js";
+export { checkDocument, type PlanReading } from "./document/check-document.js";
 export { DEFAULTS } from "./document/defaults.js";
+export { LIMITS } from "./document/limits.js";
 export { type PlanDifference, planDifferences } from "./document/plan-differences.js";
+export { batchesOf, drinkerGroupsOf } from "./document/plan-lists.js";
 export {
-  batchesOf,
-  drinkerGroupsOf,
   PLAN_VERSION,
   type Plan,
   type PlanBirds,
@@ -33,9 +32,10 @@ export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/proble
 export * from "./document/rain-record.js";
 export { readPlan } from "./document/read-plan.js";
 export { readRainRecord } from "./document/read-rain-record.js";
+export { REGIONS } from "./document/regions.js";
 export { type RunEnds, runEnds, runNames, sourceNames } from "./document/run-ends.js";
-export { LIMITS } from "./document/schema-parts.js";
 export { VERSION } from "./document/version.js";
+export { writePlan } from "./document/write-plan.js";
 export { writeProblem } from "./document/write-problem.js";
 // What birds drink and need.
 export * from "./judge/birds-for-plan.js";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { REGIONS } from "../../../packages/hydraulics/src/document/birds-schema.js";
 import { readPlan } from "../../../packages/hydraulics/src/document/read-plan.js";
+import { REGIONS } from "../../../packages/hydraulics/src/document/regions.js";
 import { writeProblem } from "../../../packages/hydraulics/src/document/write-problem.js";
 import { planWith } from "./problem-cases.js";
 

@@ -1,6 +1,6 @@
+import { LIMITS } from "../../../packages/hydraulics/src/document/limits.js";
 import type { Problem, ProblemCode } from "../../../packages/hydraulics/src/document/problem.js";
 import { readPlan } from "../../../packages/hydraulics/src/document/read-plan.js";
-import { LIMITS } from "../../../packages/hydraulics/src/document/schema-parts.js";
 import { buildLine } from "../../../packages/hydraulics/src/model/build-line.js";
 
 /** The shortest plan, with keys added or exchanged. */

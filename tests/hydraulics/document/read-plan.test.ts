@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { checkDocument, readPlan, writePlan } from "../../../packages/hydraulics/src/document/read-plan.js";
+import { checkDocument, readPlan } from "../../../packages/hydraulics/src/document/read-plan.js";
+import { writePlan } from "../../../packages/hydraulics/src/document/write-plan.js";
 import { planWith, problemsOf } from "./problem-cases.js";
 
 const SHORT = '{"headfall": 1, "sources": [{"vessel": "drum-55gal-plastic"}], "runs": [{"length": "3 m"}]}';

@@ -1,4 +1,5 @@
-import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
+import type { Plan } from "../document/plan-schema.js";
 import { type CheckOptions, checkPlan, FIRST_SAMPLES } from "../judge/check-plan.js";
 import { type MeasureAnswer, measureAgain } from "../judge/measure-again.js";
 import type { Measuring } from "../judge/measuring.js";

@@ -1,5 +1,5 @@
 import { writeFileSync } from "node:fs";
-import { writePlan } from "../document/check-document.js";
+import { writePlan } from "../document/write-plan.js";
 import { writeCureDocument, writeFrontDocument } from "../report/cure-document.js";
 import { writeCureText } from "../report/cure-text.js";
 import { writeFrontText } from "../report/front-text.js";

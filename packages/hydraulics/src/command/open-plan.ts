@@ -1,8 +1,8 @@
 import { createReadStream } from "node:fs";
+import { LIMITS } from "../document/limits.js";
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { readPlan } from "../document/read-plan.js";
-import { LIMITS } from "../document/schema-parts.js";
 import { writeProblem } from "../document/write-problem.js";
 
 /** Exit status when the plan cannot be read. */

@@ -1,8 +1,8 @@
 import { createReadStream, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import { LIMITS } from "../document/limits.js";
 import { RAIN_UNITS, type RainReadingOptions, type RainUnit } from "../document/rain-record.js";
 import { readRainRecord } from "../document/read-rain-record.js";
-import { LIMITS } from "../document/schema-parts.js";
 import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";

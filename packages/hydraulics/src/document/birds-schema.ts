@@ -17,19 +17,6 @@ import {
 
 const AIR: Range = { min: -40, max: 55, words: "from -40 to 55 degC" };
 
-/** Whose rules and advice on drinkers are held against the plan. */
-export const REGIONS = [
-  "EU",
-  "Austria",
-  "Germany",
-  "England",
-  "Wales",
-  "USA",
-  "Canada",
-  "Australia",
-  "none",
-] as const;
-
 export const birds = z.strictObject({
   kind: name("A kind of bird from the table (`hen`), by its id or in plain words."),
   count: count(1, 100_000, "How many."),

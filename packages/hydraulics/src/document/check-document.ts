@@ -32,11 +32,6 @@ export function checkDocument(document: unknown): PlanReading {
   return { ok: true, plan: parsed.data };
 }
 
-/** A plan as file text: two spaces, a line feed at the end. What was typed is kept. */
-export function writePlan(plan: Plan): string {
-  return `${JSON.stringify(plan, null, 2)}\n`;
-}
-
 const notAPlan = (value: unknown): Problem => ({
   code: "notAPlan",
   path: "the plan",

@@ -2,10 +2,11 @@ import { checkPens } from "./check-pens.js";
 import { checkReadings } from "./check-readings.js";
 import { checkReadingsRise, checkSurvey } from "./check-series.js";
 import { checkWeather } from "./check-weather.js";
+import { defaultRunId, defaultSourceId, endOfRun } from "./default-names.js";
 import { type Entry, entries, fitProblem, isEntry, lengthOf, type Report } from "./entry.js";
 import { readFittingText, unknownName } from "./find-names.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
-import { readShare } from "./schema-parts.js";
+import { readShare } from "./read-share.js";
 
 /**
  * What the schema cannot see: names that must be known, given once, or lead somewhere; figures that must fit each
@@ -68,12 +69,6 @@ function checkNames(document: Entry, report: Report): Set<string> {
   });
   return places;
 }
-
-export const defaultSourceId = (index: number) => (index === 0 ? "barrel" : `source ${index + 1}`);
-export const defaultRunId = (index: number) => `run ${index + 1}`;
-/** The name of the place where a run without `to` ends. */
-export const endOfRun = (id: unknown, index: number) =>
-  `${typeof id === "string" ? id : defaultRunId(index)} end`;
 
 function checkSource(
   source: Entry,

@@ -1,6 +1,6 @@
 import { createScanner, type Node, type ParseError, parseTree, printParseErrorCode } from "jsonc-parser";
+import { LIMITS } from "./limits.js";
 import { type PathStep, type Problem, writePath } from "./problem.js";
-import { LIMITS } from "./schema-parts.js";
 
 /** A document as text, read: its value, and where in the text each part stands. */
 export interface ReadText {

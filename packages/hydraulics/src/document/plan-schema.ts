@@ -1,5 +1,7 @@
 import * as z from "zod/mini";
-import { type birds, carry, pen, REGIONS, weather } from "./birds-schema.js";
+import { type birds, carry, pen, weather } from "./birds-schema.js";
+import { LIMITS } from "./limits.js";
+import { REGIONS } from "./regions.js";
 import {
   doubts,
   type drinkerGroup,
@@ -11,18 +13,7 @@ import {
   run,
   shelfEntry,
 } from "./run-schema.js";
-import {
-  atLeast,
-  atMost,
-  date,
-  describe,
-  LIMITS,
-  longText,
-  name,
-  optional,
-  quantity,
-  text,
-} from "./schema-parts.js";
+import { atLeast, atMost, date, describe, longText, name, optional, quantity, text } from "./schema-parts.js";
 import { source } from "./source-schema.js";
 
 /**
@@ -116,14 +107,3 @@ export type PlanPen = NonNullable<Plan["pens"]>[number];
 export type PlanBirds = z.infer<typeof birds>;
 export type PlanRefill = NonNullable<PlanSource["refill"]>;
 export type PlanRoof = NonNullable<PlanSource["roof"]>;
-
-/** The batches of a pen as a list, however they were written. */
-export function batchesOf(pen: PlanPen): readonly PlanBirds[] {
-  return Array.isArray(pen.birds) ? pen.birds : [pen.birds];
-}
-
-/** The groups of a run as a list, however they were written. */
-export function drinkerGroupsOf(run: PlanRun): readonly PlanDrinkerGroup[] {
-  if (run.drinkers === undefined) return [];
-  return Array.isArray(run.drinkers) ? run.drinkers : [run.drinkers];
-}

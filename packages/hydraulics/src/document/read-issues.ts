@@ -1,6 +1,7 @@
 import type * as z from "zod/mini";
+import { LIMITS } from "./limits.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
-import { type CustomFault, LIMITS } from "./schema-parts.js";
+import type { CustomFault } from "./schema-parts.js";
 
 /**
  * The schema's findings as problems: the one place that knows how the schema library words things, so that none

@@ -2,7 +2,7 @@ import { checkDocument, type PlanReading } from "./check-document.js";
 import { type ReadText, readJsonText } from "./json-text.js";
 import { type PathStep, type Problem, sortProblems, writeFound } from "./problem.js";
 
-export { checkDocument, type PlanReading, writePlan } from "./check-document.js";
+export { checkDocument, type PlanReading } from "./check-document.js";
 
 /**
  * Reads a plan file. All that is wrong with it comes back at once, in the order of the text; nothing is half-read.

@@ -1,8 +1,8 @@
+import { LIMITS } from "./limits.js";
 import { writeFound } from "./problem.js";
 import { readStationLines } from "./rain-lines.js";
 import { type RainReading, type RainReadingOptions, refuse } from "./rain-record.js";
 import { readRainTable } from "./rain-table.js";
-import { LIMITS } from "./schema-parts.js";
 
 /**
  * Reads a daily record of rain: a station file of GHCN-Daily in one of its published forms (fixed columns, lines by

@@ -1,4 +1,4 @@
-import { defaultRunId, defaultSourceId, endOfRun } from "./check-references.js";
+import { defaultRunId, defaultSourceId, endOfRun } from "./default-names.js";
 import type { Plan } from "./plan-schema.js";
 
 /** The two joints of a run, by name: a source, a point, or an end the run makes itself. */

@@ -1,5 +1,7 @@
 import * as z from "zod/mini";
 import type { DefaultName } from "./defaults.js";
+import { LIMITS } from "./limits.js";
+import { SHARE } from "./read-share.js";
 import {
   atLeast,
   atMost,
@@ -7,13 +9,11 @@ import {
   describe,
   doubt,
   HEIGHT,
-  LIMITS,
   name,
   optional,
   place,
   quantity,
   type Range,
-  SHARE,
 } from "./schema-parts.js";
 
 /** The part of the plan file that says where pipe runs, what it is, and what hangs on it. */

@@ -2,18 +2,10 @@ import * as z from "zod/mini";
 import { readClock, readDay } from "../units/day.js";
 import { type QuantityKind, readQuantity } from "../units/quantity.js";
 import { DEFAULTS, type DefaultName } from "./defaults.js";
+import { LIMITS } from "./limits.js";
+import { readShare } from "./read-share.js";
 
 /** Building blocks of the plan's schema: typed quantities, described fields, ceilings. */
-
-/** Ceilings that keep a hostile file from costing more than a moment. */
-export const LIMITS = {
-  textLength: 8_000_000,
-  depth: 40,
-  runs: 20_000,
-  drinkers: 200_000,
-  name: 80,
-  note: 4000,
-} as const;
 
 /** What a typed quantity may be. */
 export interface Range {
@@ -172,14 +164,3 @@ export const clock = (description: string, fallback?: Fallback) =>
     `${description} Hours and minutes: \`06:30\`.`,
     fallback,
   );
-
-/** A share such as "50 %". */
-export const SHARE = /^\s*(\d{1,3}(?:\.\d+)?)\s*%\s*$/;
-
-/** "50 %" as 0.5; undefined when it is no share. */
-export function readShare(typed: string): number | undefined {
-  const match = SHARE.exec(typed);
-  if (match === null) return undefined;
-  const share = Number(match[1]) / 100;
-  return share <= 1 ? share : undefined;
-}

@@ -1,5 +1,5 @@
 import { DEFAULTS } from "../document/defaults.js";
-import { readShare } from "../document/schema-parts.js";
+import { readShare } from "../document/read-share.js";
 import type { Line } from "../model/line.js";
 import type { Crowd } from "../simulate/crowd.js";
 import { intakeSpread } from "../simulate/crowd-numbers.js";

@@ -1,7 +1,7 @@
-import { writePlan } from "../document/check-document.js";
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { VERSION } from "../document/version.js";
+import { writePlan } from "../document/write-plan.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Line } from "../model/line.js";

@@ -1,4 +1,5 @@
-import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
+import type { Plan } from "../document/plan-schema.js";
 import type { Line } from "../model/line.js";
 import type { Mishap } from "../model/mishap.js";
 import { withMishap } from "../model/with-mishap.js";

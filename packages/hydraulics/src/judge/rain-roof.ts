@@ -2,7 +2,7 @@ import { DEFAULTS } from "../document/defaults.js";
 import { findRoofByName } from "../document/find-names.js";
 import type { PlanRoof } from "../document/plan-schema.js";
 import type { RainRecord } from "../document/rain-record.js";
-import { readShare } from "../document/schema-parts.js";
+import { readShare } from "../document/read-share.js";
 import { createTypedValues } from "../model/typed-values.js";
 import { findRoot } from "../numerics/root.js";
 import { GRAVITY } from "../physics/constants.js";

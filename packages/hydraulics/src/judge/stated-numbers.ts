@@ -1,4 +1,5 @@
-import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
+import type { Plan } from "../document/plan-schema.js";
 
 /** What a plan states of one group of drinkers, in the order of `line.drinkers.groups`. */
 export interface StatedNumbers {

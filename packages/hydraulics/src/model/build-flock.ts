@@ -1,8 +1,9 @@
 import { DEFAULTS } from "../document/defaults.js";
 import { findBirdByName } from "../document/find-names.js";
-import { batchesOf, type Plan, type PlanBirds, type PlanPen } from "../document/plan-schema.js";
+import { batchesOf } from "../document/plan-lists.js";
+import type { Plan, PlanBirds, PlanPen } from "../document/plan-schema.js";
 import { type Problem, sortProblems, writeFound } from "../document/problem.js";
-import { readShare } from "../document/schema-parts.js";
+import { readShare } from "../document/read-share.js";
 import { readClock, readDay } from "../units/day.js";
 import type { Batch, Flock, Pen, Weather } from "./flock.js";
 import type { Line } from "./line.js";

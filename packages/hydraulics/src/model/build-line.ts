@@ -1,6 +1,7 @@
-import { drinkerGroupsOf, type Plan } from "../document/plan-schema.js";
+import { LIMITS } from "../document/limits.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
+import type { Plan } from "../document/plan-schema.js";
 import { type Problem, sortProblems } from "../document/problem.js";
-import { LIMITS } from "../document/schema-parts.js";
 import { waterAt } from "../physics/water.js";
 import { buildSources, feedCoefficient, type StandingSource } from "./build-source.js";
 import { tooSteep } from "./check-joints.js";

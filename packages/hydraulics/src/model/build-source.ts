@@ -1,9 +1,9 @@
-import { defaultSourceId } from "../document/check-references.js";
+import { defaultSourceId } from "../document/default-names.js";
 import { DEFAULTS } from "../document/defaults.js";
 import { findVesselByName } from "../document/find-names.js";
 import type { Plan, PlanSource } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
-import { readShare } from "../document/schema-parts.js";
+import { readShare } from "../document/read-share.js";
 import { flowThroughOrifice } from "../physics/orifice.js";
 import { heightOfVessel, type VesselShape } from "../physics/vessel.js";
 import type { Source, Vent } from "./line.js";

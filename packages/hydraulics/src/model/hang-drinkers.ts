@@ -1,6 +1,6 @@
 import { DEFAULTS } from "../document/defaults.js";
-import { drinkerGroupsOf } from "../document/plan-schema.js";
-import { readShare } from "../document/schema-parts.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
+import { readShare } from "../document/read-share.js";
 import { behaviourOf, type DrinkerBehaviour } from "./drinker-kind.js";
 import type { Laying } from "./laying.js";
 import type { TypedValues } from "./typed-values.js";

@@ -1,4 +1,4 @@
-import { drinkerGroupsOf } from "../document/plan-schema.js";
+import { drinkerGroupsOf } from "../document/plan-lists.js";
 import { fallReference } from "./falls.js";
 import { hangDrinkers } from "./hang-drinkers.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";

@@ -1,4 +1,5 @@
-import { batchesOf, type Plan } from "../document/plan-schema.js";
+import { batchesOf } from "../document/plan-lists.js";
+import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import type { VerdictName } from "../judge/check-result.js";
 import { raisesOf } from "../judge/hung-runs.js";

@@ -1,7 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
-import { findLastPlan } from "../storage/find-last-plan.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
-import { type StorageTrouble, troubleOf } from "../storage/storage-trouble.js";
+import { StorageTrouble, troubleOf } from "../storage/storage-trouble.js";
 import type { OpenablePlan } from "../storage/stored-plan.js";
 import type { Notice } from "./notice.js";
 import { lastPlans } from "./preferences.js";
@@ -18,9 +17,20 @@ export interface Begun {
 
 /** Begins with the first of the wanted plans that can be opened, else with the one changed last. */
 export async function beginWithLast(shelf: PlanShelf, wanted = lastPlans()): Promise<Begun> {
+  // What is kept has to be checked before it is shown. What checks it is fetched while the shelf is opened, but not on a
+  // first visit, when there is nothing on it.
+  const early = wanted.length > 0 ? fetchFinder() : undefined;
+  early?.catch(() => undefined); // told below
   try {
+    if (early === undefined && (await shelf.isEmpty())) return {};
+    const { findLastPlan } = await (early ?? fetchFinder());
     return { kept: await findLastPlan(shelf, wanted) };
   } catch (error) {
     return { trouble: troubleOf(error) };
   }
 }
+
+const fetchFinder = () =>
+  import("../storage/find-last-plan.js").catch((error: unknown) => {
+    throw new StorageTrouble("unread", error);
+  });

@@ -1,6 +1,6 @@
-import { checkDocument, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import "../define.js";
-import exampleText from "../../../../docs/examples/alder-bank-hen-house.json?raw";
+import example from "../../../../docs/examples/alder-bank-hen-house.json?plan";
 import { PlanShelf } from "../storage/plan-shelf.js";
 import { controls } from "../styles/controls.js";
 import { pageTokens } from "../styles/tokens.js";
@@ -11,10 +11,8 @@ import { Shell } from "./shell.js";
 const sheets = [pageTokens, controls, pageStyles].map((style) => style.styleSheet!);
 document.adoptedStyleSheets = [...document.adoptedStyleSheets, ...sheets];
 
-const example = checkDocument(JSON.parse(exampleText));
-if (!example.ok) throw new Error("The example plan that comes with the page cannot be read.");
 // No await at the top: what is fetched later rests on this same piece, and would wait for it while it waits for that.
-void open(new PlanShelf(), example.plan);
+void open(new PlanShelf(), example);
 
 async function open(shelf: PlanShelf, plan: Plan): Promise<void> {
   const begun = await begin(shelf);

@@ -28,6 +28,11 @@ export class PlanShelf {
     this.#name = name;
   }
 
+  /** Whether there is no record at all. */
+  isEmpty(): Promise<boolean> {
+    return this.#use(async (database) => (await database.count("plans")) === 0);
+  }
+
   /** One record as it stands; undefined when there is none. */
   one(id: string): Promise<unknown> {
     return this.#use((database) => database.get("plans", id));

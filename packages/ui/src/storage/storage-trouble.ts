@@ -1,5 +1,5 @@
 /** Why the browser keeps no plans: told to the user in `writeTrouble`. */
-export type TroubleKind = "denied" | "full" | "newer" | "silent" | "failed";
+export type TroubleKind = "denied" | "full" | "newer" | "silent" | "failed" | "unread";
 
 /** The browser would not keep or give back plans. The plan in hand is not touched by that. */
 export class StorageTrouble extends Error {

@@ -6,6 +6,7 @@ const WORDS: Readonly<Record<TroubleKind, string>> = {
   newer: "a newer Headfall keeps the plans here; they are unharmed, and this older page leaves them alone",
   silent: "the browser's storage does not answer",
   failed: "the browser's storage failed",
+  unread: "the part of the page that reads kept plans could not be fetched; they are unharmed",
 };
 
 /** Why nothing is kept, as the end of a sentence. */

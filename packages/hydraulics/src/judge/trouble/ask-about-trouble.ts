@@ -1,6 +1,6 @@
-import { writePlan } from "../../document/check-document.js";
 import type { Plan } from "../../document/plan-schema.js";
 import type { Problem } from "../../document/problem.js";
+import { writePlan } from "../../document/write-plan.js";
 import { digestOf } from "../../numerics/digest.js";
 import { type AskedPlan, askPlan } from "../asked-plan.js";
 import { type Bench, benchOf } from "./bench.js";

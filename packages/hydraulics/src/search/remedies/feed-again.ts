@@ -1,10 +1,6 @@
 import { DEFAULTS } from "../../document/defaults.js";
-import {
-  drinkerGroupsOf,
-  type Plan,
-  type PlanDrinkerGroup,
-  type PlanRun,
-} from "../../document/plan-schema.js";
+import { drinkerGroupsOf } from "../../document/plan-lists.js";
+import type { Plan, PlanDrinkerGroup, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, runNames, sourceNames } from "../../document/run-ends.js";
 import { buildLine } from "../../model/build-line.js";
 import { typedLength } from "../cure-space.js";

@@ -1,4 +1,5 @@
-import { batchesOf, drinkerGroupsOf, type Plan, type PlanDrinkerGroup } from "../../document/plan-schema.js";
+import { batchesOf, drinkerGroupsOf } from "../../document/plan-lists.js";
+import type { Plan, PlanDrinkerGroup } from "../../document/plan-schema.js";
 import type { DrinkerGroup } from "../../model/line.js";
 import { isOpen, placesOf } from "../../simulate/crowd-want.js";
 import { allDrinkers, drinkerById } from "../../tables/drinkers.js";

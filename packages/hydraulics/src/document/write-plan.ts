@@ -1,0 +1,6 @@
+import type { Plan } from "./plan-schema.js";
+
+/** A plan as file text: two spaces, a line feed at the end. What was typed is kept. */
+export function writePlan(plan: Plan): string {
+  return `${JSON.stringify(plan, null, 2)}\n`;
+}
