@@ -12,6 +12,7 @@ import {
   type Range,
   share,
 } from "./schema-parts.js";
+import { slope, waterer } from "./waterer-schema.js";
 
 /** The part of the plan file that says who drinks, in what weather, and how the water is brought. */
 
@@ -24,12 +25,30 @@ export const birds = z.strictObject({
     quantity(
       "time",
       { min: 0, max: 10 * 31_557_600, words: "from 0 days to 10 years" },
-      "Their age on the plan's day.",
+      "Their age on the plan's day, or where they arrive later, on the day they arrive.",
       { rule: "grown, unless `hatched` says otherwise" },
     ),
   ),
   hatched: optional(date("The day they hatched, in place of an age.")),
   lay: optional(share("Eggs a day from a hundred of them; of birds that lay only.", "lay")),
+  arrives: optional(
+    date("The first day they are there.", { rule: "they are there from the first, or from when they hatch" }),
+  ),
+  leaves: optional(date("The first day they are no longer there.", { rule: "they stay" })),
+  moves: optional(
+    describe(
+      z
+        .array(
+          z.strictObject({
+            on: date("The first day they are in the other pen."),
+            to: name("Which pen, by its name."),
+          }),
+        )
+        .check(atLeast(1), atMost(50)),
+      "Moves to other pens, the earliest first.",
+      { rule: "they stay in this pen" },
+    ),
+  ),
 });
 
 export const pen = z.strictObject({
@@ -40,10 +59,62 @@ export const pen = z.strictObject({
   ),
   drinkers: optional(
     describe(
-      z.array(name("A group of drinkers, or a run with all of its drinkers.")).check(atLeast(1), atMost(200)),
-      "What the birds of this pen can reach.",
+      z.array(name("A group of drinkers, or a run with all of its drinkers.")).check(atMost(200)),
+      "What the birds of this pen can reach of the line; none if the list is empty.",
       { rule: "every drinker that no other pen names" },
     ),
+  ),
+  waterers: optional(
+    describe(
+      z.array(waterer).check(atMost(200)),
+      "Loose waterers in the pen: founts, pans, troughs, nipple buckets, bells under buckets.",
+    ),
+  ),
+  slope: slope("Slope of the pen's ground, for its waterers.", "level"),
+});
+
+/** Wind where the birds and the line are. */
+export const WIND: Range = { min: 0, max: 40, words: "from 0 to 40 m/s" };
+/** The air of a night of frost. */
+export const FROST: Range = { min: -40, max: 0, words: "from -40 to 0 degC" };
+export const NIGHT: Range = { min: 3600, max: 96 * 3600, words: "from 1 to 96 hours" };
+/** Of the clear sun at noon on level ground. */
+export const SUN: Range = { min: 0, max: 1200, words: "from 0 to 1200 W/m2" };
+
+const frost = z.strictObject({
+  low: quantity("temperature", FROST, "The night's lowest, taken for the whole of it."),
+  high: optional(
+    quantity("temperature", AIR, "The highest of the day after.", { rule: "as cold as the night" }),
+  ),
+  hours: optional(quantity("time", NIGHT, "How long it freezes, from dusk.", "frostHours")),
+  wind: optional(quantity("speed", WIND, "The wind of that night.", "frostWind")),
+});
+
+const MONTHS = [
+  "january",
+  "february",
+  "march",
+  "april",
+  "may",
+  "june",
+  "july",
+  "august",
+  "september",
+  "october",
+  "november",
+  "december",
+] as const;
+
+const month = z.strictObject({
+  month: describe(z.enum(MONTHS), "Which month of the year."),
+  high: quantity("temperature", AIR, "The usual highest of its days."),
+  low: optional(
+    quantity("temperature", AIR, "The usual lowest of its nights.", { rule: "as warm as the day" }),
+  ),
+  hot: optional(
+    quantity("temperature", AIR, "Highest air temperature of its hottest days.", {
+      rule: "that of the hot spell in the three warmest months given, else none",
+    }),
   ),
 });
 
@@ -83,6 +154,16 @@ export const weather = z.strictObject({
       "The hottest days to be ready for.",
     ),
   ),
+  months: optional(
+    describe(
+      z.array(month).check(atLeast(1), atMost(12)),
+      "The usual air of each month, for a look at the year; between two middles of months it goes straight from one to the other.",
+      { rule: "the same air all year" },
+    ),
+  ),
+  sun: optional(quantity("sunshine", SUN, "The sun of a clear day at its highest, on level ground.", "sun")),
+  wind: optional(quantity("speed", WIND, "The wind on a hot day.", "wind")),
+  frost: optional(describe(frost, "The hardest night of frost to be ready for.")),
 });
 
 /** How a vessel is filled again; what the birds drink is made up by it. */

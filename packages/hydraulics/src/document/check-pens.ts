@@ -1,3 +1,4 @@
+import { checkStays } from "./check-stays.js";
 import { type Entry, entries, fitProblem, isEntry, type Report } from "./entry.js";
 import { unknownName } from "./find-names.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
@@ -6,17 +7,20 @@ import { type PathStep, type Problem, writeFound, writePath } from "./problem.js
 export function checkPens(document: Entry, report: Report): void {
   const known = namesOfDrinkers(document);
   const pens = new Set<unknown>();
+  const allPens = entries(document["pens"]).map((pen, p) => pen["id"] ?? `pen ${p + 1}`);
   entries(document["pens"]).forEach((pen, p) => {
     const path = ["pens", p] as const;
     const id = pen["id"] ?? `pen ${p + 1}`;
     if (pens.has(id)) report(givenTwice(id, [...path, "id"]));
     pens.add(id);
     const { birds, drinkers } = pen;
-    if (Array.isArray(birds)) {
-      birds.forEach((batch: unknown, k) => {
-        if (isEntry(batch)) checkBatch(batch, [...path, "birds", k], report);
-      });
-    } else if (isEntry(birds)) checkBatch(birds, [...path, "birds"], report);
+    const check = (batch: unknown, at: readonly PathStep[]) => {
+      if (!isEntry(batch)) return;
+      checkBatch(batch, at, report);
+      checkStays(batch, { path: at, home: id, pens: allPens }, report);
+    };
+    if (Array.isArray(birds)) birds.forEach((batch: unknown, k) => void check(batch, [...path, "birds", k]));
+    else check(birds, [...path, "birds"]);
     if (!Array.isArray(drinkers)) return;
     drinkers.forEach((name: unknown, k) => {
       if (typeof name === "string" && !known.has(name))

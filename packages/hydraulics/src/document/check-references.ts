@@ -1,6 +1,8 @@
+import { checkKit } from "./check-kit.js";
 import { checkPens } from "./check-pens.js";
 import { checkReadings } from "./check-readings.js";
 import { checkReadingsRise, checkSurvey } from "./check-series.js";
+import { checkWaterers } from "./check-waterers.js";
 import { checkWeather } from "./check-weather.js";
 import { defaultRunId, defaultSourceId, endOfRun } from "./default-names.js";
 import { type Entry, entries, fitProblem, isEntry, lengthOf, type Report } from "./entry.js";
@@ -29,6 +31,8 @@ export function checkReferences(document: Entry): Problem[] {
       report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
   });
   checkPens(document, report);
+  checkWaterers(document, report);
+  checkKit(document, report);
   checkWeather(document, report);
   const own = document["ownDrinkers"];
   if (isEntry(own)) {

@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { type birds, carry, pen, weather } from "./birds-schema.js";
+import { kitEntry } from "./kit-schema.js";
 import { LIMITS } from "./limits.js";
 import { REGIONS } from "./regions.js";
 import {
@@ -48,7 +49,10 @@ export const planSchema = z.strictObject({
       "How far the measurements may be off (two standard deviations): decides what is sure and what is a close call.",
     ),
   ),
-  sources: describe(z.array(source).check(atLeast(1), atMost(200)), "Barrels, tanks, header tanks, buckets."),
+  sources: describe(
+    z.array(source).check(atMost(200)),
+    "Barrels, tanks, header tanks, buckets; none where the pens have loose waterers only.",
+  ),
   points: optional(
     describe(z.array(point).check(atMost(20000)), "Named places where runs meet, with their heights."),
   ),
@@ -66,6 +70,12 @@ export const planSchema = z.strictObject({
     date("The day the plan is for: ages of birds hatched on a known day are counted on it.", {
       rule: "the day it is asked on",
     }),
+  ),
+  kit: optional(
+    describe(
+      z.array(kitEntry).check(atMost(200)),
+      "Waterers and drinkers on hand, to be given out to the pens week by week.",
+    ),
   ),
   weather: optional(describe(weather, "The air where the birds are, and the light.")),
   region: optional(
@@ -104,6 +114,8 @@ export type PlanPipe = z.infer<typeof pipe>;
 export type OwnDrinker = z.infer<typeof ownDrinker>;
 
 export type PlanPen = NonNullable<Plan["pens"]>[number];
+export type PlanWaterer = NonNullable<PlanPen["waterers"]>[number];
 export type PlanBirds = z.infer<typeof birds>;
+export type PlanKitEntry = z.infer<typeof kitEntry>;
 export type PlanRefill = NonNullable<PlanSource["refill"]>;
 export type PlanRoof = NonNullable<PlanSource["roof"]>;

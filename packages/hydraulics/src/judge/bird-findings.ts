@@ -1,4 +1,4 @@
-import type { Pen } from "../model/flock.js";
+import { isThere, type Pen } from "../model/flock.js";
 import type { DrinkerGroup } from "../model/line.js";
 import { deviceOf, isOpen } from "../simulate/crowd-want.js";
 import { needAtAge } from "./bird-needs.js";
@@ -101,7 +101,7 @@ function crowded({ pen, saturates, demand, capacity, short, giving }: PenReport)
 
 function troublesOfGroup(manned: MannedLine, pen: Pen, crowd: GroupCrowd, seen: SeenOfBirds): BirdFinding[] {
   const group = manned.line.drinkers.groups[crowd.index];
-  const there = pen.batches.filter(({ ageDays }) => ageDays >= 0);
+  const there = pen.batches.filter(isThere);
   if (there.length === 0) return [];
   const members = seen.drinkers.filter(({ index }) => manned.line.drinkers.group[index] === crowd.index);
   return [
@@ -114,7 +114,7 @@ function troublesOfGroup(manned: MannedLine, pen: Pen, crowd: GroupCrowd, seen: 
 function drowning(pen: Pen, group: DrinkerGroup): BirdFinding[] {
   if (!isOpen(group)) return [];
   return pen.batches
-    .filter(({ kind, ageDays }) => ageDays >= 0 && ageDays < kind.drownsUntilDays)
+    .filter((batch) => isThere(batch) && batch.ageDays < batch.kind.drownsUntilDays)
     .map(({ kind, ageDays }) => ({
       code: "mayDrown",
       pen: pen.id,
@@ -187,7 +187,7 @@ function hotAndSlow(
   const { low, high: triedHigh, fromTemperature, fromDays, species } = HEAT_TRIAL;
   const high = Math.max(flock.weather.high, flock.weather.hotSpell?.high ?? flock.weather.high);
   const suffer = pen.batches.some(
-    ({ kind, ageDays }) => ageDays >= fromDays && species.includes(kind.species),
+    (batch) => isThere(batch) && batch.ageDays >= fromDays && species.includes(batch.kind.species),
   );
   if (!suffer || high < fromTemperature || flow <= 0 || flow >= Math.sqrt(low * triedHigh)) return [];
   return [
@@ -197,7 +197,7 @@ function hotAndSlow(
 
 function needOfOldest(pen: Pen): { flow: number; ageDays: number } {
   let most = { flow: 0, ageDays: 0 };
-  for (const { kind, ageDays } of pen.batches) {
+  for (const { kind, ageDays } of pen.batches.filter(isThere)) {
     const flow = needAtAge(kind, ageDays);
     if (flow > most.flow) most = { flow, ageDays };
   }

@@ -142,7 +142,7 @@ function batchDay(batch: Batch, weather: Weather, heat: Weather): BatchDay {
     ageDays,
     intake: intakeOfBatch(batch, weather),
     hot: intakeOfBatch(batch, heat),
-    drownsFor: Math.max(0, kind.drownsUntilDays - Math.max(0, ageDays)),
+    drownsFor: count === 0 ? 0 : Math.max(0, kind.drownsUntilDays - Math.max(0, ageDays)),
   };
 }
 
@@ -152,7 +152,7 @@ function weekOf({ line, flock }: MannedLine, week: number, hotDay: BirdsOfPlan["
     week,
     day: then.day,
     ages: then.pens.flatMap(({ batches }) =>
-      batches.map(({ kind, ageDays }) => ({ kindName: kind.name, ageDays })),
+      batches.filter(({ count }) => count > 0).map(({ kind, ageDays }) => ({ kindName: kind.name, ageDays })),
     ),
     now: withSpill(then),
     hot: withSpill(flockInAir(then, hotDay)),

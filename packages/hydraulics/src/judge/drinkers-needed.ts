@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import type { Batch, Pen } from "../model/flock.js";
+import { type Batch, isThere, type Pen } from "../model/flock.js";
 import { type Allowance, allAllowances } from "../tables/allowances.js";
 
 export type Region = NonNullable<Plan["region"]>;
@@ -129,7 +129,6 @@ export function drinkersNeeded(
   };
 }
 
-const isThere = ({ ageDays, count }: Batch): boolean => ageDays >= 0 && count > 0;
 const countOf = (batches: readonly Batch[]): number => batches.reduce((sum, { count }) => sum + count, 0);
 
 function regionRule(asked: readonly DrinkersAsked[]): DrinkersNeeded["ruleOfRegion"] {

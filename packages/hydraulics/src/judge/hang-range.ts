@@ -1,5 +1,5 @@
 import { hangHeight } from "../birds/hang-height.js";
-import type { Pen } from "../model/flock.js";
+import { isThere, type Pen } from "../model/flock.js";
 import { hangPointsOf } from "../tables/bird-heights.js";
 import type { HangPoint } from "../tables/bird-types.js";
 
@@ -17,8 +17,7 @@ export interface HangRange {
  */
 export function hangAtForBirds(pen: Pen, device: HangPoint["device"]): HangRange | undefined {
   let lowest: HangRange | undefined;
-  for (const { kind, ageDays } of pen.batches) {
-    if (ageDays < 0) continue;
+  for (const { kind, ageDays } of pen.batches.filter(isThere)) {
     const range = hangHeight(hangPointsOf(kind.id), device, ageDays);
     if (range !== undefined && (lowest === undefined || range.height < lowest.height))
       lowest = { low: range.low, height: range.height, high: range.high, ageDays };

@@ -39,7 +39,10 @@ export function raisesOf(plan: Plan, line: Line, now: Flock, flock: Flock): RunR
 /** Ages of the birds tell days apart even where no day is known. */
 function isSameDay(now: Flock, flock: Flock): boolean {
   return now.pens.every((pen, p) =>
-    pen.batches.every(({ ageDays }, k) => ageDays === flock.pens[p].batches[k].ageDays),
+    pen.batches.every(({ ageDays, count }, k) => {
+      const then = flock.pens[p].batches[k];
+      return ageDays === then.ageDays && count === then.count;
+    }),
   );
 }
 

@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import type { Flock, Pen } from "../model/flock.js";
+import { type Flock, isThere, type Pen } from "../model/flock.js";
 import type { DrinkerGroup, Line } from "../model/line.js";
 import { type Crowd, crowdOf, type PenCrowd } from "../simulate/crowd.js";
 import { countByGroup, shareOrdinary } from "../simulate/crowd-numbers.js";
@@ -88,5 +88,7 @@ function needOfGroup(group: DrinkerGroup, { pen, load, giving }: PenCrowd): numb
 
 /** The greatest need of the batches that are there [m3/s]. */
 export function needOfBirds(pen: Pen): number {
-  return pen.batches.reduce((most, { kind, ageDays }) => Math.max(most, needAtAge(kind, ageDays)), 0);
+  return pen.batches
+    .filter(isThere)
+    .reduce((most, { kind, ageDays }) => Math.max(most, needAtAge(kind, ageDays)), 0);
 }

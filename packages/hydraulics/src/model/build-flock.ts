@@ -5,8 +5,10 @@ import type { Plan, PlanBirds, PlanPen } from "../document/plan-schema.js";
 import { type Problem, sortProblems, writeFound } from "../document/problem.js";
 import { readShare } from "../document/read-share.js";
 import { readClock, readDay } from "../units/day.js";
+import { buildRoster } from "./build-roster.js";
 import type { Batch, Flock, Pen, Weather } from "./flock.js";
 import type { Line } from "./line.js";
+import { pensOfRoster } from "./roster.js";
 import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-values.js";
 
 export type FlockBuilding =
@@ -42,20 +44,24 @@ export function buildFlock(plan: Plan, line: Line, day?: string): FlockBuilding 
   };
   const pens = plan.pens ?? [];
   const reached = drinkersOfPens(pens, making);
-  const flock: Flock = {
-    day: making.day,
-    pens: pens.map(
-      (pen, index): Pen => ({
-        id: pen.id ?? `pen ${index + 1}`,
-        index,
-        batches: batchesOf(pen).map((birds, k) => batchOf(birds, pathOfBatch(pen, index, k), k, making)),
-        drinkers: reached[index] ?? [],
-      }),
-    ),
-    weather: weatherOf(plan, pens.length > 0, values),
-  };
+  const there = pens.map(
+    (pen, index): Pen => ({
+      id: pen.id ?? `pen ${index + 1}`,
+      index,
+      batches: batchesOf(pen).map((birds, k) => batchOf(birds, pathOfBatch(pen, index, k), k, making)),
+      drinkers: reached[index] ?? [],
+    }),
+  );
+  const weather = weatherOf(plan, pens.length > 0, values);
   if (making.problems.length > 0) return { ok: false, problems: sortProblems(making.problems) };
-  return { ok: true, flock, defaults: values.used };
+  const flock = { day: making.day, pens: there, weather };
+  return { ok: true, flock: withRoster(plan, flock), defaults: values.used };
+}
+
+function withRoster(plan: Plan, flock: Flock): Flock {
+  const roster = buildRoster(plan, flock.pens);
+  if (roster === undefined || flock.day === undefined) return flock;
+  return { ...flock, pens: pensOfRoster(flock.pens, roster, flock.day), roster };
 }
 
 const pathOfBatch = (pen: PlanPen, index: number, k: number) =>
@@ -78,19 +84,28 @@ function batchOf(birds: PlanBirds, path: string, index: number, making: Making):
 }
 
 function ageOf(birds: PlanBirds, grownDays: number, path: string, making: Making): number {
-  if (birds.age !== undefined) return making.values.si(birds.age, "time") / DAY;
-  if (birds.hatched === undefined) return grownDays;
-  const hatched = readDay(birds.hatched) ?? 0;
-  if (making.day !== undefined) return making.day - hatched;
-  making.problems.push({
-    code: "missing",
-    path: "day",
-    found: "nothing",
-    allowed: `The birds at ${path} hatched on ${birds.hatched}: their age needs a day to be counted on.`,
-    mend: 'Add for instance "day": "2026-07-04", or say the day when asking.',
-  });
-  return grownDays;
+  const { age, hatched, arrives, leaves, moves } = birds;
+  if (making.day === undefined && hatched !== undefined)
+    making.problems.push(
+      whichDay(`The birds at ${path} hatched on ${hatched}: their age needs a day to be counted on.`),
+    );
+  else if (making.day === undefined && (arrives ?? leaves ?? moves) !== undefined)
+    making.problems.push(
+      whichDay(`The birds at ${path} come, move or leave on a date: whether they are there needs a day.`),
+    );
+  const day = making.day ?? 0;
+  if (hatched !== undefined) return day - (readDay(hatched) ?? 0);
+  const typed = age === undefined ? grownDays : making.values.si(age, "time") / DAY;
+  return arrives === undefined ? typed : typed + day - (readDay(arrives) ?? day);
 }
+
+const whichDay = (allowed: string): Problem => ({
+  code: "missing",
+  path: "day",
+  found: "nothing",
+  allowed,
+  mend: 'Add for instance "day": "2026-07-04", or say the day when asking.',
+});
 
 /** By pen the drinkers it reaches: those it names, or if it names none those no other pen names. */
 function drinkersOfPens(pens: readonly PlanPen[], making: Making): (readonly number[])[] {
@@ -107,7 +122,7 @@ function drinkersOfPens(pens: readonly PlanPen[], making: Making): (readonly num
       }
     });
   });
-  const open = pens.flatMap((pen, p) => (pen.drinkers === undefined ? [p] : []));
+  const open = pensLeftOpen(pens, owner);
   for (const p of open.slice(1)) making.problems.push(whichDrinkers(`pens[${p}].drinkers`));
   const [rest] = open;
   if (rest !== undefined)
@@ -117,6 +132,17 @@ function drinkersOfPens(pens: readonly PlanPen[], making: Making): (readonly num
   return pens.map((_, p) =>
     Array.from({ length: drinkers.count }, (_unused, d) => d).filter((d) => owner[d] === p),
   );
+}
+
+/**
+ * Pens that name no drinkers and so take what is left of the line. Of several, those with loose waterers take none; nor
+ * does it matter which takes them where none are left.
+ */
+function pensLeftOpen(pens: readonly PlanPen[], owner: Int32Array): number[] {
+  const open = pens.flatMap((pen, p) => (pen.drinkers === undefined ? [p] : []));
+  const withoutLoose = open.filter((p) => (pens[p].waterers ?? []).length === 0);
+  if (open.length === withoutLoose.length || open.length < 2) return open;
+  return withoutLoose.length > 0 || owner.every((p) => p >= 0) ? withoutLoose : open;
 }
 
 /** Drinkers of the groups, or of the run, that have this name. */

@@ -1,4 +1,5 @@
 import type { Flock, Weather } from "./flock.js";
+import { pensOfRoster } from "./roster.js";
 
 /**
  * The hot day of a plan that names no hot spell [°C]: at it birds were found to drink twice as much as at 20.
@@ -7,8 +8,9 @@ import type { Flock, Weather } from "./flock.js";
  */
 export const HOT_DAY = 32;
 
-/** The same birds some days later, or earlier: each as much older; weather as it was. */
+/** The flock some days later, or earlier: each bird as much older, where it then is; weather as it was. */
 export function flockInDays(flock: Flock, days: number): Flock {
+  if (flock.roster !== undefined && flock.day !== undefined) return rosterInDays(flock, flock.day + days);
   return {
     ...flock,
     day: flock.day === undefined ? undefined : flock.day + days,
@@ -17,6 +19,14 @@ export function flockInDays(flock: Flock, days: number): Flock {
       batches: pen.batches.map((batch) => ({ ...batch, ageDays: batch.ageDays + days })),
     })),
   };
+}
+
+function rosterInDays(flock: Flock, day: number): Flock {
+  const roster = (flock.roster ?? []).map(({ batch, stays }) => ({
+    batch: { ...batch, ageDays: batch.ageDays + day - (flock.day ?? day) },
+    stays,
+  }));
+  return { ...flock, day, roster, pens: pensOfRoster(flock.pens, roster, day) };
 }
 
 /** The same birds in other air; light as it was. */

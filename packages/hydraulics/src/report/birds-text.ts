@@ -40,7 +40,11 @@ export function writeBirdsText(title: string, birds: BirdsOfPlan, system: UnitSy
 function dayTable({ pens, weeks }: BirdsOfPlan, system: UnitSystem): string {
   const volumes = ({ now, hot }: Pick<PenBirds, "now" | "hot">) =>
     [now.size, now.expect, hot.size, hot.expect].map((volume) => writeVolume(volume, system));
-  const rows = pens.map((pen) => [pen.pen, pen.batches.map(batchWords).join("; "), ...volumes(pen)]);
+  const rows = pens.map((pen) => [
+    pen.pen,
+    pen.batches.filter(isKept).map(batchWords).join("; "),
+    ...volumes(pen),
+  ]);
   return writeTable({
     columns: [
       "pen",
@@ -54,6 +58,9 @@ function dayTable({ pens, weeks }: BirdsOfPlan, system: UnitSystem): string {
     rows: pens.length === 1 ? rows : [...rows, ["all", "", ...volumes(weeks[0])]],
   });
 }
+
+/** Birds that are there, or still to come: not those that have left or are in another pen. */
+const isKept = ({ count }: BatchDay): boolean => count > 0;
 
 const batchWords = ({ kindName, count, ageDays }: BatchDay): string =>
   `${count}: ${kindName}, ${ageDays < 0 ? `come in ${writeAge(-ageDays)}` : writeAge(ageDays)}`;
@@ -96,7 +103,10 @@ function originLines(pen: PenBirds, system: UnitSystem): string[] {
         ` (${device}: ${writePercent(spilledLow)} to ${writePercent(spilledHigh)}; ${writeCitation(citation)})`,
     )
     .join("")}`;
-  return [...pen.batches.flatMap((batch) => writeBatchOrigin(pen.pen, batch, system)), `${spilled}.`];
+  return [
+    ...pen.batches.filter(isKept).flatMap((batch) => writeBatchOrigin(pen.pen, batch, system)),
+    `${spilled}.`,
+  ];
 }
 
 /** Where the figures of a batch come from, how sure they are, and how far they may be off. */

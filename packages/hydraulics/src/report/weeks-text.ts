@@ -63,6 +63,7 @@ function weekTable(weeks: readonly WeekReport[], system: UnitSystem, paint: Pain
 
 const agesOf = ({ batches }: PenReport): string =>
   batches
+    .filter(({ count }) => count > 0)
     .map(({ ageDays }) => (ageDays < 0 ? "not yet" : writeAge(ageDays)))
     .filter((age, k, all) => all.indexOf(age) === k)
     .join(", ");

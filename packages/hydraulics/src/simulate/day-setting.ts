@@ -1,5 +1,5 @@
 import { type DayCurve, dayCurve } from "../birds/day-curve.js";
-import type { Flock } from "../model/flock.js";
+import { type Flock, isThere } from "../model/flock.js";
 import { intakeOfBatch } from "../model/flock-intake.js";
 import type { Line } from "../model/line.js";
 import { groupOf, isOpen, placesOf } from "./crowd-want.js";
@@ -82,7 +82,7 @@ export function buildDaySetting(
     pools,
     batches: flock.pens.flatMap((pen, p) =>
       pen.batches
-        .filter(({ ageDays }) => ageDays >= 0)
+        .filter(isThere)
         .map(
           (batch): DayBatch => ({
             pen: p,

@@ -26,16 +26,20 @@ export function weekDrinksOf(weeks: readonly WeekReport[], hotWeeks: readonly We
     expect: weeks.map(({ intakeExpect }) => intakeExpect),
     hot: hotWeeks.map(({ intakeSize }) => intakeSize),
     batches: pens.flatMap(({ pen, batches }, p) =>
-      batches.map(({ count, kindName }, k) => ({
+      batches.map(({ kindName }, k) => ({
         pen: p,
         batch: k,
-        name: `${pen}: ${count} × ${kindName}`,
+        name: `${pen}: ${mostOf(weeks, p, k)} × ${kindName}`,
         size: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeSize")),
         expect: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeExpect")),
       })),
     ),
   };
 }
+
+/** Birds of a batch in the week in which most are in the pen: they may come later, or leave. */
+const mostOf = (weeks: readonly WeekReport[], p: number, k: number): number =>
+  Math.max(...weeks.map(({ pens }) => pens[p]!.batches[k]!.count));
 
 /** A batch's share of what its pen takes. */
 function volumeOf(pen: PenReport, k: number, key: "intakeSize" | "intakeExpect"): number {

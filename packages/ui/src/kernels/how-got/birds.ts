@@ -73,7 +73,7 @@ export function howFlockIntake(request: HowRequest, subject: FlockSubject): HowG
       columns: ["Birds", "Pen", "Age", "A day"],
       rows: parts,
     },
-    valid: [alwaysValid("A sum", "birds that have not hatched yet drink nothing")],
+    valid: [alwaysValid("A sum", "birds that are not there drink nothing")],
     notes: [MEANING[subject.which]],
     sources: ["closed-form"],
   };
@@ -95,7 +95,7 @@ export function howBatchIntake(request: HowRequest, subject: BatchSubject): HowG
   const intake = intakeOfBatch(batch, flock.weather);
   const each = intake[subject.which];
   const spilled = spilledAtPen(request.checked.line, pen);
-  const isThere = batch.ageDays >= 0;
+  const isThere = batch.ageDays >= 0 && batch.count > 0;
   const step = stepOf(
     "day's water",
     product(
@@ -116,7 +116,7 @@ export function howBatchIntake(request: HowRequest, subject: BatchSubject): HowG
     notes: [
       isThere
         ? `${writeAgeOf(batch)} old${batch.kind.lays ? `, ${percent(batch.lay)} of them laying on a day` : ""}. ${airWords(flock, figures)}`
-        : "They have not hatched yet, and drink nothing.",
+        : "They are not there, and drink nothing.",
       doubtWords(intake, batch, figures),
     ],
     sources: [
@@ -153,7 +153,7 @@ function volumeOf(
 }
 
 const batchName = ({ count, kind }: Batch): string => `${count} × ${kind.name}`;
-const writeAgeOf = ({ ageDays }: Batch): string => (ageDays < 0 ? "not hatched" : writeAge(ageDays));
+const writeAgeOf = ({ ageDays }: Batch): string => (ageDays < 0 ? "not there" : writeAge(ageDays));
 
 const untold = (title: string): HowGot => ({
   title,
