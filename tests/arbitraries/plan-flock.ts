@@ -2,6 +2,7 @@ import type { Plan } from "@headfall/hydraulics";
 import { REGIONS } from "../../packages/hydraulics/src/document/regions.js";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allRoofs } from "../../packages/hydraulics/src/tables/roofs.js";
+import { withRandomExposure } from "./plan-exposure.js";
 import { withRandomPens } from "./plan-pens.js";
 import type { PlanData } from "./plans.js";
 import { type Chooser, chooserOf } from "./typed.js";
@@ -15,7 +16,7 @@ export function withRandomFlock(plan: PlanData, seed: number): PlanData {
   const withPens = choose.chance(0.75)
     ? (withRandomPens(plan as unknown as Plan, choose.whole(0, 0x7fffffff)) as unknown as PlanData)
     : plan;
-  return {
+  const withFlock = {
     ...withPens,
     ...(choose.chance(0.6) ? { weather: weather(choose) } : {}),
     ...(choose.chance(0.4) ? { region: choose.oneOf(REGIONS) } : {}),
@@ -26,6 +27,7 @@ export function withRandomFlock(plan: PlanData, seed: number): PlanData {
       ...(choose.chance(0.15) ? { hung: choose.chance(0.8) } : {}),
     })),
   };
+  return withRandomExposure(withFlock, seed);
 }
 
 function weather(choose: Chooser): PlanData {

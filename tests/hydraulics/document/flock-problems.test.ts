@@ -36,7 +36,35 @@ const REACH = "A group of drinkers, or a run that has drinkers.";
 const NIGHT = "The lowest is not above the highest. Swap or correct the two.";
 const HENS = { birds: { kind: "hen", count: 3 } };
 
+const FROST = "Here a temperature is from -40 to 0 degC. Check the unit and the figure.";
+const frost = (more: Record<string, unknown>) => weather({ frost: { low: "-8 degC", ...more } });
+const run = (more: Record<string, unknown>) => planWith({ runs: [{ length: "3 m", ...more }] });
+
 const CASES: readonly (readonly [words: string, document: unknown, sentences: readonly string[]])[] = [
+  ["a frost that does not freeze", frost({ low: "3 degC" }), [`weather.frost.low: found "3 degC". ${FROST}`]],
+  [
+    "a frost whose day is colder than its night",
+    frost({ high: "-12 degC" }),
+    [`weather.frost.low: found "-8 degC". ${NIGHT}`],
+  ],
+  [
+    "a wind without its unit, and a sun beyond any",
+    weather({ wind: "3", sun: "9 kW/m2" }),
+    [
+      'weather.wind: found "3". A speed is a number with its unit: m/s, km/h, mph or kn. Add the unit, for instance "3 m/s" or "3 mph".',
+      'weather.sun: found "9 kW/m2". Here sunshine is from 0 to 1200 W/m2. Check the unit and the figure.',
+    ],
+  ],
+  [
+    "pipe of no colour, more than buried, wrapped beyond sense, shaded twice over",
+    run({ colour: "mauve", buried: "4 m", lagging: "1 ft", shade: "120 %" }),
+    [
+      'runs[0].colour: found "mauve". Allowed: "black", "dark", "grey", "white", "bright-metal". Write one of these.',
+      `runs[0].buried: found "4 m". Here a length is from 0 to 3 m. ${CHECK}`,
+      `runs[0].lagging: found "1 ft". Here a length is from 0 to 20 cm. ${CHECK}`,
+      'runs[0].shade: found "120 %". A share is from 0 to 100 %. Write for instance "80 %".',
+    ],
+  ],
   [
     "a pen without birds",
     pens({}),

@@ -60,7 +60,7 @@ test("readPlan gives all problems at once, in the order of the text", () => {
     "water": "60 degC",
     "runs": [
       {"length": "3 furlongs", "fall": "1 m", "pipe": "garden spaghetti"},
-      {"length": "2 m", "from": "nowhere", "colour": "red"}
+      {"length": "2 m", "from": "nowhere", "flavour": "mint"}
     ],
     "sources": [{"vessel": "drum-55gal-plastic", "stand": 5}]
   }`;
@@ -69,7 +69,7 @@ test("readPlan gives all problems at once, in the order of the text", () => {
     [5, "runs[0].length", "unreadableQuantity"],
     [5, "runs[0].pipe", "unknownName"],
     [6, "runs[1].from", "unknownPoint"],
-    [6, "runs[1].colour", "unknownKey"],
+    [6, "runs[1].flavour", "unknownKey"],
     [8, "sources[0].stand", "wrongType"],
   ]);
 });

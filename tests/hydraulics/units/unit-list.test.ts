@@ -117,6 +117,8 @@ describe("UNITS against printed factors", () => {
     ["volume", "fl oz", 2.957353e-5],
     ["area", "ft2", 9.290304e-2],
     ["flow", "cfm", 4.719474e-4],
+    ["speed", "mph", 0.44704],
+    ["speed", "kn", 0.5144444],
   ])("%s: 1 %s is %d in SI, to seven figures", (kind, name, expected) => {
     expect(Number(toSi(1, named(kind, name)).toPrecision(7))).toBe(expected);
   });

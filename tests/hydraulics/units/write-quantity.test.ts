@@ -34,6 +34,9 @@ describe("writeQuantity", () => {
     [36000, "time", "metric", "10 h"],
     [345600, "time", "metric", "4 day"],
     [0.01, "slope", "metric", "1 %"],
+    [3, "speed", "metric", "3 m/s"],
+    [4.4704, "speed", "us", "10 mph"],
+    [900, "sunshine", "us", "900 W/m2"],
   ])("writes %d as a %s in %s units as %j", (si, kind, system, expected) => {
     expect(writeQuantity(si, kind, system)).toBe(expected);
   });

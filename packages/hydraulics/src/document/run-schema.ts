@@ -5,6 +5,7 @@ import { SHARE } from "./read-share.js";
 import {
   atLeast,
   atMost,
+  colour,
   count,
   describe,
   doubt,
@@ -14,6 +15,7 @@ import {
   place,
   quantity,
   type Range,
+  shade,
 } from "./schema-parts.js";
 
 /** The part of the plan file that says where pipe runs, what it is, and what hangs on it. */
@@ -157,6 +159,24 @@ export const run = z.strictObject({
     describe(
       z.boolean(),
       "Whether it hangs on cords and is raised as the birds grow; its heights in the plan are those of the plan's day.",
+    ),
+  ),
+  colour: colour("What colour the sun sees of it.", "dark, the cautious side"),
+  shade,
+  buried: optional(
+    quantity(
+      "length",
+      { min: 0, max: 3, words: "from 0 to 3 m" },
+      "How deep it lies under the ground, to its middle.",
+      { rule: "not at all" },
+    ),
+  ),
+  lagging: optional(
+    quantity(
+      "length",
+      { min: 0, max: 0.2, words: "from 0 to 20 cm" },
+      "How thick the closed-cell foam around it is.",
+      { rule: "none" },
     ),
   ),
   tap: optional(describe(z.enum(["open", "half", "shut"]), "A tap at the start of the run.", "tap")),

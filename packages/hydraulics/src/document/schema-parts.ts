@@ -1,6 +1,7 @@
 import * as z from "zod/mini";
 import { readClock, readDay } from "../units/day.js";
 import { type QuantityKind, readQuantity } from "../units/quantity.js";
+import { COLOURS } from "./colours.js";
 import { DEFAULTS, type DefaultName } from "./defaults.js";
 import { LIMITS } from "./limits.js";
 import { readShare } from "./read-share.js";
@@ -35,6 +36,8 @@ export function quantity(kind: QuantityKind, range: Range, description: string, 
   return describe(text, `${description} A ${kind}, ${range.words}.`, fallback);
 }
 
+const ARTICLE: { readonly [kind in QuantityKind]?: string } = { area: "an ", sunshine: "" };
+
 function faultIn(typed: string, kind: QuantityKind, range: Range): CustomFault | undefined {
   const read = readQuantity(typed, kind);
   if (!read.ok) return { fault: "unreadable", found: read.found, allowed: read.allowed, mend: read.mend };
@@ -42,7 +45,7 @@ function faultIn(typed: string, kind: QuantityKind, range: Range): CustomFault |
   return {
     fault: "range",
     found: JSON.stringify(typed),
-    allowed: `Here ${kind === "area" ? "an" : "a"} ${kind} is ${range.words}.`,
+    allowed: `Here ${ARTICLE[kind] ?? "a "}${kind} is ${range.words}.`,
     mend: "Check the unit and the figure.",
   };
 }
@@ -119,17 +122,6 @@ export const doubt = (ofWhat: string, instead: string) =>
     ),
   );
 
-const ACROSS: Range = { min: -10000, max: 10000, words: "from -10 km to 10 km" };
-/** A place on the ground seen from above. Drawings use it; no figure is reckoned from it. */
-export const place = (description: string) =>
-  describe(
-    z.strictObject({
-      x: quantity("length", ACROSS, "To the right on the drawing."),
-      y: quantity("length", ACROSS, "Up on the drawing."),
-    }),
-    description,
-  );
-
 const readable = (read: (typed: string) => unknown, allowed: string, mend: string) =>
   z.string().check(
     z.check<string>((payload) => {
@@ -146,6 +138,22 @@ export const share = (description: string, fallback?: Fallback) =>
     `${description} A share such as \`80 %\`.`,
     fallback,
   );
+/** What the sun falls on. */
+export const colour = (description: string, rule: string) =>
+  optional(describe(z.enum(COLOURS), description, { rule }));
+export const shade = optional(share("How much of the sun is kept off it.", { rule: "none: in the open" }));
+
+const ACROSS: Range = { min: -10000, max: 10000, words: "from -10 km to 10 km" };
+/** A place on the ground seen from above. Drawings use it; no figure is reckoned from it. */
+export const place = (description: string) =>
+  describe(
+    z.strictObject({
+      x: quantity("length", ACROSS, "To the right on the drawing."),
+      y: quantity("length", ACROSS, "Up on the drawing."),
+    }),
+    description,
+  );
+
 /** A day as typed: "2026-07-04". */
 export const date = (description: string, fallback?: Fallback) =>
   describe(

@@ -4,6 +4,7 @@ import { DEFAULTS } from "./defaults.js";
 import {
   atLeast,
   atMost,
+  colour,
   DEPTH,
   describe,
   doubt,
@@ -12,6 +13,7 @@ import {
   optional,
   place,
   quantity,
+  shade,
 } from "./schema-parts.js";
 
 /** The part of the plan file that says what holds the water and how it stands. */
@@ -144,6 +146,8 @@ export const source = z.strictObject({
       },
     ),
   ),
+  colour: colour("What colour the sun sees of it.", "dark, the cautious side"),
+  shade,
   roof: optional(describe(roof, "A roof whose rain runs into it.")),
   feed: optional(
     describe(

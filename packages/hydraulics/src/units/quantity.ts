@@ -8,7 +8,7 @@ export { type UnitSystem, writeQuantity } from "./write-quantity.js";
 export interface Quantity {
   /** The text, untouched. */
   readonly typed: string;
-  /** Its value: m, m³, m³/s, m², s; head in m; temperature in °C; slope as fall over length. */
+  /** Its value: m, m³, m³/s, m², s; head in m; temperature in °C; slope as fall over length; m/s; W/m². */
   readonly si: number;
   readonly kind: QuantityKind;
 }
@@ -30,6 +30,8 @@ const EXAMPLES: Readonly<Record<QuantityKind, readonly [string, string]>> = {
   temperature: ["20 °C", "68 °F"],
   time: ["90 min", "2 h 30 min"],
   slope: ["1 %", "1 in 100"],
+  speed: ["3 m/s", "7 mph"],
+  sunshine: ["900 W/m2", "0.9 kW/m2"],
 };
 
 /** What somebody who left the unit out may have meant. */
@@ -42,6 +44,8 @@ const LIKELY_UNITS: Readonly<Record<QuantityKind, readonly [metric: string, us: 
   temperature: ["°C", "°F"],
   time: ["min", "h"],
   slope: ["%", "mm/m"],
+  speed: ["m/s", "mph"],
+  sunshine: ["W/m2", "kW/m2"],
 };
 
 const UNITS_NAMED: Readonly<Record<QuantityKind, string>> = {
@@ -53,6 +57,8 @@ const UNITS_NAMED: Readonly<Record<QuantityKind, string>> = {
   temperature: "°C, °F or K",
   time: "s, min, h, day or week",
   slope: `%, mm/m, cm/m, in/ft, degrees, or "1 in 100"`,
+  speed: "m/s, km/h, mph or kn",
+  sunshine: "W/m2 or kW/m2",
 };
 
 /**
@@ -184,7 +190,7 @@ const tidied = (name: string): string =>
     .replace(/ +/g, " ");
 
 const listed = (kind: QuantityKind): string =>
-  `${kind === "area" ? "An" : "A"} ${kind} is a number with its unit: ${UNITS_NAMED[kind]}.`;
+  `${kind === "sunshine" ? "Sunshine" : `${kind === "area" ? "An" : "A"} ${kind}`} is a number with its unit: ${UNITS_NAMED[kind]}.`;
 
 const forInstance = (kind: QuantityKind): string =>
   `Write for instance "${EXAMPLES[kind][0]}" or "${EXAMPLES[kind][1]}".`;

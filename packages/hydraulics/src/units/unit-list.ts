@@ -1,5 +1,15 @@
 /** What a quantity measures; each kind has its own units. */
-export type QuantityKind = "length" | "head" | "volume" | "flow" | "area" | "temperature" | "time" | "slope";
+export type QuantityKind =
+  | "length"
+  | "head"
+  | "volume"
+  | "flow"
+  | "area"
+  | "temperature"
+  | "time"
+  | "slope"
+  | "speed"
+  | "sunshine";
 
 /** One unit: the value in SI is (value − zero) × times / by. */
 export interface Unit {
@@ -207,6 +217,20 @@ const SLOPES: readonly Unit[] = [
   unit("°", "deg,degree,degrees", 1, 1, `tangent of the angle; 1° = π/180; ${SP811}`, { isAngle: true }),
 ];
 
+/** Of the wind. */
+const SPEEDS: readonly Unit[] = [
+  unit("m/s", "metres/second,meters/second", 1, 1, "the SI unit"),
+  unit("km/h", "kph,kmh", 10, 36, METRIC),
+  unit("mph", "mi/h,miles/hour,miles/h", 1_609_344, 3_600_000, `1 mile = 1609.344 m; ${SP811}`),
+  unit("kn", "knot,knots,kt", 1852, 3600, `1 nautical mile = 1852 m; ${SP811}`),
+];
+
+/** Power of the sun on each square metre of level ground. */
+const SUNSHINES: readonly Unit[] = [
+  unit("W/m2", "w/sq m", 1, 1, "the SI unit"),
+  unit("kW/m2", "kw/sq m", 1000, 1, METRIC),
+];
+
 /**
  * Every unit by kind, commonest first, each factor exact by definition.
  *
@@ -221,6 +245,8 @@ export const UNITS: Readonly<Record<QuantityKind, readonly Unit[]>> = {
   temperature: TEMPERATURES,
   time: TIMES,
   slope: SLOPES,
+  speed: SPEEDS,
+  sunshine: SUNSHINES,
 };
 
 /** Every kind of quantity. */

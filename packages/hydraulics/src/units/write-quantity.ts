@@ -33,6 +33,8 @@ const CHOICES: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, readonl
   temperature: { metric: [choice("°C")], us: [choice("°F")] },
   time: { metric: TIME, us: TIME },
   slope: { metric: [choice("%")], us: [choice("%")] },
+  speed: { metric: [choice("m/s")], us: [choice("mph")] },
+  sunshine: { metric: [choice("W/m2")], us: [choice("W/m2")] },
 };
 
 /** Smaller sizes are written as 0: they are rounding, not water. In SI; common practice, no source. */
@@ -45,6 +47,8 @@ const WRITTEN_AS_NOUGHT: Readonly<Record<QuantityKind, number>> = {
   temperature: 0,
   time: 1e-3,
   slope: 1e-7,
+  speed: 1e-6,
+  sunshine: 1e-6,
 };
 
 /** Feet and whole inches are written from one foot up to here [m]. */
