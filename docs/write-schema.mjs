@@ -11,7 +11,7 @@ import { planSchema } from "../packages/hydraulics/dist/document/plan-schema.js"
 /** How the end of a description tells what the text is, and what the table calls it. */
 const TEXTS = [
   [
-    / An? (length|area|head|volume|flow|temperature|time), ([\s\S]*)\.$/,
+    / An? (length|area|head|volume|flow|temperature|time|slope|speed|sunshine), ([\s\S]*)\.$/,
     ([, kind, range]) => `${kind}, ${range}`,
   ],
   [/ Year, month, day: (`[^`]*`)\.$/, ([, example]) => `a day: ${example}`],
@@ -116,6 +116,7 @@ function objectsOf(plan) {
     birds: object(pen.properties.birds),
     weather,
     hotSpell: weather.properties.hotSpell,
+    frost: weather.properties.frost,
     carry,
     ownDrinker: own,
     ownReading: own.properties.readings.items,
