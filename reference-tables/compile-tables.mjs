@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { loadSources, loadTable } from "./load-tables.mjs";
 
 /** SI value of one of a unit. Exact by definition. */
-const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, 1: 1 };
+const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, d: 1, 1: 1 };
 
 const camel = (column) => column.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
 
@@ -175,6 +175,42 @@ function spilledModule() {
   );
 }
 
+/** What each way of working is measured by; a blank in one of these is an error. */
+const watererColumns = {
+  vacuum: "lip rim_mm jar_mm hole_mm holes pool_mm lip_over_hole_mm reservoir_l",
+  nipples: "vessel places drinker",
+  bell: "lip rim_mm jar_mm pool_mm lip_over_hole_mm vessel drinker",
+  pan: "lip rim_mm floor_mm depth_mm",
+  trough: "lip length_mm width_mm depth_mm",
+};
+
+function watererOf(table, row) {
+  const shared = "id name works base_mm left_mm empty_kg fills seal height_as from_d";
+  const own = row.lip === "spouts" ? `${watererColumns[row.works]} places` : watererColumns[row.works];
+  const { from, also, citation, ...made } = objectOf(table, row, `${shared} ${own}`.split(" "));
+  return {
+    ...made,
+    species: words(row.species),
+    fromDays: from,
+    ...(row.to_d === "" ? {} : { toDays: Number(row.to_d) }),
+    hangs: row.hangs === "yes",
+    hasShade: row.shade === "yes",
+    also,
+    citation,
+  };
+}
+
+/** Names of waterers apart from the rest: reading a plan needs no more, and comes first on the page. */
+function watererNamesModule() {
+  const rows = defaultRows(loadTable("waterers")).map(({ id, name, also }) => [id, name, words(also)]);
+  return moduleOf("waterers.csv", "WatererName", rows)
+    .replace("./row-types.js", "./waterer-types.js")
+    .replace("const waterers", "const watererNames");
+}
+
+const watererModule = () =>
+  tableModule("waterers", "WatererKind", watererOf).replace("./row-types.js", "./waterer-types.js");
+
 const fittingOf = (table, row) => {
   const { lowFactor, highFactor, also, citation, ...rest } = objectOf(
     table,
@@ -307,7 +343,7 @@ function tableModule(name, type, make) {
   );
 }
 
-const compiled = ["pipes", "fittings", "drinkers", "vessels"];
+const compiled = ["pipes", "fittings", "drinkers", "vessels", "waterers"];
 /** Compiled whole: no row of theirs is chosen among others. */
 const compiledWhole = ["bird-height", "bird-intake", "birds", "drinker-allowance", "roofs", "spilled-share"];
 
@@ -352,6 +388,8 @@ export function compileTables() {
     ["allowances.generated.ts", allowancesModule()],
     ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
+    ["waterer-names.generated.ts", watererNamesModule()],
+    ["waterers.generated.ts", watererModule()],
     ["sources.generated.ts", sourcesModule()],
   ]);
 }

@@ -7,6 +7,7 @@ import {
   findPipe,
   findRoof,
   findVessel,
+  findWaterer,
 } from "../tables/by-name.js";
 import type { DrinkerKind, FittingKind, PipeSize, RoofKind, VesselKind } from "../tables/row-types.js";
 import { type Problem, writeFound } from "./problem.js";
@@ -23,6 +24,8 @@ export const findFittingByName = (words: string): FittingKind | undefined => kin
 export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindOf(findDrinker(words));
 export const findRoofByName = (words: string): RoofKind | undefined => kindOf(findRoof(words));
 export const findVesselByName = (words: string): VesselKind | undefined => kindOf(findVessel(words));
+/** The id of a loose waterer; what it is stands in tables/waterers.ts. */
+export const findWatererId = (words: string): string | undefined => kindOf(findWaterer(words))?.id;
 
 function kindOf<Kind>(found: Found<Kind>): Kind | undefined {
   return found.outcome === "found" ? found.kind : undefined;
@@ -35,6 +38,7 @@ const FINDERS = {
   drinker: { find: findDrinker, example: "nipple-side-action" },
   roof: { find: findRoof, example: "metal" },
   vessel: { find: findVessel, example: "drum-55gal-plastic" },
+  waterer: { find: findWaterer, example: "fount-1gal" },
 } as const;
 
 /** The problem of a name that no table has, or undefined when it is known. */

@@ -5,6 +5,7 @@ import { allFittings, type FittingKind } from "./fittings.js";
 import { type Found, nearest } from "./found.js";
 import { allRoofs, type RoofKind } from "./roofs.js";
 import { allVessels, type VesselKind } from "./vessels.js";
+import { watererNames } from "./waterer-names.generated.js";
 
 export { findPipe } from "./find-pipe.js";
 export type { Found } from "./found.js";
@@ -122,4 +123,16 @@ export function findBird(words: string): Found<BirdKind> {
  */
 export function findRoof(words: string): Found<RoofKind> {
   return findAmong(allRoofs, words);
+}
+
+const namedWaterers = watererNames.map(([id, name, also]) => ({ id, name, also }));
+
+/**
+ * The loose waterer meant by an id or by what people write, such as "nipple bucket" or "1 gallon fount".
+ *
+ * @param words  an id or words
+ * @returns its id and names, or near misses for a message
+ */
+export function findWaterer(words: string): Found<Named> {
+  return findAmong(namedWaterers, words);
 }
