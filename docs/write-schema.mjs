@@ -114,6 +114,8 @@ function objectsOf(plan) {
     drinkers: object(run.drinkers),
     pen,
     birds: object(pen.properties.birds),
+    waterer: pen.properties.waterers.items,
+    watererSizes: pen.properties.waterers.items.properties.sizes,
     weather,
     hotSpell: weather.properties.hotSpell,
     frost: weather.properties.frost,

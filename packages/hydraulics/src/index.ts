@@ -26,6 +26,7 @@ export {
   type PlanRoof,
   type PlanRun,
   type PlanSource,
+  type PlanWaterer,
 } from "./document/plan-schema.js";
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 // Rain: records, and whether a roof and a vessel will do.
@@ -134,6 +135,7 @@ export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
 export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
+export { buildYard, type YardBuilding } from "./model/build-yard.js";
 export * from "./model/flock.js";
 export {
   type BatchIntake,
@@ -153,12 +155,14 @@ export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } fro
 export { type CountedFitting, listFittings } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
 export { flockWithMishap, withMishap } from "./model/with-mishap.js";
+export { FACING, HOLE_WAYS, type HoleWay, type LooseWaterer, type Yard, type YardPen } from "./model/yard.js";
 // The formulas, each on its own.
 export * from "./physics/air.js";
 export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";
 export * from "./physics/darcy-weisbach.js";
 export * from "./physics/draining.js";
 export * from "./physics/drips.js";
+export * from "./physics/evaporation.js";
 export * from "./physics/fittings.js";
 export * from "./physics/hazen-williams.js";
 export {
@@ -170,6 +174,10 @@ export {
 } from "./physics/measured-drinker.js";
 export * from "./physics/multi-outlet.js";
 export * from "./physics/orifice.js";
+export * from "./physics/swung-bell.js";
+export * from "./physics/tilted-fount.js";
+export * from "./physics/tilted-pan.js";
+export * from "./physics/trapped-air.js";
 export * from "./physics/vent.js";
 export * from "./physics/vessel.js";
 export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
@@ -314,7 +322,15 @@ export { type Allowance, allAllowances } from "./tables/allowances.js";
 export { type HangPoint, hangPointsOf } from "./tables/bird-heights.js";
 // Tables.
 export { allBirds, type BirdKind, birdById, type IntakePoint } from "./tables/birds.js";
-export { findBird, findDrinker, findFitting, findPipe, findRoof, findVessel } from "./tables/by-name.js";
+export {
+  findBird,
+  findDrinker,
+  findFitting,
+  findPipe,
+  findRoof,
+  findVessel,
+  findWaterer,
+} from "./tables/by-name.js";
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
 export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
@@ -322,6 +338,7 @@ export { allRoofs, type RoofKind, roofById } from "./tables/roofs.js";
 export { sourceByKey } from "./tables/sources.js";
 export { type SpilledShare, spilledShareOf } from "./tables/spilled-share.js";
 export { allVessels, type VesselKind, vesselById } from "./tables/vessels.js";
+export { allWaterers, type WatererKind, watererById } from "./tables/waterers.js";
 // Days and quantities as people type them.
 export { dateOf, dayNumber, readClock, readDay, writeClock, writeDay } from "./units/day.js";
 export {

@@ -14,7 +14,7 @@ import {
   run,
   shelfEntry,
 } from "./run-schema.js";
-import { atLeast, atMost, date, describe, longText, name, optional, quantity, text } from "./schema-parts.js";
+import { atMost, date, describe, longText, name, optional, quantity, text } from "./schema-parts.js";
 import { source } from "./source-schema.js";
 
 /**
