@@ -10,6 +10,7 @@ import type { Question } from "./questions/question.js";
 import { RAIN_QUESTIONS } from "./questions/rain.js";
 import { VESSEL_QUESTIONS } from "./questions/vessels.js";
 import { WATER_QUESTIONS } from "./questions/water.js";
+import { WEATHER_QUESTIONS } from "./questions/weather.js";
 
 /** What can be put to the library. Each answers with the library's own functions and no formula of the case's. */
 export const QUESTIONS: Readonly<Record<string, Question>> = {
@@ -22,6 +23,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...BIRD_QUESTIONS,
   ...LINE_QUESTIONS,
   ...RAIN_QUESTIONS,
+  ...WEATHER_QUESTIONS,
 };
 
 /** One printed figure beside the computed one, both in the printed unit. */
