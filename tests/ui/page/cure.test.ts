@@ -32,8 +32,6 @@ const LONG_FEED = JSON.stringify({
   prices: { stand: 3 },
 });
 
-const room = (page: Page, name: string) =>
-  page.getByRole("navigation", { name: "Rooms of this plan" }).getByRole("button", { name, exact: true });
 const higher = (page: Page) =>
   page.locator("headfall-cure article.cure").filter({ hasText: "Another height of the stand" });
 
@@ -46,7 +44,7 @@ test("on a phone a line that starves is cured by the page's worker with one pres
       await page.getByText("Alder Bank, as built").first().waitFor();
       await line.open("long-feed.json", LONG_FEED);
       await page.getByText("Alder Bank, long feed").first().waitFor();
-      await room(page, "Cure").click();
+      await line.enter("Cure");
       await page.getByRole("button", { name: "What would make it work?" }).click();
       await higher(page).waitFor({ timeout: 40_000 });
       expect(page.workers().length).toBeGreaterThan(0);
@@ -56,13 +54,13 @@ test("on a phone a line that starves is cured by the page's worker with one pres
       );
       await higher(page).getByRole("button", { name: "Do it" }).click();
       await page.getByText("Done: another height of the stand.").waitFor();
-      await room(page, "Line").click();
+      await line.enter("Line");
       await expect.poll(() => line.counts()).toContain("24 good");
-      await room(page, "Birds").click();
+      await line.enter("Birds");
       await page.getByRole("button", { name: "Undo: another height of the stand" }).click();
-      await room(page, "Line").click();
+      await line.enter("Line");
       await expect.poll(() => line.counts()).toContain("starve");
-      await room(page, "Cure").click();
+      await line.enter("Cure");
       await page.getByRole("button", { name: "Choose from your plans" }).click();
       await page.locator("headfall-cure").getByLabel("Alder Bank, as built").check();
       await page.locator("headfall-cure table.beside").waitFor({ timeout: 20_000 });

@@ -7,9 +7,6 @@ import { LinePage } from "./line-page.js";
 const MEAT_BIRDS = readFileSync("docs/examples/alder-bank-meat-birds.json", "utf8");
 const PHONE = { width: 360, height: 740 };
 
-const room = (page: Page, name: string) =>
-  page.getByRole("navigation", { name: "Rooms of this plan" }).getByRole("button", { name, exact: true });
-
 /** The page with meat birds on it, in the room of the day. */
 const duringDay = (
   visit: (page: Page, line: LinePage) => Promise<void>,
@@ -20,7 +17,7 @@ const duringDay = (
     await line.settled();
     await line.open("meat-birds.json", MEAT_BIRDS);
     await page.getByText("cord line").first().waitFor();
-    await room(page, "Day").click();
+    await line.enter("Day");
     await page.locator("headfall-day svg.marks").waitFor();
     await visit(page, line);
   }, options);
@@ -28,16 +25,16 @@ const duringDay = (
 const now = (page: Page) => page.locator("headfall-day .clock").textContent();
 
 test("the day is run by the page's worker and played when asked, and stands still once its watcher goes elsewhere", async () => {
-  await duringDay(async (page) => {
+  await duringDay(async (page, line) => {
     expect(page.workers().length).toBeGreaterThan(0);
     const before = await now(page);
     await page.waitForTimeout(300);
     expect(await now(page)).toBe(before);
     await page.getByRole("button", { name: "Play" }).click();
     await expect.poll(() => now(page)).not.toBe(before);
-    await room(page, "Line").click();
+    await line.enter("Line");
     await page.waitForTimeout(100);
-    await room(page, "Day").click();
+    await line.enter("Day");
     await page.getByRole("button", { name: "Play" }).waitFor();
   });
 });

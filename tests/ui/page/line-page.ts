@@ -21,6 +21,21 @@ export class LinePage {
       .trim();
   }
 
+  /** The button of a room in the bar; on a phone it can be pressed once the list is open. */
+  room(name: string) {
+    return this.page
+      .getByRole("navigation", { name: "Rooms of this plan" })
+      .locator("#room-list")
+      .getByRole("button", { name: new RegExp(`^${name}\\b`), includeHidden: true });
+  }
+
+  /** Goes to a room as a keeper would: on a phone by the list. */
+  async enter(name: string): Promise<void> {
+    const which = this.page.locator(".rooms .which");
+    if (await which.isVisible()) await which.click();
+    await this.room(name).click();
+  }
+
   slider(name: string) {
     return this.page.getByRole("slider", { name: `${name}, slider` });
   }

@@ -14,16 +14,13 @@ const inRoom = (
   visitPage(async ({ page }) => {
     const line = new LinePage(page);
     await line.settled();
-    await enter(page, name);
+    await enter(line, name);
     await visit(page, line);
   }, options);
 
-async function enter(page: Page, name: "Mishaps" | "Trouble"): Promise<void> {
-  await page
-    .getByRole("navigation", { name: "Rooms of this plan" })
-    .getByRole("button", { name, exact: true })
-    .click();
-  await page.locator(`headfall-${name.toLowerCase()} h2`).waitFor();
+async function enter(line: LinePage, name: "Mishaps" | "Trouble"): Promise<void> {
+  await line.enter(name);
+  await line.page.locator(`headfall-${name.toLowerCase()} h2`).waitFor();
 }
 
 const shown = async (page: Page, tag: string) =>
@@ -93,8 +90,8 @@ test("a barrel found empty one morning: the look that is asked for is taken and 
       expect(await tooSmall(page, "headfall-trouble")).toEqual([]);
       expect(await line.accessibilityFaults()).toEqual([]);
       // It is no part of the plan, and still there on coming back.
-      await enter(page, "Mishaps");
-      await enter(page, "Trouble");
+      await enter(line, "Mishaps");
+      await enter(line, "Trouble");
       expect(await shown(page, "headfall-trouble")).toContain("hen line 7 dripping");
       await page.emulateMedia({ media: "print" });
       expect(await page.getByRole("button", { name: "Clear all" }).isVisible()).toBe(false);

@@ -7,9 +7,6 @@ import { LinePage } from "./line-page.js";
 const COOP = readFileSync("docs/examples/alder-bank-rain-on-the-coop.json", "utf8");
 const PHONE = { width: 360, height: 740 };
 
-const room = (page: Page, name: string) =>
-  page.getByRole("navigation", { name: "Rooms of this plan" }).getByRole("button", { name, exact: true });
-
 /** The page with a drum under a coop roof on it, in the room of the rain. */
 const inRain = (visit: (page: Page, line: LinePage) => Promise<void>, options: BrowserContextOptions = {}) =>
   visitPage(async ({ page }) => {
@@ -17,7 +14,7 @@ const inRain = (visit: (page: Page, line: LinePage) => Promise<void>, options: B
     await line.settled();
     await line.open("coop.json", COOP);
     await page.getByText("drum").first().waitFor();
-    await room(page, "Rain").click();
+    await line.enter("Rain");
     await page.locator("headfall-rain h2").waitFor();
     await visit(page, line);
   }, options);

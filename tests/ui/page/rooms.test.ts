@@ -2,13 +2,14 @@ import { readFileSync } from "node:fs";
 import { deflateRawSync } from "node:zlib";
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
+import { ROOMS } from "../../../packages/ui/src/app/room-list.js";
 import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 
 const MEAT_BIRDS = readFileSync("docs/examples/alder-bank-meat-birds.json", "utf8");
 
 const rooms = (page: Page) => page.getByRole("navigation", { name: "Rooms of this plan" });
-const room = (page: Page, name: string) => rooms(page).getByRole("button", { name, exact: true });
+const room = (page: Page, name: string) => new LinePage(page).room(name);
 
 /** The page with meat birds on it, in their room. */
 async function amongBirds(page: Page): Promise<LinePage> {
@@ -16,38 +17,66 @@ async function amongBirds(page: Page): Promise<LinePage> {
   await line.settled();
   await line.open("meat-birds.json", MEAT_BIRDS);
   await page.getByText("cord line").first().waitFor();
-  await room(page, "Birds").click();
+  await line.enter("Birds");
   await page.locator("headfall-birds .answer").waitFor();
   await page.locator("headfall-birds .drunk").waitFor({ state: "attached" });
   return line;
 }
 
-for (const [width, rows] of [
-  [360, 2],
-  [1280, 1],
-] as const) {
-  test(`the eight rooms stand in ${rows} ${rows === 1 ? "row" : "rows"} with nothing cut off or scrolled sideways, ${width} px wide`, async () => {
-    await visitPage(
-      async ({ page }) => {
-        await amongBirds(page);
-        const buttons = await rooms(page)
-          .getByRole("button")
-          .evaluateAll((all) =>
-            all.map((button) => ({
-              top: button.getBoundingClientRect().top,
-              height: button.getBoundingClientRect().height,
-              isCut: button.scrollWidth > button.clientWidth,
-            })),
-          );
-        expect(buttons.length).toBe(8);
-        expect(new Set(buttons.map(({ top }) => top)).size).toBe(rows);
+const ROOMS_IN_ORDER = ROOMS.map(({ label }) => label);
+
+test("where the window is wide the rooms stand in one row, and in no less than that nothing is cut off", async () => {
+  await visitPage(
+    async ({ page }) => {
+      await amongBirds(page);
+      for (const [width, most] of [
+        [1280, 1],
+        [720, 2],
+      ] as const) {
+        await page.setViewportSize({ width, height: 800 });
+        const buttons = await placesOfButtons(page);
+        expect(buttons.length).toBe(ROOMS_IN_ORDER.length + 1);
+        expect(new Set(buttons.map(({ top }) => top)).size).toBeLessThanOrEqual(most);
         expect(buttons.filter(({ height, isCut }) => height < 44 || isCut)).toEqual([]);
         expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(width);
-      },
-      { viewport: { width, height: 800 } },
-    );
-  });
-}
+      }
+    },
+    { viewport: { width: 1280, height: 800 } },
+  );
+});
+
+test("on a phone one button says which room it is and opens the others, each with a word on it", async () => {
+  await visitPage(
+    async ({ page }) => {
+      const line = await amongBirds(page);
+      const which = page.locator(".rooms .which");
+      expect(await which.textContent()).toContain("Birds");
+      expect(await line.room("Day").isVisible()).toBe(false);
+      await which.press("Enter");
+      const buttons = await placesOfButtons(page);
+      expect(buttons.length).toBe(ROOMS_IN_ORDER.length + 1);
+      expect(buttons.filter(({ height, isCut }) => height < 44 || isCut)).toEqual([]);
+      expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
+      expect(await line.accessibilityFaults()).toEqual([]);
+      await page.keyboard.press("Escape");
+      expect(await line.room("Day").isVisible()).toBe(false);
+      await line.enter("Day");
+      await page.locator("headfall-day").waitFor();
+      expect(await which.textContent()).toContain("Day");
+      expect(await which.evaluate((button) => button === document.activeElement)).toBe(true);
+    },
+    { viewport: { width: 360, height: 800 } },
+  );
+});
+
+const placesOfButtons = (page: Page) =>
+  page.locator("#room-list button").evaluateAll((all) =>
+    all.map((button) => ({
+      top: button.getBoundingClientRect().top,
+      height: button.getBoundingClientRect().height,
+      isCut: button.scrollWidth > button.clientWidth,
+    })),
+  );
 
 test("the room one is in says so, and the line waits hidden until one comes back by keyboard", async () => {
   await visitPage(async ({ page }) => {
@@ -78,7 +107,7 @@ test("what is said of the birds changes the verdicts of the line, and is undone 
     await room(page, "Birds").focus();
     await page.keyboard.press("Control+z");
     await expect.poll(() => count.inputValue()).toBe("40");
-    await room(page, "Line").click();
+    await line.enter("Line");
     await line.settled();
     expect(await line.counts()).toContain("6 good");
   });
@@ -124,7 +153,7 @@ test("on a plan of today's date, birds that hatched are as old as they are today
     const { day: _, ...undated } = JSON.parse(MEAT_BIRDS) as { day: string };
     await line.open("undated.json", JSON.stringify(undated));
     await page.getByText("cord line").first().waitFor();
-    await room(page, "Birds").click();
+    await line.enter("Birds");
     const today = await page.evaluate(() => {
       const now = new Date();
       return new Date(now.getTime() - now.getTimezoneOffset() * 60_000).toISOString().slice(0, 10);
@@ -136,20 +165,20 @@ test("on a plan of today's date, birds that hatched are as old as they are today
 test("the page comes back to its room when it is loaded again, and the browser's buttons go from room to room", async () => {
   await visitPage(async ({ page }) => {
     const line = await amongBirds(page);
-    const current = () => rooms(page).locator("[aria-current]").textContent();
+    const current = () => rooms(page).locator("[aria-current] .name").textContent();
     await page.getByText("Saved", { exact: true }).waitFor();
     await page.reload();
     await line.settled();
     await page.locator("headfall-birds .answer").waitFor();
     expect(new URL(page.url()).hash).toBe("#birds");
-    await room(page, "Day").click();
+    await line.enter("Day");
     await page.locator("headfall-day .answer").waitFor();
     await page.goBack();
     await page.locator("headfall-birds .answer").waitFor();
     expect(await current()).toBe("Birds");
     await page.goForward();
     await page.locator("headfall-day .answer").waitFor();
-    await room(page, "Line").click();
+    await line.enter("Line");
     await page.locator("headfall-line .counts").waitFor();
     expect(new URL(page.url()).hash).toBe("");
     await page.goBack();

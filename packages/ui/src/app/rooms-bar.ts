@@ -41,5 +41,5 @@ const roomButton = (
   { name, label, words }: { readonly name: Chosen; readonly label: string; readonly words: string },
   { chosen, goTo }: RoomsBar,
 ) => html`<button
-  aria-label=${label} title=${words} aria-current=${name === chosen ? "page" : nothing} @click=${() => goTo(name)}
-><span>${label}</span><span class="words">${words}</span></button>`;
+  title=${words} aria-current=${name === chosen ? "page" : nothing} @click=${() => goTo(name)}
+><span class="name">${label}</span> <span class="words">${words}</span></button>`;
