@@ -175,6 +175,35 @@ function spilledModule() {
   );
 }
 
+/** Frost materials: degrees are left out where the material has no such limit. */
+function frostMaterialsModule() {
+  const degrees = (row, column, name) => (row[column] === "" ? {} : { [name]: Number(row[column]) });
+  const rows = loadTable("frost-materials").rows.map((row) => ({
+    id: row.id,
+    name: row.name,
+    pipes: words(row.pipes),
+    ...degrees(row, "brittle_below_c", "brittleBelow"),
+    ...degrees(row, "softens_above_c", "softensAbove"),
+    bursts: row.bursts === "yes",
+    note: row.note,
+    citation: citationOf(row),
+  }));
+  return weatherModuleOf("frost-materials", "FrostMaterial", rows, "frostMaterials");
+}
+
+function coloursModule() {
+  const columns = "id name absorptance absorptance_low absorptance_high".split(" ");
+  const table = loadTable("colours");
+  const rows = table.rows.map((row) => objectOf(table, row, columns));
+  return weatherModuleOf("colours", "SunColour", rows, "sunColours");
+}
+
+/** Types of the tables of weather stand apart from those that come with the page's first load. */
+const weatherModuleOf = (table, type, rows, name) =>
+  moduleOf(`${table}.csv`, type, rows)
+    .replace("./row-types.js", "./weather-types.js")
+    .replace(`const ${table}`, `const ${name}`);
+
 /** What each way of working is measured by; a blank in one of these is an error. */
 const watererColumns = {
   vacuum: "lip rim_mm jar_mm hole_mm holes pool_mm lip_over_hole_mm reservoir_l",
@@ -386,6 +415,8 @@ export function compileTables() {
     ["bird-heights.generated.ts", birdHeightsModule()],
     ["birds.generated.ts", birdsModule()],
     ["allowances.generated.ts", allowancesModule()],
+    ["colours.generated.ts", coloursModule()],
+    ["frost-materials.generated.ts", frostMaterialsModule()],
     ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
     ["waterer-names.generated.ts", watererNamesModule()],
