@@ -14,20 +14,23 @@ import {
 import type { CureLines } from "./cure-lines.js";
 import type { Asks, DemandForest } from "./demand-forest.js";
 
+/** By law and node, what runs and what is lost at least in the segment above it, in any plan of the space that works. */
+export interface LeastDrawn {
+  /** [m3/s] */
+  readonly flow: readonly Float64Array[];
+  /** [m] */
+  readonly lost: readonly Float64Array[];
+}
+
 /**
  * The most head that can stand at each node in any plan of the space, by law [m above datum]: that of the source, less
- * what is lost on the way at least. In each segment that is the loss of whichever of its sizes loses least, at the
- * flow that runs when every run below has such a size too. What asks more at a node need not be carried on to the
- * source to be found too much.
+ * what is lost on the way at least. What asks more at a node need not be carried on to the source to be found too much.
  */
 export function mostHeads(
-  forest: DemandForest,
-  lines: CureLines,
-  losses: (run: number, option: number) => LossOf,
+  { topology }: DemandForest,
   asks: Asks,
+  { lost }: LeastDrawn,
 ): readonly Float64Array[] {
-  const { topology } = forest;
-  const lost = leastLosses(forest, lines, losses, asks);
   return lost.map((loss) => {
     const head = new Float64Array(topology.nodeCount).fill(asks.most);
     for (let i = topology.rootCount; i < topology.nodeCount; i += 1)
@@ -36,15 +39,18 @@ export function mostHeads(
   });
 }
 
-/** By law and node, what is lost at least in the segment above it [m]. */
-function leastLosses(
+/**
+ * In each segment the loss of whichever of its sizes loses least, at the flow that runs when every run below has such
+ * a size too.
+ */
+export function leastDrawn(
   { line, topology }: DemandForest,
   lines: CureLines,
   losses: (run: number, option: number) => LossOf,
   asks: Asks,
-): Float64Array[] {
+): LeastDrawn {
   const lawsOf = lines.space.runs.map(({ options }, run) => options.map((_, option) => losses(run, option)));
-  const lost = FRICTION_LAWS.map(() => new Float64Array(topology.nodeCount));
+  const [flows, lost] = [0, 1].map(() => FRICTION_LAWS.map(() => new Float64Array(topology.nodeCount)));
   const askedAt: Asked[] = Array.from({ length: topology.nodeCount }, () => NOTHING_ASKED);
   for (let i = topology.nodeCount - 1; i >= topology.rootCount; i -= 1) {
     const s = topology.segment[i];
@@ -62,8 +68,9 @@ function leastLosses(
       asked[at + NEED] += loss;
       asked[at + PROBE] += loss;
       lost[law][i] = loss;
+      flows[law][i] = flow;
     }
     askedAt[topology.parent[i]] = askedByBoth(askedAt[topology.parent[i]], asked);
   }
-  return lost;
+  return { flow: flows, lost };
 }

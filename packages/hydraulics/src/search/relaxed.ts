@@ -2,14 +2,8 @@ import { addCosts, type CompareCosts, type Cost } from "./cost.js";
 import type { CureLines } from "./cure-lines.js";
 import type { CureSpace, Picks } from "./cure-space.js";
 import { type DemandForest, SLACK } from "./demand-forest.js";
-import {
-  createFrontFinder,
-  type Domains,
-  type FrontFinder,
-  type Label,
-  readTaken,
-  type Thinning,
-} from "./fronts.js";
+import { createFrontFinder, type Domains, type FrontFinder, type Keeping } from "./fronts.js";
+import { type Label, readTaken } from "./labels.js";
 
 /** The cheapest that some part of a space could possibly cost, and the plan that is the first to look at for it. */
 export interface Bound {
@@ -64,10 +58,10 @@ export function boundByDemand(
   forest: DemandForest,
   lines: CureLines,
   compare: CompareCosts,
-  thinning?: Thinning,
+  keeping?: Keeping,
 ): (domains: Domains, below?: Cost, spare?: number) => Bound | undefined {
   const { runs, sources, spent } = lines.space;
-  const fronts = createFrontFinder(forest, lines, compare, thinning);
+  const fronts = createFrontFinder(forest, lines, compare, keeping);
   return (domains, below, spare = 0) => {
     if (forest.isCutOff) return undefined;
     const picks = domains.map((domain) => domain[0]);
