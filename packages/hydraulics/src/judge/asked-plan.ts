@@ -11,15 +11,21 @@ import type { Refill } from "../simulate/drawdown.js";
 import { readClock } from "../units/day.js";
 import { type JudgedLine, judgeLine } from "./judge-line.js";
 import { manLine } from "./man-line.js";
+import type { WeighedLine } from "./weigh-line.js";
 
-/** A plan read for questions of time: its line judged with its birds at it, and how each source is filled. */
-export interface AskedPlan {
+/** A plan read for questions of time: its line weighed with its birds at it, and how each source is filled. */
+export interface WeighedPlan {
   readonly plan: Plan;
-  readonly judged: JudgedLine;
+  readonly judged: WeighedLine;
   readonly flock: Flock;
   /** By source. */
   readonly refills: readonly Refill[];
   readonly fullVolumes: readonly number[];
+}
+
+/** The same with the line judged in full. */
+export interface AskedPlan extends WeighedPlan {
+  readonly judged: JudgedLine;
 }
 
 export type AskingPlan =

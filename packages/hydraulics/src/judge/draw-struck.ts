@@ -5,8 +5,8 @@ import { type Drawdown, drawDown } from "../simulate/drawdown.js";
 import type { DrawnPool } from "../simulate/drawn-pool.js";
 import { DRIP } from "./asked-plan.js";
 import { poolsOf } from "./give-out.js";
-import type { JudgedLine } from "./judge-line.js";
 import type { Struck } from "./strike.js";
+import type { WeighedLine } from "./weigh-line.js";
 
 /** Where a run of time begins: how full, when, for how long. */
 export interface Beginning {
@@ -104,7 +104,7 @@ function joined(before: Drawdown | undefined, after: Drawdown): Drawdown {
 }
 
 /** Drinkers that nothing can come to, or that let nothing through. */
-export function cutOff({ line, solved }: JudgedLine): ReadonlySet<number> {
+export function cutOff({ line, solved }: WeighedLine): ReadonlySet<number> {
   const { reached } = solved.darcyWeisbach.lowestBusiest.idle;
   const failed = new Set<number>();
   line.drinkers.point.forEach((point, d) => {

@@ -110,33 +110,94 @@ function drips(situation: JudgingCase, weighing: Weighing, d: number): boolean {
   return weighing.idleFull > holdsUpTo || (weighing.idleOnSeal > 0 && weighing.idleOnSeal < sealsFrom);
 }
 
+/** A judgement without its reason. */
+export interface Weighed {
+  readonly verdict: VerdictName;
+  readonly margin: number;
+  readonly of: "supply" | "fullSeal" | "lowSeal";
+}
+
 /**
  * Every judgement on one drinker with one law, worst first: whether it gives enough when the water is lowest and the
  * birds are busiest, and whether it holds when the water is highest and nobody drinks. The first is its verdict.
  */
 export function judgeDrinker(situation: JudgingCase, d: number): Judgement[] {
   const weighing = weighDrinker(situation, d);
-  const judgements = [judgeSupply(situation, weighing, d), ...judgeSeal(situation, weighing, d)];
-  const rank = (judgement: Judgement) => VERDICTS.indexOf(judgement.verdict);
-  return judgements.sort((a, b) => rank(b) - rank(a) || a.margin - b.margin);
+  return troublesOf(situation, weighing, d).map((weighed) => withReason(situation, weighing, weighed, d));
+}
+
+/** The same without the reasons. */
+export const weighTroubles = (situation: JudgingCase, d: number): Weighed[] =>
+  troublesOf(situation, weighDrinker(situation, d), d);
+
+function troublesOf(situation: JudgingCase, weighing: Weighing, d: number): Weighed[] {
+  const isSolved = situation.lowestBusiest.solution.outcome === "solved";
+  const supply: Weighed = {
+    verdict: supplyVerdict(weighing, isSolved),
+    margin: weighing.head - weighing.headNeeded,
+    of: "supply",
+  };
+  const rank = ({ verdict }: Weighed) => VERDICTS.indexOf(verdict);
+  return [supply, ...troublesOfSeal(situation, weighing, d)].sort(
+    (a, b) => rank(b) - rank(a) || a.margin - b.margin,
+  );
+}
+
+/**
+ * Drips when the head with nobody drinking and the vessel full is more than the drinker holds, or at the lowest level
+ * too small to press its seal shut.
+ */
+function troublesOfSeal(situation: JudgingCase, weighing: Weighing, d: number): Weighed[] {
+  const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
+  const { idleFull, idleOnSeal } = weighing;
+  if (!drips(situation, weighing, d)) return [];
+  const troubles: Weighed[] = [];
+  if (idleFull > holdsUpTo) troubles.push({ verdict: "drips", margin: holdsUpTo - idleFull, of: "fullSeal" });
+  if (idleOnSeal > 0 && idleOnSeal < sealsFrom)
+    troubles.push({ verdict: "drips", margin: idleOnSeal - sealsFrom, of: "lowSeal" });
+  return troubles;
+}
+
+function withReason(
+  situation: JudgingCase,
+  weighing: Weighing,
+  { verdict, margin, of }: Weighed,
+  d: number,
+): Judgement {
+  const { line, friction } = situation;
+  const { holdsUpTo, sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
+  if (of === "supply")
+    return {
+      verdict,
+      margin,
+      moment: "lowestBusiest",
+      friction,
+      because: reasonOfSupply(situation, weighing, verdict, d),
+    };
+  if (of === "fullSeal")
+    return {
+      verdict,
+      margin,
+      moment: "fullIdle",
+      friction,
+      because: { code: "idleHeadTooHigh", head: weighing.idleFull, holdsUpTo },
+    };
+  return {
+    verdict,
+    margin,
+    moment: "lowestBusiest",
+    friction,
+    because: { code: "idleHeadTooLow", head: weighing.idleOnSeal, sealsFrom },
+  };
 }
 
 /** Dry, starves or good, by what reaches the drinker while worked at the lowest usable level. */
-function judgeSupply(situation: JudgingCase, weighing: Weighing, d: number): Judgement {
-  const { line, friction, lowestBusiest, moments } = situation;
-  const { outcome } = lowestBusiest.solution;
-  const verdict = supplyVerdict(weighing, outcome === "solved");
+function reasonOfSupply(situation: JudgingCase, weighing: Weighing, verdict: VerdictName, d: number): Reason {
+  const { line, lowestBusiest, moments } = situation;
   const reading = readDrinker(line, lowestBusiest, moments, "lowestBusiest", d);
-  return {
-    verdict,
-    margin: weighing.head - weighing.headNeeded,
-    moment: "lowestBusiest",
-    friction,
-    because:
-      verdict === "dry"
-        ? reasonDry(situation, weighing, reading, d)
-        : reasonOfFlow(situation, weighing, reading, d),
-  };
+  return verdict === "dry"
+    ? reasonDry(situation, weighing, reading, d)
+    : reasonOfFlow(situation, weighing, reading, d);
 }
 
 function reasonOfFlow(
@@ -187,35 +248,4 @@ function reasonDry(situation: JudgingCase, weighing: Weighing, reading: DrinkerR
 function humpName(line: Line, filling: Filling, point: number): string {
   const hump = filling.hump[point];
   return hump >= 0 ? line.points.id[hump] : "a hump on the way";
-}
-
-/**
- * Drips when the head with nobody drinking and the vessel full is more than the drinker holds, or at the lowest level
- * too small to press its seal shut.
- */
-function judgeSeal(situation: JudgingCase, weighing: Weighing, d: number): Judgement[] {
-  const { line, friction } = situation;
-  const { holdsUpTo, sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
-  const { idleFull, idleOnSeal } = weighing;
-  if (!drips(situation, weighing, d)) return [];
-  const judgements: Judgement[] = [];
-  if (idleFull > holdsUpTo) {
-    judgements.push({
-      verdict: "drips",
-      margin: holdsUpTo - idleFull,
-      moment: "fullIdle",
-      friction,
-      because: { code: "idleHeadTooHigh", head: idleFull, holdsUpTo },
-    });
-  }
-  if (idleOnSeal > 0 && idleOnSeal < sealsFrom) {
-    judgements.push({
-      verdict: "drips",
-      margin: idleOnSeal - sealsFrom,
-      moment: "lowestBusiest",
-      friction,
-      because: { code: "idleHeadTooLow", head: idleOnSeal, sealsFrom },
-    });
-  }
-  return judgements;
 }

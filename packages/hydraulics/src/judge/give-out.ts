@@ -8,10 +8,10 @@ import type { DrawnPool, Refill } from "../simulate/drawdown.js";
 import { wantOfPen } from "../simulate/pen-want.js";
 import { topOf } from "../simulate/pool.js";
 import { type Store, storeOf } from "../simulate/store.js";
-import { prepareLine } from "../solve/prepare-line.js";
+import { type PreparedLine, prepareLine, startAfresh } from "../solve/prepare-line.js";
 import { reachState } from "../solve/solve-line.js";
-import type { JudgedLine } from "./judge-line.js";
 import { outletsOf, type SolvedLeak, solveLeak } from "./pool-leaks.js";
+import type { WeighedLine } from "./weigh-line.js";
 
 /** What is drawn on besides the birds, and how each source is filled again. */
 export interface Supply {
@@ -31,11 +31,12 @@ export interface Supply {
  * The sources of a line as pools, each with the heights at which its drinkers give out. A header tank stands for the
  * pool that fills it: its own water is not counted, which is the cautious side.
  */
-export function poolsOf(judged: JudgedLine, flock: Flock, supply: Supply): DrawnPool[] {
+export function poolsOf(judged: WeighedLine, flock: Flock, supply: Supply): DrawnPool[] {
   const { line } = judged;
   const reach = sourcesOfDrinkers(line);
   const { leaking } = supply;
   const root = rootsOf(line, leaking === undefined ? reach : [...reach, ...sourcesOfLeaks(leaking)]);
+  const prepared = prepareLine(leaking ?? line, "darcyWeisbach");
   const members = new Map<number, number[]>();
   line.sources.forEach((source, i) => {
     if (source.feed !== undefined) return;
@@ -45,23 +46,25 @@ export function poolsOf(judged: JudgedLine, flock: Flock, supply: Supply): Drawn
     const stores = sources.map((i) => storeOf(line, line.sources[i]));
     const drinkers = reach.flatMap((from, d) => (from.some((i) => root[i] === rootIndex) ? [d] : []));
     const served = drinkers.filter((d) => !supply.failed.has(d));
+    const servedHere = new Set(served);
     const start = sources.map((i) => supply.start[i]);
     const joined = line.sources.flatMap((_, i) => (root[i] === rootIndex ? [i] : []));
-    const leak = leaking === undefined ? undefined : solveLeak(leaking, { stores, start }, joined);
+    const leak =
+      leaking === undefined ? undefined : solveLeak(startAfresh(prepared), { stores, start }, joined);
     const bare: DrawnPool = {
       stores,
       start,
       ...(leak === undefined ? {} : { leak }),
       refills: sources.map((i) => supply.refills[i]),
       drips: supply.dripRate * drinkers.filter((d) => dripsWhenFull(judged, d)).length,
-      pens: flock.pens.flatMap((pen, p) => shareOf(pen.drinkers, served, supply.failed, p)),
+      pens: flock.pens.flatMap((pen, p) => shareOf(pen.drinkers, servedHere, supply.failed, p)),
       dryBelow: served.map((drinker) => ({
         drinker,
         surface: dryWith(leak, dryBelow(judged, reach, drinker), { judged, reach, drinker, start, stores }),
       })),
       shortBelow: [],
     };
-    return { ...bare, shortBelow: pensShortBelow(leaking ?? line, flock, bare, new Set(served)) };
+    return { ...bare, shortBelow: pensShortBelow(prepared, flock, bare, servedHere) };
   });
 }
 
@@ -123,18 +126,18 @@ function rootsOf(line: Line, reach: readonly (readonly number[])[]): number[] {
   return root.map((_, i) => rootOf(i));
 }
 
-const dripsWhenFull = ({ drinkers }: JudgedLine, d: number): boolean =>
+const dripsWhenFull = ({ drinkers }: WeighedLine, d: number): boolean =>
   drinkers[d].verdict === "drips" || drinkers[d].also.some(({ verdict }) => verdict === "drips");
 
 /** The part of a pen's drinkers that hang on these: birds go to those that work. */
 function shareOf(
   drinkers: readonly number[],
-  served: readonly number[],
+  served: ReadonlySet<number>,
   failed: ReadonlySet<number>,
   pen: number,
 ): { pen: number; share: number }[] {
   const working = drinkers.filter((d) => !failed.has(d));
-  const here = working.filter((d) => served.includes(d)).length;
+  const here = working.filter((d) => served.has(d)).length;
   return here === 0 ? [] : [{ pen, share: here / working.length }];
 }
 
@@ -142,7 +145,7 @@ function shareOf(
  * The surface at which nothing comes from a drinker any more [m above datum]: its valve with its opening head and the
  * air left in the way, the highest place on the way, or the valve that fills its header tank.
  */
-function dryBelow(judged: JudgedLine, reach: readonly (readonly number[])[], d: number): number {
+function dryBelow(judged: WeighedLine, reach: readonly (readonly number[])[], d: number): number {
   const { line, solved, filling } = judged;
   const { drinkers } = line;
   const point = drinkers.point[d];
@@ -158,7 +161,7 @@ function dryWith(
   leak: SolvedLeak | undefined,
   still: number,
   at: {
-    readonly judged: JudgedLine;
+    readonly judged: WeighedLine;
     readonly reach: readonly (readonly number[])[];
     readonly drinker: number;
     readonly start: readonly number[];
@@ -179,15 +182,15 @@ function dryWith(
  * By pen the surface below which its drinkers, all worked at once, pass less than the birds drink in their busiest
  * hour: from there on some bird goes without. At the latest when the last of them is dry.
  */
-function pensShortBelow(line: Line, flock: Flock, pool: DrawnPool, served: ReadonlySet<number>) {
+function pensShortBelow(prepared: PreparedLine, flock: Flock, pool: DrawnPool, served: ReadonlySet<number>) {
   const top = topOf(pool);
   const bottom = Math.min(...pool.stores.map((store: Store) => store.bottom));
   return pool.pens.flatMap(({ pen: p, share }) => {
     const pen = flock.pens[p];
-    const want = wantOfPen(line, pen, flock.weather);
+    const want = wantOfPen(prepared.line, pen, flock.weather);
     if (want.birds === 0) return [];
     const mine = pen.drinkers.filter((d) => served.has(d));
-    const capacity = capacityBySurface(line, pool, mine);
+    const capacity = capacityBySurface(startAfresh(prepared), pool, mine);
     const spare = (surface: number) => {
       const { demand, capacity: most } = crowdLoad(want.batches, capacity(surface));
       return most - share * demand;
@@ -202,16 +205,17 @@ function pensShortBelow(line: Line, flock: Flock, pool: DrawnPool, served: Reado
 
 /** The surface at which the last of a pen's drinkers on this pool gives out. */
 function lowestDry(pool: DrawnPool, served: ReadonlySet<number>, drinkers: readonly number[]): number {
+  const mine = new Set(drinkers);
   return pool.dryBelow.reduce(
     (least, { drinker, surface }) =>
-      served.has(drinker) && drinkers.includes(drinker) ? Math.min(least, surface) : least,
+      served.has(drinker) && mine.has(drinker) ? Math.min(least, surface) : least,
     Number.POSITIVE_INFINITY,
   );
 }
 
 /** What the drinkers of a pen pass with all of them worked, as the pool's surface stands. */
-function capacityBySurface(line: Line, pool: DrawnPool, mine: readonly number[]) {
-  const prepared = prepareLine(line, "darcyWeisbach");
+function capacityBySurface(prepared: PreparedLine, pool: DrawnPool, mine: readonly number[]) {
+  const { line } = prepared;
   const atWork = new Uint8Array(line.drinkers.count);
   for (const d of mine) atWork[d] = 1;
   return (surface: number): DrinkerPlace[] => {

@@ -71,7 +71,10 @@ function judgeAll(
 }
 
 /** The cautious one of two judgements: the worse verdict, or at the same verdict the smaller margin. */
-function isWorse(a: Judgement, b: Judgement): boolean {
+export function isWorse(
+  a: Pick<Judgement, "verdict" | "margin">,
+  b: Pick<Judgement, "verdict" | "margin">,
+): boolean {
   const [rankA, rankB] = [VERDICTS.indexOf(a.verdict), VERDICTS.indexOf(b.verdict)];
   return rankA > rankB || (rankA === rankB && a.margin < b.margin);
 }

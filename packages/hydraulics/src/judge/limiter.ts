@@ -1,7 +1,7 @@
 import type { Line } from "../model/line.js";
 import { DISCHARGE_COEFFICIENT } from "../physics/orifice.js";
 import { VERDICTS } from "./check-result.js";
-import { type JudgedLine, judgeLine } from "./judge-line.js";
+import { type WeighedLine, weighLine } from "./weigh-line.js";
 
 /** Steps in which holes are bored [m]. */
 const STEP = 0.0005;
@@ -10,7 +10,7 @@ const STEP = 0.0005;
 export interface Limiter {
   readonly run: number;
   readonly hole: number;
-  readonly judged: JudgedLine;
+  readonly judged: WeighedLine;
 }
 
 /**
@@ -22,13 +22,13 @@ export interface Limiter {
  * @returns undefined where every hole smaller than the bore does harm
  * @source unwin-1911, article Hydraulics, seen
  */
-export function findLimiter(judged: JudgedLine, run: number): Limiter | undefined {
+export function findLimiter(judged: WeighedLine, run: number): Limiter | undefined {
   const { line } = judged;
   const bore = line.runs[run].bore;
   const most = Math.ceil(bore / STEP) - 1;
   const at = (steps: number): Limiter => {
     const hole = steps * STEP;
-    return { run, hole, judged: judgeLine(withDisc(line, run, hole)) };
+    return { run, hole, judged: weighLine(withDisc(line, run, hole)) };
   };
   let large = most < 1 ? undefined : at(most);
   if (large === undefined || isWorse(judged, large.judged)) return undefined;
@@ -56,8 +56,8 @@ export function withDisc(line: Line, run: number, hole: number): Line {
   return { ...line, segments: { ...line.segments, kInfinity } };
 }
 
-function isWorse(before: JudgedLine, after: JudgedLine): boolean {
-  const rank = (one: JudgedLine, d: number) => VERDICTS.indexOf(one.drinkers[d].verdict);
+function isWorse(before: WeighedLine, after: WeighedLine): boolean {
+  const rank = (one: WeighedLine, d: number) => VERDICTS.indexOf(one.drinkers[d].verdict);
   return (
     before.drinkers.some((_, d) => rank(after, d) > rank(before, d)) ||
     before.line.sources.some((_, i) => keepsUp(before, i) && !keepsUp(after, i))
@@ -65,7 +65,7 @@ function isWorse(before: JudgedLine, after: JudgedLine): boolean {
 }
 
 /** Whether the float valve of a header tank lets in what its drinkers take at the busiest. */
-function keepsUp({ solved }: JudgedLine, source: number): boolean {
+function keepsUp({ solved }: WeighedLine, source: number): boolean {
   const { feedFlow, sourceFlow } = solved.darcyWeisbach.lowestBusiest.solution;
   return feedFlow[source] >= sourceFlow[source];
 }

@@ -3,7 +3,7 @@ import { volumeAtLevel } from "../physics/vessel.js";
 import { type Drawdown, drawDown } from "../simulate/drawdown.js";
 import type { DrawnPool, Refill } from "../simulate/drawn-pool.js";
 import { storeOf } from "../simulate/store.js";
-import type { AskedPlan } from "./asked-plan.js";
+import type { WeighedPlan } from "./asked-plan.js";
 import { cutOff, type MishapRun } from "./draw-struck.js";
 import type { Balance, MishapEnd } from "./mishap-result.js";
 import type { Struck } from "./strike.js";
@@ -74,7 +74,7 @@ export function balanceOf({ balance, lost }: Drawdown): Balance {
 
 /** What a night loses and how far each level falls by morning, from full at dusk and with nothing filled. */
 export function nightOf(
-  asked: AskedPlan,
+  asked: WeighedPlan,
   { still, flock }: Struck,
   pools: readonly DrawnPool[],
 ): { lost: number; falls: readonly number[] } {

@@ -4,10 +4,9 @@ import type { Line } from "../model/line.js";
 import type { Mishap } from "../model/mishap.js";
 import { withMishap } from "../model/with-mishap.js";
 import { storeOf } from "../simulate/store.js";
-import { type AskedPlan, askPlan, MORNING } from "./asked-plan.js";
+import { askPlan, MORNING, type WeighedPlan } from "./asked-plan.js";
 import { runDown } from "./draw-struck.js";
 import { DAILY, GUARD_KINDS, type Guard, type GuardResult, TIME_TO_MEND } from "./guard.js";
-import { judgeLine } from "./judge-line.js";
 import { findLimiter, type Limiter } from "./limiter.js";
 import { endsOf } from "./mishap-ends.js";
 import type { MishapEnd, MishapResult } from "./mishap-result.js";
@@ -15,6 +14,7 @@ import { isLeaky, withoutLeaks } from "./pool-leaks.js";
 import { runMishap, soonestHarm } from "./run-mishap.js";
 import { withSecondBarrel } from "./second-barrel.js";
 import { strike } from "./strike.js";
+import { weighLine } from "./weigh-line.js";
 
 const HOUR = 3600;
 /** Water a float rides on, and a fall that it can tell [m]; common practice, no source. */
@@ -22,14 +22,14 @@ const FLOAT_NEEDS = 0.03;
 
 /** What guards are tried on: a plan, what becomes of it if nothing happens, and limiters found so far. */
 export interface Guarding {
-  readonly asked: AskedPlan;
+  readonly asked: WeighedPlan;
   readonly day: string | undefined;
   readonly nothing: MishapEnd;
   readonly limiters: Map<number, Limiter | undefined>;
-  readonly doubled: Map<number, AskedPlan>;
+  readonly doubled: Map<number, WeighedPlan>;
 }
 
-export const guardingOf = (asked: AskedPlan, day: string | undefined, nothing: MishapEnd): Guarding => ({
+export const guardingOf = (asked: WeighedPlan, day: string | undefined, nothing: MishapEnd): Guarding => ({
   asked,
   day,
   nothing,
@@ -123,7 +123,7 @@ function look({ asked }: Guarding, result: MishapResult): GuardResult | undefine
   };
 }
 
-const fromFull = (asked: AskedPlan, lasts: number) => ({ start: asked.fullVolumes, from: MORNING, lasts });
+const fromFull = (asked: WeighedPlan, lasts: number) => ({ start: asked.fullVolumes, from: MORNING, lasts });
 
 /** Another opening keeps the air coming: the mishap changes nothing. */
 function secondVent({ nothing }: Guarding, result: MishapResult): GuardResult | undefined {
@@ -145,7 +145,7 @@ function taps(guarding: Guarding, result: MishapResult): GuardResult[] {
     const shut = withMishap(first.leaking ?? first.still.line, { kind: "runBlocked", run });
     const after = {
       ...first,
-      still: judgeLine(withoutLeaks(shut)),
+      still: weighLine(withoutLeaks(shut)),
       leaking: isLeaky(shut) ? shut : undefined,
     };
     const from = MORNING + within;

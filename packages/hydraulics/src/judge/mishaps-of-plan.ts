@@ -4,7 +4,7 @@ import type { Flock } from "../model/flock.js";
 import type { Line } from "../model/line.js";
 import type { Mishap, MishapKind } from "../model/mishap.js";
 import { mishapsOf } from "../model/mishaps-of.js";
-import { type AskedPlan, askPlan, MORNING } from "./asked-plan.js";
+import { askPlan, MORNING, type WeighedPlan } from "./asked-plan.js";
 import { runDown } from "./draw-struck.js";
 import type { GuardResult } from "./guard.js";
 import { endsOf } from "./mishap-ends.js";
@@ -157,7 +157,7 @@ export function compareHarm(a: MishapResult, b: MishapResult): number {
   );
 }
 
-function runNothing(asked: AskedPlan): MishapEnd {
+function runNothing(asked: WeighedPlan): MishapEnd {
   const struck = strike(asked, undefined);
   const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
   return endsOf(struck, run, MORNING);

@@ -3,7 +3,7 @@ import { STUCK } from "../model/line.js";
 import { findRoot } from "../numerics/root.js";
 import type { PoolLeak } from "../simulate/drawn-pool.js";
 import { type Pool, topOf } from "../simulate/pool.js";
-import { type PreparedLine, prepareLine } from "../solve/prepare-line.js";
+import type { PreparedLine } from "../solve/prepare-line.js";
 import { reachState } from "../solve/solve-line.js";
 
 /** What pours out of a pool with nobody drinking, and what that takes from the head at each drinker. */
@@ -46,11 +46,15 @@ export function withoutLeaks(line: Line): Line {
  * The leak of a pool, solved with nobody drinking at heights from where it ends to the top. What leaks from a header
  * tank comes through its float valve, and no faster than that lets it in.
  *
- * @param members  the sources of the pool by index, header tanks among them
+ * @param prepared  of the line with what pours out of it
+ * @param members   the sources of the pool by index, header tanks among them
  * @returns undefined where nothing leaks of this pool even when it is full
  */
-export function solveLeak(line: Line, pool: Pool, members: readonly number[]): SolvedLeak | undefined {
-  const prepared = prepareLine(line, "darcyWeisbach");
+export function solveLeak(
+  prepared: PreparedLine,
+  pool: Pool,
+  members: readonly number[],
+): SolvedLeak | undefined {
   const solveAt = (surface: number) => leakAtSurface(prepared, pool, members, surface);
   const top = topOf(pool);
   const bottom = Math.min(...pool.stores.map((store) => store.bottom));
@@ -58,7 +62,7 @@ export function solveLeak(line: Line, pool: Pool, members: readonly number[]): S
   if (full.flow <= 0) return undefined;
   const endsAt = Math.max(
     bottom,
-    endOf((surface) => solveAt(surface).flow, lowestOutlet(line), top),
+    endOf((surface) => solveAt(surface).flow, lowestOutlet(prepared.line), top),
   );
   const span = Math.sqrt(Math.max(0, top - endsAt));
   const solved = Array.from({ length: HEIGHTS + 1 }, (_, k) =>

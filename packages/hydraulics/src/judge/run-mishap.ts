@@ -1,23 +1,23 @@
 import type { Mishap } from "../model/mishap.js";
-import { type AskedPlan, DRIP, MORNING } from "./asked-plan.js";
+import { DRIP, MORNING, type WeighedPlan } from "./asked-plan.js";
 import { runDown } from "./draw-struck.js";
-import type { JudgedLine } from "./judge-line.js";
 import { balanceOf, endsOf, nightOf } from "./mishap-ends.js";
 import type { MishapEnd, MishapResult } from "./mishap-result.js";
 import { type Struck, strike } from "./strike.js";
+import type { WeighedLine } from "./weigh-line.js";
 
 /** Until a bird goes without, or half of the drinkers where there are none [s]; endless where it never comes to that. */
 export const soonestHarm = ({ firstWithout, halfDry, hasBirds }: MishapEnd): number =>
   (hasBirds ? firstWithout?.after : halfDry) ?? Number.MAX_VALUE;
 
 /** One mishap, run from everything full until nothing is left or as far as it is followed. */
-export function runMishap(asked: AskedPlan, mishap: Mishap): MishapResult {
+export function runMishap(asked: WeighedPlan, mishap: Mishap): MishapResult {
   const struck = strike(asked, mishap);
   return { mishap, ...resultOf(asked, struck) };
 }
 
 /** What comes of a plan that was struck; with a guard it may be another plan than was asked. */
-export function resultOf(asked: AskedPlan, struck: Struck): Omit<MishapResult, "mishap"> {
+export function resultOf(asked: WeighedPlan, struck: Struck): Omit<MishapResult, "mishap"> {
   const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
   const changed = changedDrinkers(asked.judged, struck.judged);
   const leakRate = run.pools.reduce((sum, { leak, stores }) => {
@@ -38,11 +38,11 @@ export function resultOf(asked: AskedPlan, struck: Struck): Omit<MishapResult, "
 }
 
 /** Drinkers that fare worse than in the plan. */
-function changedDrinkers(before: JudgedLine, after: JudgedLine) {
+function changedDrinkers(before: WeighedLine, after: WeighedLine) {
   const dry: number[] = [];
   const starve: number[] = [];
   const drip: number[] = [];
-  const drips = ({ verdict, also }: JudgedLine["drinkers"][number]) =>
+  const drips = ({ verdict, also }: WeighedLine["drinkers"][number]) =>
     verdict === "drips" || also.some((one) => one.verdict === "drips");
   before.drinkers.forEach((was, d) => {
     const is = after.drinkers[d];

@@ -1,16 +1,16 @@
 import { type VesselShape, volumeAtLevel } from "../physics/vessel.js";
-import type { AskedPlan } from "./asked-plan.js";
-import { judgeLine } from "./judge-line.js";
+import type { WeighedPlan } from "./asked-plan.js";
+import { weighLine } from "./weigh-line.js";
 
 /** The plan with a vessel like one of its own joined to it: as high, twice as much at each height. */
-export function withSecondBarrel(asked: AskedPlan, index: number): AskedPlan {
+export function withSecondBarrel(asked: WeighedPlan, index: number): WeighedPlan {
   const { line } = asked.judged;
   const sources = line.sources.map((source, i) =>
     i === index ? { ...source, shape: twice(source.shape) } : source,
   );
   return {
     ...asked,
-    judged: judgeLine({ ...line, sources }),
+    judged: weighLine({ ...line, sources }),
     fullVolumes: sources.map(({ shape, levels }) => volumeAtLevel(shape, levels.full)),
   };
 }

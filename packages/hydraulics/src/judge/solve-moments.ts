@@ -2,7 +2,7 @@ import { flowOfDrinker } from "../model/drinker-flow.js";
 import type { Line } from "../model/line.js";
 import { MOMENTS, type MomentName, type Moments } from "../model/moment.js";
 import { headTakenByOneMore } from "../solve/one-more.js";
-import { type PreparedLine, prepareLine } from "../solve/prepare-line.js";
+import { type PreparedLine, prepareBoth } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import { reachState, solveLine } from "../solve/solve-line.js";
 
@@ -28,14 +28,12 @@ export type SolvedMoments = Readonly<Record<FrictionLaw, Readonly<Record<MomentN
 
 /** Solves a line for its four moments with both friction laws, each from the last one's state. */
 export function solveMoments(line: Line, moments: Moments): SolvedMoments {
+  const prepared = prepareBoth(line);
   return Object.fromEntries(
-    FRICTION_LAWS.map((friction) => {
-      const prepared = prepareLine(line, friction);
-      return [
-        friction,
-        Object.fromEntries(MOMENTS.map((name) => [name, solveMoment(prepared, moments, name)])),
-      ];
-    }),
+    FRICTION_LAWS.map((friction) => [
+      friction,
+      Object.fromEntries(MOMENTS.map((name) => [name, solveMoment(prepared[friction], moments, name)])),
+    ]),
   ) as unknown as SolvedMoments;
 }
 
@@ -47,6 +45,23 @@ function solveMoment(prepared: PreparedLine, moments: Moments, name: MomentName)
   return { solution, idle, oneMore: costOfOneMore(prepared, moments.named[name].atWork, solution) };
 }
 
+/** What verdicts hang on: no ordinary moment, and what one more drinker takes only at its need. */
+export type WeighedMoments = Readonly<
+  Record<FrictionLaw, Readonly<Record<"fullIdle" | "lowestBusiest", SolvedMoment>> & { busy: LineSolution }>
+>;
+
+/** Solves only the moments that verdicts hang on, in the same order and so to the same digit. */
+export function solveForVerdicts(line: Line, moments: Moments): WeighedMoments {
+  const weigh = (prepared: PreparedLine) => {
+    const fullIdle = sampleMoment(prepared, moments, "fullIdle", solveLine);
+    reachState(prepared, moments.idle.fullBusiest);
+    const busy = solveLine(prepared, moments.named.fullBusiest);
+    return { fullIdle, busy, lowestBusiest: sampleMoment(prepared, moments, "lowestBusiest", solveLine) };
+  };
+  const { hazenWilliams, darcyWeisbach } = prepareBoth(line);
+  return { hazenWilliams: weigh(hazenWilliams), darcyWeisbach: weigh(darcyWeisbach) };
+}
+
 /**
  * The same for one of many samples: states as the solver leaves them, which are tested by the loop itself but not
  * checked again from scratch, and only what a verdict needs.
@@ -55,12 +70,13 @@ export function sampleMoment(
   prepared: PreparedLine,
   moments: Moments,
   name: "fullIdle" | "lowestBusiest",
+  solve: typeof reachState = reachState,
 ): SolvedMoment {
-  const idle = reachState(prepared, moments.idle[name]);
+  const idle = solve(prepared, moments.idle[name]);
   const { count, need, point } = prepared.line.drinkers;
   if (name === "fullIdle") return { solution: idle, idle, oneMore: nothingTaken(0) };
   const { atWork } = moments.named[name];
-  const solution = reachState(prepared, moments.named[name]);
+  const solution = solve(prepared, moments.named[name]);
   const atNeed = new Float64Array(count);
   const byNeed = new Map<number, Float64Array>();
   for (let d = 0; d < count; d += 1) {

@@ -3,10 +3,10 @@ import type { Line } from "../model/line.js";
 import type { Mishap } from "../model/mishap.js";
 import { flockWithMishap, withMishap } from "../model/with-mishap.js";
 import type { Refill } from "../simulate/drawn-pool.js";
-import { type AskedPlan, MORNING } from "./asked-plan.js";
-import { type JudgedLine, judgeLine } from "./judge-line.js";
+import { MORNING, type WeighedPlan } from "./asked-plan.js";
 import { manLine } from "./man-line.js";
 import { isLeaky, withoutLeaks } from "./pool-leaks.js";
+import { type WeighedLine, weighLine } from "./weigh-line.js";
 
 const DAY = 86_400;
 /** How far a mishap is followed when nobody looks [s]. */
@@ -17,8 +17,8 @@ export interface Struck {
   readonly mishap: Mishap | undefined;
   readonly flock: Flock;
   /** Verdicts are those of the line as it pours. */
-  readonly judged: JudgedLine;
-  readonly still: JudgedLine;
+  readonly judged: WeighedLine;
+  readonly still: WeighedLine;
   /** Set where it pours. */
   readonly leaking: Line | undefined;
   readonly refills: readonly Refill[];
@@ -27,18 +27,18 @@ export interface Struck {
 }
 
 /** Makes a mishap happen to a plan; without one, the plan as nobody looks after it. */
-export function strike(asked: AskedPlan, mishap: Mishap | undefined): Struck {
+export function strike(asked: WeighedPlan, mishap: Mishap | undefined): Struck {
   const { plan, judged } = asked;
   const flock = mishap === undefined ? asked.flock : flockWithMishap(asked.flock, mishap);
   const isOtherFlock = flock !== asked.flock && flock.pens.length > 0;
   const base = isOtherFlock ? manLine(plan, judged.line, flock).line : judged.line;
   const line = mishap === undefined ? base : withMishap(base, mishap);
   const dry = withoutLeaks(line);
-  const still = isSameAs(line, mishap, judged, isOtherFlock) ? judged : judgeLine(dry);
+  const still = isSameAs(line, mishap, judged, isOtherFlock) ? judged : weighLine(dry);
   return {
     mishap,
     flock,
-    judged: isLeaky(line) ? judgeLine(line) : still,
+    judged: isLeaky(line) ? weighLine(line) : still,
     still,
     leaking: isLeaky(line) ? line : undefined,
     refills: asked.refills.map((refill, i) => refillAfter(refill, i, mishap)),
@@ -50,7 +50,7 @@ export function strike(asked: AskedPlan, mishap: Mishap | undefined): Struck {
 function isSameAs(
   line: Line,
   mishap: Mishap | undefined,
-  judged: JudgedLine,
+  judged: WeighedLine,
   isOtherFlock: boolean,
 ): boolean {
   if (isOtherFlock) return false;
@@ -72,7 +72,7 @@ function refillAfter(refill: Refill, source: number, mishap: Mishap | undefined)
 }
 
 /** Up to the round after the one that was missed; all other mishaps are followed equally far. */
-function lastsUntil({ refills }: AskedPlan, mishap: Mishap | undefined): number {
+function lastsUntil({ refills }: WeighedPlan, mishap: Mishap | undefined): number {
   if (mishap?.kind !== "refillMissed") return FOLLOWED;
   const refill = refills[mishap.source];
   return refill.kind === "byHand" ? refill.first + refill.every - MORNING : FOLLOWED;

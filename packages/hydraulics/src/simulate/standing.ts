@@ -19,11 +19,18 @@ export interface Standing {
   places: readonly number[];
   leak: LeakPieces | undefined;
   drawn: number;
-  readonly gone: Set<string>;
+  /** By mark: drawn since it was last filled when it has come down to it [m³]. */
+  at: Float64Array;
+  /** Marks as they are come to. */
+  order: readonly number[];
+  /** By mark: 1 where it has happened. */
+  readonly gone: Uint8Array;
+  /** Places in the order: all before `next` have happened or cannot, none from `end` on has happened. */
+  next: number;
+  end: number;
 }
 
 interface Mark {
-  readonly key: string;
   /** Undefined: when all is given. */
   readonly surface: number | undefined;
   /** By store: what is left in it then [m³]. Looked for once, since a sealed vessel makes that dear. */
@@ -32,10 +39,11 @@ interface Mark {
 }
 
 export function standingOf(pool: DrawnPool, index: number): Standing {
+  const marks = marksOf(pool, index);
   const one: Standing = {
     pool,
     index,
-    marks: marksOf(pool, index),
+    marks,
     start: [],
     tops: [],
     all: 0,
@@ -43,7 +51,11 @@ export function standingOf(pool: DrawnPool, index: number): Standing {
     places: [],
     leak: undefined,
     drawn: 0,
-    gone: new Set(),
+    at: new Float64Array(marks.length),
+    order: [],
+    gone: new Uint8Array(marks.length),
+    next: 0,
+    end: marks.length,
   };
   fillTo(one, pool.start);
   return one;
@@ -62,6 +74,11 @@ export function fillTo(one: Standing, start: readonly number[]): void {
   one.all = one.birdsAll;
   one.drawn = 0;
   if (one.pool.leak !== undefined) openLeak(one, one.pool.leak);
+  const at = Float64Array.from(one.marks, (mark) => drawnAtMark(one, mark));
+  one.at = at;
+  one.order = Array.from(at.keys()).sort((a, b) => at[a] - at[b] || a - b);
+  one.next = 0;
+  one.end = at.length;
   forget(one);
 }
 
@@ -87,13 +104,18 @@ export function crossBetween(
   { before, rate, from }: { readonly before: number; readonly rate: number; readonly from: number },
   events: DrawdownEvent[],
 ): void {
-  for (const mark of one.marks) {
-    const { key, surface, event } = mark;
-    if (one.gone.has(key)) continue;
-    const at = drawnAtMark(one, mark);
-    if (one.drawn < at - 1e-15 || (surface !== undefined && at <= 0)) continue;
-    one.gone.add(key);
-    events.push({ ...event, time: rate > 0 ? from + Math.max(0, at - before) / rate : from });
+  const { marks, at, order, gone } = one;
+  const crossed: number[] = [];
+  while (one.next < order.length && !(one.drawn < at[order[one.next]] - 1e-15)) {
+    const k = order[one.next++];
+    const isNeverAbove = marks[k].surface !== undefined && at[k] <= 0;
+    if (gone[k] === 0 && !isNeverAbove) crossed.push(k);
+  }
+  one.end = Math.max(one.end, one.next);
+  for (const k of crossed.sort((a, b) => a - b)) {
+    gone[k] = 1;
+    const time = rate > 0 ? from + Math.max(0, at[k] - before) / rate : from;
+    events.push({ ...marks[k].event, time });
   }
 }
 
@@ -101,42 +123,59 @@ export function crossBetween(
 export function noteCrossings(standing: readonly Standing[], time: number, events: DrawdownEvent[]): void {
   for (const one of standing) {
     const top = surfaceAfter(poolNow(one), 0);
-    for (const { key, surface, event } of one.marks) {
-      if (surface === undefined ? one.all > 0 : top > surface) continue;
-      one.gone.add(key);
+    one.marks.forEach(({ surface, event }, k) => {
+      if (surface === undefined ? one.all > 0 : top > surface) return;
+      one.gone[k] = 1;
+      one.end = one.marks.length;
       events.push({ ...event, time });
-    }
+    });
   }
 }
 
 /** Marks that water stands above again may be passed again. */
 export function forget(one: Standing): void {
-  for (const mark of one.marks)
-    if (one.gone.has(mark.key) && one.drawn < drawnAtMark(one, mark)) one.gone.delete(mark.key);
+  const { at, order, gone, drawn } = one;
+  const [first, end] = [firstBeyond(one), one.end];
+  for (let i = first; i < end; i += 1) if (drawn < at[order[i]]) gone[order[i]] = 0;
+  one.end = first;
+  one.next = Math.min(one.next, first);
+}
+
+/** The first place in the order that is not come to yet. */
+function firstBeyond({ at, order, drawn }: Standing): number {
+  let [low, high] = [0, order.length];
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if (drawn < at[order[middle]]) high = middle;
+    else low = middle + 1;
+  }
+  return low;
 }
 
 function marksOf(pool: DrawnPool, index: number): Mark[] {
-  const leftAt = (surface: number) =>
-    pool.stores.map((store) => Math.max(store.dead, store.volumeAt(surface)));
-  const mark = (key: string, surface: number | undefined, event: DrawdownEvent): Mark => ({
-    key,
+  const known = new Map<number, readonly number[]>();
+  const leftAt = (surface: number) => {
+    const left =
+      known.get(surface) ?? pool.stores.map((store) => Math.max(store.dead, store.volumeAt(surface)));
+    known.set(surface, left);
+    return left;
+  };
+  const mark = (surface: number | undefined, event: DrawdownEvent): Mark => ({
     surface,
     left: surface === undefined ? [] : leftAt(surface),
     event,
   });
   return [
-    ...pool.dryBelow.map(({ drinker, surface }) =>
-      mark(`d${drinker}`, surface, { time: 0, kind: "drinkerDry", drinker }),
-    ),
+    ...pool.dryBelow.map(({ drinker, surface }) => mark(surface, { time: 0, kind: "drinkerDry", drinker })),
     ...pool.pens.map(({ pen }) =>
       // At the latest when nothing is left.
-      mark(`p${pen}`, pool.shortBelow.find((one) => one.pen === pen)?.surface, {
+      mark(pool.shortBelow.find((one) => one.pen === pen)?.surface, {
         time: 0,
         kind: "penShort",
         pen,
         pool: index,
       }),
     ),
-    mark("empty", undefined, { time: 0, kind: "empty", pool: index }),
+    mark(undefined, { time: 0, kind: "empty", pool: index }),
   ];
 }

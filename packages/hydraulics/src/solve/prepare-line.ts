@@ -66,6 +66,32 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
   };
 }
 
+/** A line made ready for both friction laws; it is numbered once. */
+export function prepareBoth(line: Line): Readonly<Record<FrictionLaw, PreparedLine>> {
+  const hazenWilliams = prepareLine(line, "hazenWilliams");
+  const { whole, current } = hazenWilliams;
+  const network = buildNetwork(whole, current.network.topology, "darcyWeisbach");
+  const other: Zoning = { set: [], network, work: createWorkspace(network) };
+  const darcyWeisbach: PreparedLine = {
+    ...hazenWilliams,
+    friction: "darcyWeisbach",
+    zonings: new Map([["", other]]),
+    current: other,
+  };
+  return { hazenWilliams, darcyWeisbach };
+}
+
+/**
+ * Forgets what was solved with a prepared line: the next answer is that of a fresh one, to the last digit.
+ *
+ * @param prepared  from `prepareLine` or `prepareBoth`
+ */
+export function startAfresh(prepared: PreparedLine): PreparedLine {
+  for (const { work } of prepared.zonings.values()) work.warm = false;
+  prepared.current = prepared.zonings.get("") ?? prepared.current;
+  return prepared;
+}
+
 /**
  * The same line with other figures (heights, bores, laws) but the same points, pipes and taps: keeps the numbering
  * and starts from the last solution.
