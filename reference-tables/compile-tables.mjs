@@ -8,7 +8,7 @@ import { fileURLToPath } from "node:url";
 import { loadSources, loadTable } from "./load-tables.mjs";
 
 /** SI value of one of a unit. Exact by definition. */
-const SI = { mm: 1e-3, m: 1, kg: 1, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, d: 1, 1: 1 };
+const SI = { mm: 1e-3, m: 1, kg: 1, kPa: 1000, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, d: 1, 1: 1 };
 
 const camel = (column) => column.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
 
@@ -163,6 +163,40 @@ function roofsModule() {
       seen,
     ]);
   return moduleOf("roofs.csv", "RoofRow", rows);
+}
+
+/** What building a line asks of tables: soils, threads, holes, lengths sold. Blanks become 0. */
+function buildingModule() {
+  const rowsOf = (name, columns) => {
+    const table = loadTable(name);
+    return table.rows.map((row) => ({
+      ...Object.fromEntries(
+        columns.split(" ").map((column) => {
+          const { unit } = table.about.columns[column];
+          return [field(column, unit), row[column] === "" && unit !== "text" ? 0 : cellOf(table, row, column)];
+        }),
+      ),
+      citation: citationOf(row),
+    }));
+  };
+  const listOf = (name, type, rows) => [
+    `export const ${name}: readonly ${type}[] = [`,
+    ...rows.map((row) => `  ${JSON.stringify(row)},`),
+    "];",
+  ];
+  return [
+    "// Made from reference-tables/soils, threads, holes and stock-lengths.csv by reference-tables/compile-tables.mjs. Edit the tables, not this file.",
+    'import type { Hole, Soil, StockLength, Thread } from "./building-types.js";',
+    "",
+    ...listOf("soils", "Soil", rowsOf("soils", "id name pressure_kpa")),
+    "",
+    ...listOf("threads", "Thread", rowsOf("threads", "id kind size name major_mm per_inch hole_mm tap_mm")),
+    "",
+    ...listOf("holes", "Hole", rowsOf("holes", "id part name thread hole_mm hole_low_mm hole_high_mm")),
+    "",
+    ...listOf("stockLengths", "StockLength", rowsOf("stock-lengths", "id family form length_mm")),
+    "",
+  ].join("\n");
 }
 
 function spilledModule() {
@@ -374,7 +408,18 @@ function tableModule(name, type, make) {
 
 const compiled = ["pipes", "fittings", "drinkers", "vessels", "waterers"];
 /** Compiled whole: no row of theirs is chosen among others. */
-const compiledWhole = ["bird-height", "bird-intake", "birds", "drinker-allowance", "roofs", "spilled-share"];
+const compiledWhole = [
+  "bird-height",
+  "bird-intake",
+  "birds",
+  "drinker-allowance",
+  "holes",
+  "roofs",
+  "soils",
+  "spilled-share",
+  "stock-lengths",
+  "threads",
+];
 
 /** Keys after `@source` in the library: the sources of its formulas. */
 function keysOfFormulas() {
@@ -419,6 +464,7 @@ export function compileTables() {
     ["frost-materials.generated.ts", frostMaterialsModule()],
     ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
+    ["building.generated.ts", buildingModule()],
     ["waterer-names.generated.ts", watererNamesModule()],
     ["waterers.generated.ts", watererModule()],
     ["sources.generated.ts", sourcesModule()],

@@ -1,6 +1,7 @@
 import type { Figures, PublishedCase } from "./case-file.js";
 import { type Figure, Givens, inUnit, splitFigure } from "./figures.js";
 import { BIRD_QUESTIONS } from "./questions/birds.js";
+import { BUILDING_QUESTIONS } from "./questions/building.js";
 import { FITTING_QUESTIONS } from "./questions/fittings.js";
 import { FRICTION_QUESTIONS } from "./questions/friction.js";
 import { LEAST_COST_QUESTIONS } from "./questions/least-cost.js";
@@ -24,6 +25,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...LINE_QUESTIONS,
   ...RAIN_QUESTIONS,
   ...WEATHER_QUESTIONS,
+  ...BUILDING_QUESTIONS,
 };
 
 /** One printed figure beside the computed one, both in the printed unit. */

@@ -18,7 +18,13 @@ const BOOK_UNITS = {
   viscosity: { "m2/s": 1, "ft2/s": FOOT ** 2 },
   viscosityDynamic: { "Pa s": 1, cP: 1e-3, "uPa s": 1e-6, "lb/ft/s": POUND / FOOT },
   density: { "kg/m3": 1, "lb/ft3": POUND / FOOT ** 3 },
-  pressure: { Pa: 1, kPa: 1e3, bar: 1e5, psi: (POUND * 9.80665) / 0.0254 ** 2 },
+  pressure: {
+    Pa: 1,
+    kPa: 1e3,
+    bar: 1e5,
+    psi: (POUND * 9.80665) / 0.0254 ** 2,
+    psf: (POUND * 9.80665) / FOOT ** 2,
+  },
   surfaceTension: { "mN/m": 1e-3 },
   mass: { kg: 1, lb: POUND },
 } as const satisfies Record<string, Record<string, number>>;

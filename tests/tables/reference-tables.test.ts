@@ -9,7 +9,7 @@ import {
 import { checkRows, inches } from "../../reference-tables/table-rules.mjs";
 
 /** "by row" is for a table that measures many things: its column `unit` says which. */
-const UNITS = ["text", "1", "by row", "mm", "m", "kg", "L", "mL", "mL/min", "d", "h", "C", "%"];
+const UNITS = ["text", "1", "by row", "mm", "m", "kg", "L", "mL", "mL/min", "kPa", "d", "h", "C", "%"];
 const UNIT_WORDS: Readonly<Record<string, string>> = { "mL/min": "ml_min", "%": "percent" };
 const sources = loadSources();
 const tables = tableNames.map(loadTable);
