@@ -1,5 +1,4 @@
 import { factorSymmetric, solveSymmetric } from "../numerics/symmetric-solve.js";
-import { FLOOR_FLOW } from "./laws/pipe-laws.js";
 import type { Demand, Network } from "./network.js";
 import type { Workspace } from "./workspace.js";
 
@@ -8,8 +7,11 @@ import type { Workspace } from "./workspace.js";
  * treble a flow, the slope of the chord to the flow that the gap would drive is taken: with h = r Q^m and Q small that
  * is slope/m (gap / (Q slope/m))^((m-1)/m). It shapes the step only; near the solution tangents are taken again.
  */
-function liftOutOfCorner(slope: number, flow: number, gap: number): number {
-  const size = Math.max(Math.abs(flow), FLOOR_FLOW);
+function liftOutOfCorner(
+  slope: number,
+  { flow, floor, gap }: { readonly flow: number; readonly floor: number; readonly gap: number },
+): number {
+  const size = Math.max(Math.abs(flow), floor);
   const reach = Math.abs(gap) / (size * slope);
   return reach <= 3 ? slope : (slope / 1.852) * (1.852 * reach) ** 0.46;
 }
@@ -45,7 +47,8 @@ export function solveLoopHeads(network: Network, demand: Demand, work: Workspace
   let entry = 0;
   const addEdge = (e: number, from: number, to: number) => {
     const gap = head[from] - head[to] - loss[e];
-    if (network.pipes.hasCorner) slope[e] = liftOutOfCorner(slope[e], flow[e], gap);
+    if (network.pipes.hasCorner)
+      slope[e] = liftOutOfCorner(slope[e], { flow: flow[e], floor: network.pipes.floorFlow[e], gap });
     const g = 1 / slope[e];
     const more = g * gap;
     diagonal[from] += g;

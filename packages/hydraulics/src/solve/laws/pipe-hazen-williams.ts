@@ -1,6 +1,6 @@
 import type { Line } from "../../model/line.js";
 import type { Topology } from "../topology.js";
-import { FLOOR_FLOW, fittingLaws, type PipeKernel, type PipeLaws } from "./pipe-laws.js";
+import { fittingLaws, floorFlowOf, type PipeKernel, type PipeLaws } from "./pipe-laws.js";
 
 const FLOW_EXPONENT = 1.852;
 
@@ -15,7 +15,8 @@ export function buildHazenWilliamsLaws(line: Line, topology: Topology): PipeLaws
       (10.67 * segments.length[s]) /
       (segments.hazenWilliams[s] ** FLOW_EXPONENT * segments.bore[s] ** 4.8704);
     laws.resistance[e] = r;
-    laws.slopeFloor[e] += FLOW_EXPONENT * r * FLOOR_FLOW ** 0.852;
+    laws.floorFlow[e] = floorFlowOf(r, FLOW_EXPONENT);
+    laws.slopeFloor[e] += FLOW_EXPONENT * r * laws.floorFlow[e] ** 0.852;
   }
   return { ...laws, hasCorner: true, kernel: evaluateHazenWilliams };
 }

@@ -31,10 +31,23 @@ export interface PipeLaws {
   readonly relativeRoughness: Float64Array;
   /** Added to the slope (never to the loss) where the law itself may be flat: no length, or no flow [s/m2]. */
   readonly slopeFloor: Float64Array;
+  /**
+   * Hazen-Williams only: flow below which the slope is not followed any lower in choosing a step [m3/s]. The law itself
+   * is kept.
+   */
+  readonly floorFlow: Float64Array;
 }
 
-/** Flow below which Hazen-Williams' slope is not followed any lower in choosing a step [m3/s]. The law itself is kept. */
-export const FLOOR_FLOW = 1e-10;
+/**
+ * The most that a floor flow is [m3/s], and that it loses [m]. Where less were left out of the slope than counts, steps
+ * would be too short, and heads settle by the same small share each time: in a pipe as fine as a hair 1e-10 m3/s loses a
+ * metre.
+ */
+const FLOOR = { flow: 1e-10, loss: 1e-9 } as const;
+
+/** @param resistance  r in h = r Q^exponent */
+export const floorFlowOf = (resistance: number, exponent: number): number =>
+  Math.min(FLOOR.flow, (FLOOR.loss / resistance) ** (1 / exponent));
 
 /** Least slope in choosing a step [s/m2], so that a pipe of no length can be divided by. No loss is added. */
 export const SLOPE_FLOOR = 1e-4;
@@ -65,6 +78,7 @@ export function fittingLaws(line: Line, topology: Topology): Omit<PipeLaws, "ker
     laminar: zeros(),
     relativeRoughness: zeros(),
     slopeFloor: zeros().fill(SLOPE_FLOOR),
+    floorFlow: zeros(),
   };
   const { segments, water } = line;
   for (let e = 0; e < count; e += 1) {
