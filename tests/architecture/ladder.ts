@@ -99,7 +99,7 @@ function checkImports(file: SourceFile, ladder: Ladder): string[] {
 
 /** Example plans and figures lie where readers look for them; the ladder is about code. */
 function isData(path: string): boolean {
-  return /\.(json|csv)(\?raw|\?url)?$/.test(path);
+  return /\.(json|csv)(\?(plan|raw|url))?$/.test(path);
 }
 
 function mayImport(from: Place, to: Place, ladder: Ladder): boolean {

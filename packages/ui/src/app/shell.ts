@@ -1,5 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { html, nothing, render, type TemplateResult } from "lit";
+import { afterPaint } from "../line/after-paint.js";
 import type { HeadfallLine } from "../line/line-element.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
 import { StorageTrouble } from "../storage/storage-trouble.js";
@@ -41,7 +42,7 @@ export class Shell implements Page {
     // Once: from then on the line holds the plan, and says when it has become another.
     this.line.plan = this.#plan;
     this.#takeDroppedFiles();
-    addEventListener("line-checked", () => void this.withDesk(() => undefined), { once: true });
+    addEventListener("line-checked", () => afterPaint(() => this.withDesk(() => undefined)), { once: true });
   }
 
   get line(): HeadfallLine {

@@ -14,6 +14,7 @@ import { PlanChangedEvent } from "../store/plan-changed-event.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
+import { afterPaint } from "./after-paint.js";
 import { answerView, countsView } from "./answer-view.js";
 import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
 import { fieldsAround } from "./fields-around.js";
@@ -369,7 +370,7 @@ export class HeadfallLine extends LitElement {
     if (problems.length > 0) this.#announce.say(`${problems.length} problems in the plan.`);
     else if (checked !== undefined) this.#announce.say(`Verdict: ${writeCounts(checked.counts)}.`);
     this.dispatchEvent(new LineCheckedEvent(problems.length > 0 ? undefined : checked, problems));
-    void this.#loadRest();
+    if (this.#loading === undefined) afterPaint(() => this.#loadRest());
   }
 
   #loadRest(): Promise<unknown> {
