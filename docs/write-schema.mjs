@@ -80,7 +80,8 @@ function withTables(markdown) {
 
 /** Every object of the format, by the name its table is asked for with. */
 function objectsOf(plan) {
-  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, prices, doubts } = plan.properties;
+  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, prices, doubts, contacts } =
+    plan.properties;
   const object = (part, which = 0) => flat(part).filter((one) => one.type === "object")[which];
   const source = sources.items.properties;
   const run = runs.items.properties;
@@ -125,6 +126,9 @@ function objectsOf(plan) {
     shelfEntry: shelf.items,
     prices,
     doubts,
+    footing: source.footing,
+    pad: source.footing.properties.pad,
+    contact: contacts.items,
   };
 }
 
@@ -169,7 +173,11 @@ function writtenAs(value) {
   if (value.pattern !== undefined) return 'a share such as `"50 %"`';
   switch (value.type) {
     case "string":
-      if (value.maxLength === undefined) break;
+      if (value.maxLength === undefined) {
+        const { range } = describedIn(value);
+        if (range === undefined) break;
+        return range;
+      }
       return `text of 1 to ${value.maxLength} characters`;
     case "integer":
       return `a whole number from ${value.minimum} to ${value.maximum}`;

@@ -2,6 +2,7 @@ import { checkKit } from "./check-kit.js";
 import { checkPens } from "./check-pens.js";
 import { checkReadings } from "./check-readings.js";
 import { checkReadingsRise, checkSurvey } from "./check-series.js";
+import { checkShelf } from "./check-shelf.js";
 import { checkWaterers } from "./check-waterers.js";
 import { checkWeather } from "./check-weather.js";
 import { defaultRunId, defaultSourceId, endOfRun } from "./default-names.js";
@@ -26,10 +27,7 @@ export function checkReferences(document: Entry): Problem[] {
   entries(document["runs"]).forEach((run, i) => {
     checkRun(run, ["runs", i], document, places, report);
   });
-  entries(document["shelf"]).forEach((entry, i) => {
-    if (typeof entry["pipe"] === "string")
-      report(unknownName("pipe", entry["pipe"], writePath(["shelf", i, "pipe"])));
-  });
+  checkShelf(document, report);
   checkPens(document, report);
   checkWaterers(document, report);
   checkKit(document, report);

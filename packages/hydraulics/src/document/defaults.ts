@@ -56,6 +56,7 @@ export const DEFAULTS = {
   cord: { typed: "1 m", because: "from a hook overhead; common practice, no source" },
   firstFlush: { typed: "0 L", because: "no diverter is mentioned" },
   overflow: { typed: "50 mm", because: "a common overflow pipe; common practice, no source" },
+  footSide: { typed: "9 cm", because: "the end of a 4 by 4 in post, the smallest common foot" },
   carryEach: { typed: "10 L", because: "a bucket that can be carried level; common practice, no source" },
   carryClimb: { typed: "0 m", because: "level with the tap" },
   heightDoubt: { typed: "1 cm", because: "string or hose level, read with care" },

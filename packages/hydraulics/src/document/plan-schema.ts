@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { type birds, carry, pen, weather } from "./birds-schema.js";
+import { contacts, soil } from "./build-schema.js";
 import { kitEntry } from "./kit-schema.js";
 import { LIMITS } from "./limits.js";
 import { REGIONS } from "./regions.js";
@@ -98,6 +99,8 @@ export const planSchema = z.strictObject({
       "What other things cost, for cures told apart by money; pipe has its prices on the shelf.",
     ),
   ),
+  soil: optional(soil),
+  contacts: optional(contacts),
   money: optional(text(12, "Name of the money prices are in, for instance `EUR`.")),
 });
 

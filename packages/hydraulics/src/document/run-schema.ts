@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { partPrices, pieces, sold } from "./build-schema.js";
 import type { DefaultName } from "./defaults.js";
 import { LIMITS } from "./limits.js";
 import { SHARE } from "./read-share.js";
@@ -277,12 +278,14 @@ export const shelfEntry = z.strictObject({
       rule: "1 m",
     }),
   ),
+  sold: optional(sold),
+  pieces: optional(pieces),
   onHand: optional(
     quantity(
       "length",
       { min: 0, max: 10000, words: "from 0 to 10 km" },
       "How much of it lies there already, all pieces together: used before any is bought.",
-      { rule: "none" },
+      { rule: "its `pieces` together, else none" },
     ),
   ),
 });
@@ -299,6 +302,10 @@ export const prices = z.strictObject({
   headerTank: price("Price of a header tank with its float valve and stand."),
   joint: price("Price of a tee, with what joins it to the pipe."),
   bleed: price("Price of a bleed or riser vent with its fitting."),
+  plug: price("Price of a plug in place of a drinker."),
+  outlet: price("Price of a wider outlet for a vessel: bulkhead and tap."),
+  floatValve: price("Price of a float valve with a wider seat."),
+  parts: optional(partPrices),
 });
 
 export const doubts = z.strictObject({

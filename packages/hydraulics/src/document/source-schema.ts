@@ -1,5 +1,6 @@
 import * as z from "zod/mini";
 import { refill, roof } from "./birds-schema.js";
+import { footing } from "./build-schema.js";
 import { DEFAULTS } from "./defaults.js";
 import {
   atLeast,
@@ -135,6 +136,14 @@ export const source = z.strictObject({
       rule: `the outlet of a known vessel, else ${DEFAULTS.outlet.typed}`,
     }),
   ),
+  outletBore: optional(
+    quantity(
+      "length",
+      { min: 0.0005, max: 1, words: "from 0.5 mm to 1 m" },
+      "Narrowest inside diameter of the outlet: of a tap, a bulkhead or a strainer.",
+      { rule: "as wide as the pipe that starts there" },
+    ),
+  ),
   level: optional(describe(level, "Water levels above the inside bottom.")),
   vent: optional(describe(vent, "How air gets in: `open`, `sealed`, an opening, or an air tube.", "vent")),
   refill: optional(
@@ -149,6 +158,7 @@ export const source = z.strictObject({
   colour: colour("What colour the sun sees of it.", "dark, the cautious side"),
   shade,
   roof: optional(describe(roof, "A roof whose rain runs into it.")),
+  footing: optional(describe(footing, "What its stand rests on, for the load on the soil and the wind.")),
   feed: optional(
     describe(
       z.strictObject({

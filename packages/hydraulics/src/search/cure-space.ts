@@ -144,14 +144,16 @@ const boreOf = ({ pipe }: ShelfSize) => pipeById(pipe)?.bore ?? 0;
 export function shelfOf(plan: Plan): ShelfSize[] | undefined {
   if (plan.shelf === undefined || plan.shelf.length === 0) return undefined;
   const sizes = new Map<string, ShelfSize>();
-  for (const { pipe, price, per, onHand } of plan.shelf) {
+  for (const { pipe, price, per, onHand, pieces = [] } of plan.shelf) {
     const id = findPipeByName(pipe)?.id;
     if (id === undefined) continue;
     const before = sizes.get(id);
     sizes.set(id, {
       pipe: id,
       price: before?.price ?? (price === undefined ? undefined : price / siOf(per ?? "1 m")),
-      onHand: (before?.onHand ?? 0) + (onHand === undefined ? 0 : siOf(onHand)),
+      onHand:
+        (before?.onHand ?? 0) +
+        (onHand === undefined ? pieces.reduce((sum, piece) => sum + siOf(piece), 0) : siOf(onHand)),
     });
   }
   return [...sizes.values()];

@@ -103,7 +103,10 @@ const PRICES = {
   headerTank: "Header tank with its float valve",
   joint: "Tee, with what joins it",
   bleed: "Bleed or riser vent",
-} as const satisfies Record<keyof NonNullable<Plan["prices"]>, string>;
+  plug: "Plug in place of a drinker",
+  outlet: "Wider outlet for a vessel",
+  floatValve: "Float valve with a wider seat",
+} as const satisfies Record<Exclude<keyof NonNullable<Plan["prices"]>, "parts">, string>;
 
 /** What other things cost, and what the money is called. */
 export function priceEntries({ prices, money }: Plan): readonly Entry[] {
