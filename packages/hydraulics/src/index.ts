@@ -8,6 +8,7 @@ export * from "./birds/hang-height.js";
 export * from "./birds/intake.js";
 export * from "./birds/queue.js";
 export { checkDocument, type PlanReading } from "./document/check-document.js";
+export { COLOURS, type Colour } from "./document/colours.js";
 export { DEFAULTS } from "./document/defaults.js";
 export { LIMITS } from "./document/limits.js";
 export { type PlanDifference, planDifferences } from "./document/plan-differences.js";
@@ -56,6 +57,11 @@ export {
 export * from "./judge/drinkers-for-plan.js";
 export * from "./judge/drinkers-needed.js";
 export * from "./judge/flock-report.js";
+// Frost: a night, what it stops, what to drain.
+export { frostOfPlan } from "./judge/frost.js";
+export { STOPPING_ICE } from "./judge/frost-bodies.js";
+export { REFILL_AIRS, refillsInFrost } from "./judge/frost-refills.js";
+export * from "./judge/frost-result.js";
 export {
   type Away,
   type AwayAnswer,
@@ -132,10 +138,17 @@ export type { LikelyCause, SignFit, Trouble, TroubleAnswer } from "./judge/troub
 export { type TroubleOptions, whatIsWrong } from "./judge/trouble/what-is-wrong.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
+// The loose waterers of every pen.
+export { slopeThatHalves, waterOn } from "./judge/yard/waterer-tilt.js";
+export { isGrave, type YardFinding } from "./judge/yard/yard-finding.js";
+export { yardForPlan } from "./judge/yard/yard-for-plan.js";
+export * from "./judge/yard/yard-result.js";
 export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
 export { buildYard, type YardBuilding } from "./model/build-yard.js";
+export { type Drain, drainOf, type Sag } from "./model/drain.js";
+export type { FrostAsked, FrostNight, HeatAsked, HotDay } from "./model/extremes.js";
 export * from "./model/flock.js";
 export {
   type BatchIntake,
@@ -159,11 +172,14 @@ export { FACING, HOLE_WAYS, type HoleWay, type LooseWaterer, type Yard, type Yar
 // The formulas, each on its own.
 export * from "./physics/air.js";
 export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";
+export * from "./physics/cooling.js";
 export * from "./physics/darcy-weisbach.js";
 export * from "./physics/draining.js";
 export * from "./physics/drips.js";
 export * from "./physics/evaporation.js";
 export * from "./physics/fittings.js";
+export * from "./physics/freezing.js";
+export * from "./physics/ground.js";
 export * from "./physics/hazen-williams.js";
 export {
   doubtOfFlow,
@@ -174,6 +190,7 @@ export {
 } from "./physics/measured-drinker.js";
 export * from "./physics/multi-outlet.js";
 export * from "./physics/orifice.js";
+export * from "./physics/sun.js";
 export * from "./physics/swung-bell.js";
 export * from "./physics/tilted-fount.js";
 export * from "./physics/tilted-pan.js";
@@ -220,6 +237,18 @@ export {
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { writeFinding } from "./report/finding-sentences.js";
+export {
+  FROST_CAUTIONS,
+  FROST_LASTS_WORDS,
+  FROST_PART_WORDS,
+  writeFrostAnswer,
+  writeFrostBand,
+  writeFrostHolding,
+  writeFrostNight,
+  writeFrostRefills,
+  writeFrostTime,
+  writeFrostTodo,
+} from "./report/frost-sentences.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
 export { writeMeasureDocument } from "./report/measure-document.js";
@@ -278,6 +307,15 @@ export {
   writeVelocity,
   writeVolume,
 } from "./report/words.js";
+export {
+  writeChangeOver,
+  writeOpenings,
+  writeShareOfLoose,
+  writeTilt,
+  writeYardFinding,
+  YARD_CAUTIONS,
+} from "./report/yard-sentences.js";
+export { HOLE_WORDS, writeMark, writeRefills, writeSlope } from "./report/yard-words.js";
 // Choices compared, and the smallest change that makes a plan work.
 export {
   type Comparing,
@@ -331,8 +369,10 @@ export {
   findVessel,
   findWaterer,
 } from "./tables/by-name.js";
+export { allColours, colourById, type SunColour } from "./tables/colours.js";
 export { allDrinkers, type DrinkerKind, drinkerById } from "./tables/drinkers.js";
 export { allFittings, type FittingKind, fittingAtBore, fittingById } from "./tables/fittings.js";
+export { allFrostMaterials, type FrostMaterial } from "./tables/frost-materials.js";
 export { allPipes, type PipeSize, pipeById, pipesOfFamily } from "./tables/pipes.js";
 export { allRoofs, type RoofKind, roofById } from "./tables/roofs.js";
 export { sourceByKey } from "./tables/sources.js";

@@ -4,11 +4,14 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall measure PLAN      which measurements to take again, and how good they must be
   headfall birds PLAN        what the birds drink, now and each coming week; drinkers they need
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
+  headfall yard PLAN         founts, pans and buckets: litres, slopes, refills, whom they suit
   headfall day PLAN          a simulated day of the birds at their drinkers, or many
   headfall lasts PLAN        how long the water lasts, and what is carried
   headfall away PLAN         what must stand there for some days away, and what one failure does
   headfall mark PLAN         how far the level should fall by tomorrow
   headfall rain PLAN         whether a roof and a barrel will do, by a record of rain
+  headfall frost PLAN        a night of frost: hours until each part stops, what to drain, refills
+  headfall heat PLAN         a hot day: water temperature by the hour, what to flush, what shade changes
   headfall mishaps PLAN      what any one mishap does, the worst first, and what guards against it
   headfall trouble PLAN      what is likely wrong, from what you see
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
@@ -24,11 +27,13 @@ PLAN is a plan file; - reads standard input.
                    do not decide, if left out); 0 for none
   --seed 1         check, measure: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
-  --weeks 8        birds, weeks, cure: how many to look ahead
+  --weeks 8        birds, weeks, yard, cure: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
   --all            mishaps: all of them, each with its guards (the worst 12 if left out)
+  --low "-8 degC"  frost: the night's lowest, with --hours 12 and --wind "3 m/s"; the plan's own if left out
+  --high "36 degC" heat: the day's highest, with --sun "900 W/m2"; the plan's own if left out
   --weather hot    day: a day of the plan's hot spell
   --source NAME    mark: which source (the first if left out)
   --level "60 cm"  mark: where its water stands (full if left out)

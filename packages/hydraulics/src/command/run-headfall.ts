@@ -18,7 +18,9 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   sizes: async () => (await import("./sizes.js")).runSizes,
   trouble: async () => (await import("./trouble.js")).runTrouble,
   cure: async () => (await import("./cure.js")).runCure,
+  frost: async () => (await import("./frost.js")).runFrost,
   weeks: async () => (await import("./weeks.js")).runWeeks,
+  yard: async () => (await import("./yard.js")).runYard,
 };
 
 /**

@@ -147,7 +147,7 @@ function reasonOf(
 }
 
 /** Whether a rule is for birds of this kind and age. A day-old is in its first day. */
-function speaksOf(rule: Allowance, device: Device, { kind, ageDays }: Batch): boolean {
+export function speaksOf(rule: Allowance, device: Device, { kind, ageDays }: Batch): boolean {
   if (!rule.birds.includes(kind.id)) return false;
   const age = Math.max(1, ageDays);
   if (age < rule.fromDays) return false;

@@ -9,7 +9,7 @@ export const watererNames: readonly WatererName[] = [
   ["fount-1gal","Vacuum fount, 1 US gal",["fount","vacuum fount","1 gallon waterer","1 gallon fount","jar fount 1 gallon"]],
   ["fount-bottom-5gal","Vacuum fount filled upside down, 5 US gal",["bottom-fill fount","5 gallon fount","5 gallon waterer","bottom-filled fount"]],
   ["fount-top-3gal","Vacuum fount filled from the top, 3 US gal",["top-fill fount","top-filled fount","3 gallon fount","3 gallon waterer"]],
-  ["jar-fount-1qt","Jar fount, 1 US quart",["quart jar fount","mason jar fount","1 quart waterer","chick jar"]],
+  ["jar-fount-1qt","Jar fount, 1 US quart",["jar fount","quart jar fount","mason jar fount","1 quart waterer","chick jar"]],
   ["nipple-bucket-2gal","Nipple bucket, 2 US gal",["small nipple bucket","2 gallon nipple bucket"]],
   ["nipple-bucket-5gal","Nipple bucket, 5 US gal",["5 gallon nipple bucket","bucket with nipples"]],
   ["nipple-bucket-5gal-side","Nipple bucket with nipples in its side, 5 US gal",["horizontal nipple bucket","bucket with side nipples"]],
