@@ -48,6 +48,7 @@ export function poolsOf(judged: WeighedLine, flock: Flock, supply: Supply): Draw
     const served = drinkers.filter((d) => !supply.failed.has(d));
     const servedHere = new Set(served);
     const start = sources.map((i) => supply.start[i]);
+    const top = topOf({ stores, start });
     const joined = line.sources.flatMap((_, i) => (root[i] === rootIndex ? [i] : []));
     const leak =
       leaking === undefined ? undefined : solveLeak(startAfresh(prepared), { stores, start }, joined);
@@ -60,7 +61,7 @@ export function poolsOf(judged: WeighedLine, flock: Flock, supply: Supply): Draw
       pens: flock.pens.flatMap((pen, p) => shareOf(pen.drinkers, servedHere, supply.failed, p)),
       dryBelow: served.map((drinker) => ({
         drinker,
-        surface: dryWith(leak, dryBelow(judged, reach, drinker), { judged, reach, drinker, start, stores }),
+        surface: dryWith(leak, dryBelow(judged, reach, drinker), { judged, reach, drinker, top }),
       })),
       shortBelow: [],
     };
@@ -164,15 +165,14 @@ function dryWith(
     readonly judged: WeighedLine;
     readonly reach: readonly (readonly number[])[];
     readonly drinker: number;
-    readonly start: readonly number[];
-    readonly stores: readonly Store[];
+    readonly top: number;
   },
 ): number {
   const { line } = at.judged;
   if (leak === undefined || at.reach[at.drinker].some((i) => line.sources[i].feed !== undefined))
     return still;
   const point = line.drinkers.point[at.drinker];
-  const top = topOf(at);
+  const { top } = at;
   const over = (surface: number) => surface - leak.takenAt(point, surface) - still;
   if (still >= top || over(still) >= -1e-12) return still;
   return over(top) <= 0 ? top : findRoot(over, still, top).root;

@@ -10,7 +10,7 @@ import {
 } from "./check-result.js";
 import { judgeDrinker } from "./drinker-troubles.js";
 import { type Filling, judgeFilling } from "./filling.js";
-import { findLowestWays } from "./lowest-ways.js";
+import { findLowestWays, type Ways } from "./lowest-ways.js";
 import { readAsFilled, readDrinker } from "./read-drinker.js";
 import { type SolvedMoments, solveMoments } from "./solve-moments.js";
 
@@ -19,6 +19,7 @@ export interface JudgedLine {
   readonly line: Line;
   readonly moments: Moments;
   readonly solved: SolvedMoments;
+  readonly ways: Ways;
   readonly filling: Filling;
   /** How a line that differs only in figures is left when it has been filled from empty. */
   readonly fill: (line: Line, low: LineSolution) => Filling;
@@ -29,16 +30,11 @@ export interface JudgedLine {
 export function judgeLine(line: Line): JudgedLine {
   const moments = buildMoments(line);
   const solved = solveMoments(line, moments);
-  const fill = fillingOf(line, solved);
-  const filling = fill(line, solved.darcyWeisbach.lowestBusiest.idle);
-  return { line, moments, solved, filling, fill, drinkers: judgeAll(line, moments, solved, filling) };
-}
-
-/** How this line, or one that differs from it only in figures, is left when it has been filled from empty. */
-function fillingOf(line: Line, solved: SolvedMoments): (line: Line, low: LineSolution) => Filling {
   const ways = findLowestWays(line);
   const busy = solved.darcyWeisbach.fullBusiest.solution;
-  return (like, low) => judgeFilling(like, ways, low, busy);
+  const fill = (like: Line, low: LineSolution) => judgeFilling(like, ways, low, busy);
+  const filling = fill(line, solved.darcyWeisbach.lowestBusiest.idle);
+  return { line, moments, solved, ways, filling, fill, drinkers: judgeAll(line, moments, solved, filling) };
 }
 
 function judgeAll(

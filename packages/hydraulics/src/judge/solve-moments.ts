@@ -47,19 +47,28 @@ function solveMoment(prepared: PreparedLine, moments: Moments, name: MomentName)
 
 /** What verdicts hang on: no ordinary moment, and what one more drinker takes only at its need. */
 export type WeighedMoments = Readonly<
-  Record<FrictionLaw, Readonly<Record<"fullIdle" | "lowestBusiest", SolvedMoment>> & { busy: LineSolution }>
->;
+  Record<FrictionLaw, Readonly<Record<"fullIdle" | "lowestBusiest", SolvedMoment>>>
+> & {
+  /** The greatest flow is only asked about air, by one law. */
+  readonly darcyWeisbach: { readonly busy: LineSolution };
+};
 
-/** Solves only the moments that verdicts hang on, in the same order and so to the same digit. */
+/** Solves only the moments that verdicts hang on. */
 export function solveForVerdicts(line: Line, moments: Moments): WeighedMoments {
-  const weigh = (prepared: PreparedLine) => {
-    const fullIdle = sampleMoment(prepared, moments, "fullIdle", solveLine);
-    reachState(prepared, moments.idle.fullBusiest);
-    const busy = solveLine(prepared, moments.named.fullBusiest);
-    return { fullIdle, busy, lowestBusiest: sampleMoment(prepared, moments, "lowestBusiest", solveLine) };
-  };
   const { hazenWilliams, darcyWeisbach } = prepareBoth(line);
-  return { hazenWilliams: weigh(hazenWilliams), darcyWeisbach: weigh(darcyWeisbach) };
+  const at = (prepared: PreparedLine, name: "fullIdle" | "lowestBusiest") =>
+    sampleMoment(prepared, moments, name, solveLine);
+  return {
+    hazenWilliams: {
+      fullIdle: at(hazenWilliams, "fullIdle"),
+      lowestBusiest: at(hazenWilliams, "lowestBusiest"),
+    },
+    darcyWeisbach: {
+      fullIdle: at(darcyWeisbach, "fullIdle"),
+      busy: solveLine(darcyWeisbach, moments.named.fullBusiest),
+      lowestBusiest: at(darcyWeisbach, "lowestBusiest"),
+    },
+  };
 }
 
 /**

@@ -34,11 +34,11 @@ export function strike(asked: WeighedPlan, mishap: Mishap | undefined): Struck {
   const base = isOtherFlock ? manLine(plan, judged.line, flock).line : judged.line;
   const line = mishap === undefined ? base : withMishap(base, mishap);
   const dry = withoutLeaks(line);
-  const still = isSameAs(line, mishap, judged, isOtherFlock) ? judged : weighLine(dry);
+  const still = isSameAs(line, mishap, judged, isOtherFlock) ? judged : weighLine(dry, judged);
   return {
     mishap,
     flock,
-    judged: isLeaky(line) ? weighLine(line) : still,
+    judged: isLeaky(line) ? weighLine(line, judged) : still,
     still,
     leaking: isLeaky(line) ? line : undefined,
     refills: asked.refills.map((refill, i) => refillAfter(refill, i, mishap)),
