@@ -1,4 +1,4 @@
-import { improve, valueOf } from "./improve.js";
+import { costOfWay, improve } from "./improve.js";
 import { cheapestPath } from "./path.js";
 import { repair } from "./repair.js";
 import type { LendingSearch } from "./searched.js";
@@ -56,7 +56,7 @@ export function boundOf(
       best = { bound: value, states: states.paths, pieces, short };
       inVain = 0;
     } else inVain += 1;
-    if (slope.isWithin && valueOf(search, states.paths) < search.best.value) improve(search, states.paths);
+    if (slope.isWithin && costOfWay(search, states.paths) < search.best.value) improve(search, states.paths);
     if (Math.ceil(best.bound - ROUNDING * Math.max(1, best.bound)) >= search.best.value) return undefined;
     if (slope.length === 0) break;
     if (!slope.isWithin && round % REPAIR_EACH === REPAIR_EACH - 1)

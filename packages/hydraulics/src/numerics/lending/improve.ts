@@ -17,7 +17,7 @@ export function improve(search: LendingSearch, from: readonly (readonly number[]
   const free = new Float64Array(lending.stock.length);
   const prices = lending.lasts.map(() => free);
   const unpriced = new Float64Array(lending.lasts.length);
-  let value = valueOf(search, states);
+  let value = costOfWay(search, states);
   for (let before = Number.POSITIVE_INFINITY, round = 0; value < before && round < MOST_ROUNDS; round += 1) {
     before = value;
     for (const [b, borrower] of borrowers.entries()) {
@@ -32,7 +32,7 @@ export function improve(search: LendingSearch, from: readonly (readonly number[]
       });
       states[b] = path?.states ?? states[b];
     }
-    value = valueOf(search, states);
+    value = costOfWay(search, states);
   }
   if (value < search.best.value) search.best = { value, states };
 }
@@ -67,7 +67,7 @@ export function takeFrom(
 }
 
 /** What a way costs, what is short left aside. */
-export function valueOf(
+export function costOfWay(
   { borrowers, handed }: LendingSearch,
   states: readonly (readonly number[])[],
 ): number {
