@@ -56,3 +56,23 @@ export async function answerPlan(
   process.stdout.write(given.json ? `${JSON.stringify(answered.document(), null, 2)}\n` : answered.text());
   return answered.status;
 }
+
+/** The same for what is asked about a line: a plan of loose waterers alone has none. */
+export function answerLine(
+  args: readonly string[],
+  ownOptions: readonly string[],
+  answer: (asked: Asked) => Answer | Promise<Answer>,
+  ownFlags: readonly string[] = [],
+): Promise<number> {
+  const ofLine = (asked: Asked) =>
+    asked.plan.sources.length === 0 ? { problems: [NO_LINE] } : answer(asked);
+  return answerPlan(args, ownOptions, ofLine, ownFlags);
+}
+
+const NO_LINE: Problem = {
+  code: "missing",
+  path: "sources",
+  found: "a list of 0",
+  allowed: "This is asked of a line, and the plan has loose waterers only.",
+  mend: "Ask headfall yard, or add a source and a run.",
+};

@@ -1,12 +1,12 @@
 import { goingAway } from "../judge/going-away.js";
 import { writeAwayText } from "../report/away-text.js";
 import { writeAwayDocument } from "../report/time-documents.js";
-import { answerPlan } from "./answer-plan.js";
+import { answerLine } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 /** `headfall away PLAN --days 5`: exit status 1 when it does not last. */
 export function runAway(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["days"], ({ plan, name, day, system, paint, own }) => {
+  return answerLine(args, ["days"], ({ plan, name, day, system, paint, own }) => {
     const days = readCount("days", own["days"], 5, 60);
     if (typeof days !== "number") return days;
     if (days === 0) return { fault: "--days is a whole number from 1 to 60." };

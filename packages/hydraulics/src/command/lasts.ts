@@ -2,11 +2,11 @@ import { carryingOf } from "../judge/carrying.js";
 import { howLongItLasts } from "../judge/lasting.js";
 import { writeLastingText } from "../report/lasting-text.js";
 import { writeLastingDocument } from "../report/time-documents.js";
-import { answerPlan } from "./answer-plan.js";
+import { answerLine } from "./answer-plan.js";
 
 /** `headfall lasts PLAN`: exit status 1 when, filled as the plan says, some bird goes without in a hot spell. */
 export function runLasts(args: readonly string[]): Promise<number> {
-  return answerPlan(args, [], ({ plan, name, day, system, paint }) => {
+  return answerLine(args, [], ({ plan, name, day, system, paint }) => {
     const answer = howLongItLasts(plan, { day });
     if (!answer.ok) return answer;
     const carried = carryingOf(plan, { day });

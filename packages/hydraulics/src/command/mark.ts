@@ -3,11 +3,11 @@ import { dailyMark } from "../judge/daily-mark.js";
 import { writeMarkText } from "../report/mark-text.js";
 import { writeMarkDocument } from "../report/time-documents.js";
 import { readQuantity } from "../units/quantity.js";
-import { answerPlan } from "./answer-plan.js";
+import { answerLine } from "./answer-plan.js";
 
 /** `headfall mark PLAN --source NAME --level "60 cm"` */
 export function runMark(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["source", "level"], ({ plan, name, day, system, paint, own }) => {
+  return answerLine(args, ["source", "level"], ({ plan, name, day, system, paint, own }) => {
     const names = sourceNames(plan);
     const source = own["source"] === undefined ? 0 : names.indexOf(own["source"]);
     if (source < 0)

@@ -1,14 +1,14 @@
 import { mishapsOfPlan } from "../judge/mishaps-of-plan.js";
 import { writeMishapsDocument } from "../report/mishaps-document.js";
 import { writeMishapsText } from "../report/mishaps-text.js";
-import { answerPlan } from "./answer-plan.js";
+import { answerLine } from "./answer-plan.js";
 
 /** How many are told, from the worst, and with their guards. */
 const WORST = 12;
 
 /** `headfall mishaps PLAN`: something can go wrong with every plan, so that is no ground for an exit status of 1. */
 export function runMishaps(args: readonly string[]): Promise<number> {
-  return answerPlan(
+  return answerLine(
     args,
     [],
     ({ plan, name, day, system, paint, flags }) => {

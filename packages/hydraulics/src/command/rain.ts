@@ -7,14 +7,14 @@ import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
 import { writeDay } from "../units/day.js";
-import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
+import { type Answer, type Asked, answerLine } from "./answer-plan.js";
 
 /** Records that a package of open data ships: Seattle and New York, 2012 to 2015. */
 const EXAMPLES = { seattle: "Seattle", newyork: "New York" } as const;
 
 /** `headfall rain PLAN --record FILE` or `--example seattle`: exit status 1 when some day is short. */
 export function runRain(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["record", "example", "rain-units", "dates", "place", "figure"], answer);
+  return answerLine(args, ["record", "example", "rain-units", "dates", "place", "figure"], answer);
 }
 
 async function answer({ plan, name, day, system, paint, own }: Asked): Promise<Answer> {

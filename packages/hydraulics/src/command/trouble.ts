@@ -5,12 +5,12 @@ import { buildLine } from "../model/build-line.js";
 import { writeTroubleDocument } from "../report/trouble-document.js";
 import { writeTroubleText } from "../report/trouble-text.js";
 import { readQuantity } from "../units/quantity.js";
-import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
+import { type Answer, type Asked, answerLine } from "./answer-plan.js";
 import { type LineNames, readSigns, SIGN_OPTIONS, whichSource } from "./trouble-signs.js";
 
 /** `headfall trouble PLAN --dry "hen line 13-24" --level holds-overnight` */
 export function runTrouble(args: readonly string[]): Promise<number> {
-  return answerPlan(args, [...SIGN_OPTIONS, "stands", "seen"], answer);
+  return answerLine(args, [...SIGN_OPTIONS, "stands", "seen"], answer);
 }
 
 function answer({ plan, name, day, system, paint, own }: Asked): Answer {

@@ -4,6 +4,7 @@ import type { Problem } from "../document/problem.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Flock } from "../model/flock.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import { createTypedValues } from "../model/typed-values.js";
 import { DROP_VOLUME, flowOfDrips } from "../physics/drips.js";
 import { volumeAtLevel } from "../physics/vessel.js";
@@ -38,7 +39,7 @@ export function askPlan(plan: Plan, day?: string): AskingPlan {
   if (!built.ok) return built;
   const flocking = buildFlock(plan, built.line, day);
   if (!flocking.ok) return flocking;
-  const { flock } = flocking;
+  const flock = flockAtLine(plan, flocking.flock);
   const line = flock.pens.length === 0 ? built.line : manLine(plan, built.line, flock).line;
   const asked: AskedPlan = {
     plan,

@@ -3,6 +3,7 @@ import type { Problem } from "../document/problem.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Batch, Flock, Pen, Weather } from "../model/flock.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import { type BatchIntake, type FlockIntake, intakeOfBatch, intakeOfPen } from "../model/flock-intake.js";
 import { flockInAir, flockInDays, HOT_DAY } from "../model/flock-on.js";
 import { deviceOf, groupOf } from "../simulate/crowd-want.js";
@@ -83,7 +84,9 @@ export function birdsForPlan(
   const flocking = buildFlock(plan, built.line, day);
   if (!flocking.ok) return flocking;
   const { flock } = flocking;
-  const manned = manLine(plan, built.line, flock);
+  const manned = manLine(plan, built.line, flockAtLine(plan, flock));
+  // Every bird drinks, those at loose waterers too; the line serves only its own.
+  const all = { ...manned, flock };
   const hotDay = hotDayOf(flock.weather);
   const drinkers = drinkersOfPens(manned);
   return {
@@ -93,8 +96,8 @@ export function birdsForPlan(
       region: manned.region,
       weather: flock.weather,
       hotDay,
-      pens: flock.pens.map((pen, p) => penBirds(manned, pen, drinkers[p], { hotDay, weeks })),
-      weeks: Array.from({ length: weeks + 1 }, (_, week) => weekOf(manned, week, hotDay)),
+      pens: flock.pens.map((pen, p) => penBirds(all, pen, drinkers[p], { hotDay, weeks })),
+      weeks: Array.from({ length: weeks + 1 }, (_, week) => weekOf(all, week, hotDay)),
     },
   };
 }

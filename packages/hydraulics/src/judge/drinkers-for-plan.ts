@@ -3,6 +3,7 @@ import type { Problem } from "../document/problem.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Batch } from "../model/flock.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import type { Line } from "../model/line.js";
 import type { PenCrowd } from "../simulate/crowd.js";
 import { crowdLoad } from "../simulate/crowd-load.js";
@@ -37,7 +38,7 @@ export function drinkersForPlan(plan: Plan, options: { readonly day?: string } =
   if (!built.ok) return built;
   const flocking = buildFlock(plan, built.line, options.day);
   if (!flocking.ok) return flocking;
-  const manned = manLine(plan, built.line, flocking.flock);
+  const manned = manLine(plan, built.line, flockAtLine(plan, flocking.flock));
   return {
     ok: true,
     drinkers: { day: flocking.flock.day, region: manned.region, pens: drinkersOfPens(manned) },
@@ -72,6 +73,7 @@ function drinkersOfPen(line: Line, crowd: PenCrowd, region: Region, kept: readon
   return {
     pen: pen.id,
     index: pen.index,
+    ...(pen.isElsewhere === undefined ? {} : { isElsewhere: pen.isElsewhere }),
     devices,
     isSuggestion,
     covered: devices.reduce((sum, { has: count, needed }) => sum + (needed === 0 ? 1 : count / needed), 0),

@@ -65,6 +65,8 @@ export interface PenDrinkers {
   readonly devices: readonly DeviceNeeded[];
   /** Whether it has none, so that the device is ours. */
   readonly isSuggestion: boolean;
+  /** Its birds drink from loose waterers, and need none of the line. */
+  readonly isElsewhere?: true;
   /** Devices together: shares of what is needed, summed; 1 is enough. */
   readonly covered: number;
 }

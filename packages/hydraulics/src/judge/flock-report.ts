@@ -28,8 +28,10 @@ export interface PenReport {
   readonly pen: string;
   /** Position in the plan's list of pens. */
   readonly index: number;
-  /** Birds that are there on the day. */
+  /** Birds that are there on the day and drink from the line. */
   readonly birds: number;
+  /** Its birds drink from loose waterers: none counts here. */
+  readonly isElsewhere?: true;
   readonly batches: readonly BatchReport[];
   /** Drinkers they reach; those of them that give water; birds these hold at once. */
   readonly drinkers: number;

@@ -4,6 +4,7 @@ import { VERSION } from "../document/version.js";
 import { writePlan } from "../document/write-plan.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import type { Line } from "../model/line.js";
 import { MOMENTS } from "../model/moment.js";
 import type { DefaultUsed } from "../model/typed-values.js";
@@ -120,7 +121,7 @@ function manPlan(plan: Plan, built: { line: Line; defaults: readonly DefaultUsed
     return { ok: true, line, manned: undefined, defaults };
   const flocking = buildFlock(plan, line, day);
   if (!flocking.ok) return flocking;
-  const manned = manLine(plan, line, flocking.flock);
+  const manned = manLine(plan, line, flockAtLine(plan, flocking.flock));
   const left = defaults.filter(({ path }) => !manned.replaced.has(path));
   return { ok: true, line: manned.line, manned, defaults: [...left, ...flocking.defaults] };
 }

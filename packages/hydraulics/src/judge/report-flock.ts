@@ -44,6 +44,7 @@ function reportPen(line: Line, crowd: PenCrowd): PenReport {
     pen: pen.id,
     index: pen.index,
     birds: want.birds,
+    ...(pen.isElsewhere === undefined ? {} : { isElsewhere: pen.isElsewhere }),
     batches: pen.batches.map((_, k) => reportBatch(crowd, k)),
     drinkers: pen.drinkers.length,
     giving: crowd.giving.length,

@@ -2,6 +2,7 @@ import type { Plan } from "../document/plan-schema.js";
 import { buildFlock } from "../model/build-flock.js";
 import { buildLine } from "../model/build-line.js";
 import type { Flock } from "../model/flock.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import { flockInDays, flockInHeat } from "../model/flock-on.js";
 import type { Line } from "../model/line.js";
 import { raiseLine } from "../model/raise-line.js";
@@ -41,7 +42,7 @@ export function judgeWeeks(plan: Plan, options: WeeksOptions = {}): WeeksJudging
   if (!built.ok) return built;
   const flocking = buildFlock(plan, built.line, day);
   if (!flocking.ok) return flocking;
-  const { flock } = flocking;
+  const flock = flockAtLine(plan, flocking.flock);
   const judge = (week: number, hot: boolean) => {
     const older = flockInDays(flock, 7 * week);
     return judgeWeek(plan, {

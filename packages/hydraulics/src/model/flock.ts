@@ -38,6 +38,8 @@ export interface Pen {
   readonly batches: readonly Batch[];
   /** Drinkers of the line they reach, by index. */
   readonly drinkers: readonly number[];
+  /** Where only the line is asked about: they drink from loose waterers, and count for nothing here. */
+  readonly isElsewhere?: true;
 }
 
 /** Birds of one kind and age. */

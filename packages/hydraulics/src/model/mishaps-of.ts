@@ -78,8 +78,8 @@ export function deviceOfRun(
 function ofBirds({ pens }: Flock): Mishap[] {
   if (pens.every(({ batches }) => batches.length === 0)) return [];
   return [
-    ...pens.flatMap(({ batches }, pen) =>
-      batches.map((_, batch): Mishap => ({ kind: "moreBirds", pen, batch })),
+    ...pens.flatMap(({ batches, isElsewhere }, pen) =>
+      (isElsewhere ? [] : batches).map((_, batch): Mishap => ({ kind: "moreBirds", pen, batch })),
     ),
     { kind: "hottestWeek" },
   ];

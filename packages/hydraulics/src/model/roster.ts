@@ -1,4 +1,5 @@
 import type { Batch, Pen, RosterEntry, Stay } from "./flock.js";
+import { emptied } from "./flock-at-line.js";
 
 /**
  * The pens of a roster on a day: every batch in the pen where it then is. One that is still to come stands in its first
@@ -16,7 +17,10 @@ export function pensOfRoster(
     stays.forEach((stay, k) => {
       batches[stay.pen][stay.place] = { ...onDay(batch, stay, day, k === 0), index: stay.place };
     });
-  return pens.map((pen, p) => ({ ...pen, batches: batches[p] }));
+  return pens.map((pen, p) => {
+    const there = { ...pen, batches: batches[p] };
+    return pen.isElsewhere === undefined ? there : emptied(there);
+  });
 }
 
 function onDay(batch: Batch, { from, to }: Stay, day: number, isFirst: boolean): Batch {

@@ -67,6 +67,7 @@ const counted = (count: number, device: string) => `${count} ${device}${count ==
 /** How a pen gets on at its busiest hour, in sentences. */
 export function writePen(pen: PenReport, system: UnitSystem): string {
   const volume = (v: number) => writeVolume(v, system);
+  if (pen.isElsewhere) return `${pen.pen}: its birds drink from loose waterers; see headfall yard.`;
   if (pen.birds === 0) return `${pen.pen}: no bird is there yet.`;
   const day = `${pen.birds} birds take ${volume(pen.intakeSize)} a day to size on (${volume(pen.intakeExpect)} to expect)`;
   if (pen.boutSeconds === undefined || pen.load === undefined)

@@ -8,10 +8,11 @@ const counted = (count: number, device: string) => `${count} ${device}${count ==
 
 /** How many drinkers a pen needs, why, and what it has: a sentence or more a device. */
 export function writePenDrinkers(
-  { pen, devices, isSuggestion, covered }: PenDrinkers,
+  { pen, devices, isSuggestion, covered, isElsewhere }: PenDrinkers,
   region: Region,
   system: UnitSystem,
 ): string[] {
+  if (isElsewhere) return [`${pen}: its birds drink from loose waterers; see headfall yard.`];
   if (devices.every(({ birds }) => birds === 0)) return [`${pen}: no bird is there yet.`];
   const lines = devices.flatMap((device) => writeDevice(pen, device, isSuggestion, region, system));
   if (devices.length < 2) return lines;

@@ -7,6 +7,7 @@ import { countVerdicts, type JudgedLine, judgeLine, worstOf } from "../judge/jud
 import { manLine } from "../judge/man-line.js";
 import { buildFlock } from "../model/build-flock.js";
 import type { Flock } from "../model/flock.js";
+import { flockAtLine } from "../model/flock-at-line.js";
 import { flockInDays, flockInHeat } from "../model/flock-on.js";
 import type { Line } from "../model/line.js";
 import { raiseLine } from "../model/raise-line.js";
@@ -28,6 +29,8 @@ export interface Requirement {
   readonly margin: number;
   readonly now: Flock;
   readonly scenes: readonly Scene[];
+  /** The day asked about, where the plan names none. */
+  readonly day: string | undefined;
 }
 
 export type RequirementBuilding =
@@ -42,7 +45,7 @@ export function buildRequirement(
 ): RequirementBuilding {
   const building = buildFlock(plan, line, options.day);
   if (!building.ok) return building;
-  const { flock } = building;
+  const flock = flockAtLine(plan, building.flock);
   const ahead = options.weeks ?? (birdsGrow(plan) ? WEEKS_AHEAD : 0);
   const airs =
     flock.pens.length > 0 && flock.weather.hotSpell !== undefined && ahead > 0 ? [false, true] : [false];
@@ -53,7 +56,25 @@ export function buildRequirement(
       return { week, hot, flock: hot ? flockInHeat(older) : older };
     }),
   );
-  return { ok: true, requirement: { plan, margin: options.margin ?? 0, now: flock, scenes } };
+  const { margin = 0, day } = options;
+  return { ok: true, requirement: { plan, margin, now: flock, scenes, day } };
+}
+
+/** The same of a plan that has been changed: the same scenes, its own numbers, its own drinkers in reach of each pen. */
+export function requirementFor(requirement: Requirement, plan: Plan, line: Line): Requirement {
+  const building = buildFlock(plan, line, requirement.day);
+  if (!building.ok) return { ...requirement, plan };
+  const reached = building.flock.pens.map(({ drinkers }) => drinkers);
+  const inReach = (flock: Flock): Flock => ({
+    ...flock,
+    pens: flock.pens.map((pen) => ({ ...pen, drinkers: reached[pen.index] ?? pen.drinkers })),
+  });
+  return {
+    ...requirement,
+    plan,
+    now: inReach(requirement.now),
+    scenes: requirement.scenes.map((scene) => ({ ...scene, flock: inReach(scene.flock) })),
+  };
 }
 
 /** Whether a plan tells ages, so that its weeks differ. */
