@@ -13,6 +13,7 @@ import { prepareLine } from "../../packages/hydraulics/dist/solve/prepare-line.j
 import { reachState, solveLine } from "../../packages/hydraulics/dist/solve/solve-line.js";
 import { measureBirds } from "./birds.mjs";
 import { measureCure } from "./cure.mjs";
+import { measureMishaps } from "./mishaps.mjs";
 import { buildRings, buildYard } from "./networks.mjs";
 import { measurePage } from "./page-bars.mjs";
 import { measureSure } from "./sure.mjs";
@@ -271,6 +272,12 @@ if (only === undefined || only === "birds") {
     "\nBirds and time (bars: a day of 85 birds 100 ms; a thousand days 1.5 times faster on two workers)",
   );
   await measureBirds(time, row);
+}
+if (only === undefined || only === "mishaps") {
+  console.log(
+    "\nAll mishaps of a plan and the guards of the worst twelve (bars: 2 s for 60 drinkers, 60 s for 5,000)",
+  );
+  measureMishaps(row);
 }
 if (only === undefined || only === "trouble") {
   console.log("\nWhat is wrong: faults made in the examples, told by a keeper who errs, looked for");
