@@ -31,7 +31,7 @@ export function readArguments(
   };
   try {
     const { values, positionals } = parseArgs({
-      args: [...args],
+      args: withFrost(args, ownOptions),
       options,
       allowPositionals: true,
       strict: true,
@@ -56,6 +56,19 @@ export function readArguments(
   } catch (error) {
     return { fault: error instanceof Error ? `${error.message.split(/\.(?:\s|$)/)[0]}.` : String(error) };
   }
+}
+
+/** Degrees of frost begin as an option does: `--low "-8 degC"` is read as it is meant. */
+function withFrost(args: readonly string[], ownOptions: readonly string[]): string[] {
+  const named = new Set(ownOptions.map((name) => `--${name}`));
+  const read: string[] = [];
+  for (const one of args) {
+    const before = read.at(-1);
+    if (before !== undefined && named.has(before) && /^-\.?\d/.test(one))
+      read[read.length - 1] = `${before}=${one}`;
+    else read.push(one);
+  }
+  return read;
 }
 
 /** A whole number from 0 to `most`, or a fault. */
