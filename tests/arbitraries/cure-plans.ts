@@ -117,6 +117,7 @@ function sourcesOf(choose: Chooser, runs: RunData[]) {
     vessel: choose.oneOf(["drum-55gal-plastic", "bucket-5gal", "drum-15gal-plastic"]),
     stand: choose.length(choose.uniform(0, 0.7)),
     ...(choose.chance(0.1) ? { vent: choose.oneOf(["sealed", { airTube: "10 cm" }]) } : {}),
+    ...(choose.chance(0.15) ? { outletBore: choose.length(choose.spread(0.003, 0.02)) } : {}),
   });
   if (!choose.chance(0.12)) return [barrel("barrel")];
   const joins = choose.chance(0.5);

@@ -30,6 +30,7 @@ export function randomSource(
       : {}),
     ...(choose.chance(0.5) ? { vent: randomVent(choose, height) } : {}),
     ...(placed.feed === undefined ? {} : { feed: placed.feed }),
+    ...(choose.chance(0.15) ? { outletBore: mm(choose.spread(0.002, 0.05)) } : {}),
   };
 }
 

@@ -1,6 +1,10 @@
 import { expect, test } from "vitest";
 import { SEGMENT_KIND } from "../../../packages/hydraulics/src/model/line.js";
+import { GRAVITY } from "../../../packages/hydraulics/src/physics/constants.js";
+import { velocityInBore } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
+import { headLossFitting } from "../../../packages/hydraulics/src/physics/fittings.js";
 import { findFitting } from "../../../packages/hydraulics/src/tables/by-name.js";
+import { fittingAtBore } from "../../../packages/hydraulics/src/tables/fittings.js";
 import { builtFrom, faultsOf, lineOf } from "./built.js";
 
 const nipples = (more: Record<string, unknown>) => ({ kind: "nipple-side-action", ...more });
@@ -113,6 +117,25 @@ test("buildLine counts the way in from a source once, and each fitting as often 
   const second = lineOf([{ length: "3 m" }, { length: "1 m" }]);
   expect(second.segments.kInfinity[0]).toBeGreaterThan(0);
   expect(second.segments.kInfinity[1]).toBe(0);
+});
+
+test("buildLine loses in a narrow outlet its way in and the jet behind it, as at the outlet's own velocity", () => {
+  const segmentsWith = (outletBore?: string) => {
+    const source = { vessel: "drum-55gal-plastic", stand: "1 m", ...(outletBore ? { outletBore } : {}) };
+    return lineOf([{ length: "3 m" }], { sources: [source] }).segments;
+  };
+  const [bore, outlet, viscosity, flow] = [segmentsWith().bore[0] ?? 0, 0.006, 1.3e-6, 2e-5];
+  const { k1, kInfinity } = segmentsWith("6 mm");
+  const lost = headLossFitting({ k1: k1[0] ?? 0, kInfinity: kInfinity[0] ?? 0, bore, viscosity }, flow);
+  const found = findFitting("entry-sharp");
+  const entry = found.outcome === "found" ? found.kind : undefined;
+  const atOutlet = fittingAtBore(entry!, outlet);
+  const [fast, slow] = [velocityInBore(outlet, flow), velocityInBore(bore, flow)];
+  // Two-K in the outlet, and Borda and Carnot from there.
+  const expected =
+    headLossFitting({ ...atOutlet, bore: outlet, viscosity }, flow) + (fast - slow) ** 2 / (2 * GRAVITY);
+  expect(Math.abs(lost / expected - 1)).toBeLessThan(1e-12);
+  expect(segmentsWith("5 cm").kInfinity[0]).toBe(segmentsWith().kInfinity[0]);
 });
 
 test("buildLine shuts the first piece of a run whose tap is shut", () => {

@@ -8,6 +8,7 @@ import {
   lossCoefficientFromEquivalentLength,
   lossCoefficientFromKv,
   lossCoefficientOfBoreRatio,
+  lossCoefficientOfWidening,
   lossCoefficientTwoK,
 } from "../../../packages/hydraulics/src/physics/fittings.js";
 
@@ -96,6 +97,13 @@ describe("lossCoefficientOfBoreRatio and lossCoefficientFromEquivalentLength", (
     expect(lossCoefficientOfBoreRatio(1)).toBe(0);
     expect(() => lossCoefficientOfBoreRatio(0)).toThrow(RangeError);
     expect(() => lossCoefficientOfBoreRatio(1.01)).toThrow("from 0 to 1");
+  });
+
+  // Borda and Carnot: the velocity that is lost, squared, over 2 g; at half the bore the jet is four times as fast.
+  it("lossCoefficientOfWidening of a half is (4 - 1) squared, of one is none", () => {
+    expect(lossCoefficientOfWidening(0.5)).toBe(9);
+    expect(lossCoefficientOfWidening(1)).toBe(0);
+    expect(() => lossCoefficientOfWidening(1.01)).toThrow("from 0 to 1");
   });
 
   // Technical Paper 410M, Example 7-2 (seen): 37.0 m of 154 mm pipe at f 0.015 is K 3.6.

@@ -28,6 +28,38 @@ const CHANGES: readonly (readonly [Change, string])[] = [
   ],
   [
     {
+      code: "leaveOff",
+      group: "lane",
+      off: 2,
+      of: 12,
+      end: "far",
+      pen: "hens",
+      birds: 20,
+      has: 10,
+      needed: 4,
+    },
+    'Put plugs in place of the last 2 drinkers of "lane" (10 of 12 stay): "hens" then has 10 for 20 birds, 2 to each in place of 1.7; 4 are enough.',
+  ],
+  [
+    {
+      code: "leaveOff",
+      group: "lane",
+      off: 1,
+      of: 5,
+      end: "near",
+      pen: "hens",
+      birds: 20,
+      has: 4,
+      needed: 4,
+    },
+    'Put a plug in place of the first drinker of "lane" (4 of 5 stay): "hens" then has 4 for 20 birds, 5 to each in place of 4; 4 are enough.',
+  ],
+  [
+    { code: "outlet", source: "drum", from: 0.004 },
+    'Give "drum" an outlet and tap as wide as its pipe, in place of 4 mm.',
+  ],
+  [
+    {
       code: "newRun",
       run: "feed",
       from: "drum",

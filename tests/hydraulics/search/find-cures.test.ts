@@ -53,6 +53,16 @@ const PLANS = {
       { id: "down", to: "low", length: "8 m", drinkers: nipples(3, { first: "7 m", every: "40 cm" }) },
     ],
   },
+  /** The last of twelve hang too high for the water when it is low. */
+  rising: {
+    headfall: 1,
+    sources: [barrel({ level: { full: "60 cm", lowest: "10 cm" } })],
+    points: [at("low", "10 cm"), at("end", "38 cm")],
+    runs: [
+      { id: "down", to: "low", length: "1 m" },
+      { id: "lane", to: "end", length: "6 m", drinkers: nipples(12, { first: "50 cm", every: "50 cm" }) },
+    ],
+  },
   thin: {
     headfall: 1,
     sources: [barrel()],
@@ -138,6 +148,45 @@ describe("findCures", () => {
     const [far, middle] = [cureOf(answer, "secondFeed"), cureOf(answer, "feedMiddle")];
     expect(far?.changes[0]).toMatchObject({ code: "newRun", to: "end", length: 40, into: undefined });
     expect(middle?.changes[0]).toMatchObject({ code: "newRun", into: "line", along: 20 });
+    expectCured(answer);
+  });
+
+  it("leaves drinkers off that hang too high, where those that stay are enough for the birds", () => {
+    const hens = (count: number) =>
+      answerTo(
+        { ...PLANS.rising, pens: [{ id: "hens", birds: { kind: "hen", count } }] },
+        { standMost: 0.4 },
+      );
+    const answer = hens(20);
+    expect(cureOf(answer, "fewerDrinkers")?.changes).toEqual([
+      {
+        code: "leaveOff",
+        group: "lane",
+        off: 2,
+        of: 12,
+        end: "far",
+        pen: "hens",
+        birds: 20,
+        has: 10,
+        needed: 4,
+      },
+    ]);
+    expectCured(answer);
+    // A hundred hens may do with ten; more of them need every one. And nobody says who drinks where no bird is told.
+    expect(cureOf(hens(100), "fewerDrinkers")).toBeDefined();
+    expect(cureOf(hens(110), "fewerDrinkers")).toBeUndefined();
+    expect(cureOf(answerTo(PLANS.rising, { standMost: 0.4 }), "fewerDrinkers")).toBeUndefined();
+  });
+
+  it("makes an outlet as wide as its pipe that was too narrow", () => {
+    const answer = answerTo(
+      oneRun(
+        { outletBore: "3 mm", level: { full: "60 cm", lowest: "7 cm" } },
+        { drinkers: nipples(12, { first: "3 m", every: "15 cm", busiest: 12 }) },
+      ),
+    );
+    expect(cureOf(answer, "outlet")?.changes).toEqual([{ code: "outlet", source: "barrel", from: 0.003 }]);
+    expect(cureOf(answer, "outlet")?.plan.sources[0]).not.toHaveProperty("outletBore");
     expectCured(answer);
   });
 

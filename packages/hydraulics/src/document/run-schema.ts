@@ -304,7 +304,6 @@ export const prices = z.strictObject({
   bleed: price("Price of a bleed or riser vent with its fitting."),
   plug: price("Price of a plug in place of a drinker."),
   outlet: price("Price of a wider outlet for a vessel: bulkhead and tap."),
-  floatValve: price("Price of a float valve with a wider seat."),
   parts: optional(partPrices),
 });
 

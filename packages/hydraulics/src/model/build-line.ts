@@ -57,6 +57,7 @@ export function buildLine(plan: Plan): LineBuilding {
   const laying: Laying = {
     plan,
     joints,
+    outletBores: sources.map(({ outletBore }) => outletBore),
     height: heights.height,
     ground,
     values,

@@ -50,6 +50,7 @@ function buildSource(
     stand,
     base: ground + stand,
     outlet,
+    ...(source.outletBore === undefined ? {} : { outletBore: values.si(source.outletBore, "length") }),
     levels,
     vent: ventOf(source, path, values),
   };

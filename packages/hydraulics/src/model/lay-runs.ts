@@ -5,7 +5,7 @@ import { layRun, placeDrinkers, type Station } from "./lay-run.js";
 import type { Laying } from "./laying.js";
 import { SEGMENT_KIND } from "./line.js";
 import type { SegmentPart } from "./line-parts.js";
-import { type PipeBehaviour, pipeOf, sumFittings } from "./pipe-kind.js";
+import { type PipeBehaviour, pipeOf, sumFittings, type WayIn } from "./pipe-kind.js";
 
 /** A run of no length still joins two places: it counts as this much pipe [m]. */
 const LEAST_LENGTH = 0.001;
@@ -45,8 +45,7 @@ export function layOneRun(laying: Laying, index: number): void {
   const start = layDevices(laying, index, pipe);
   const runPoints = [from, ...stations.map((station) => addStation(laying, index, station, length)), to];
   const along = [0, ...stations.map((station) => station.along), length];
-  const startsAtSource = joints.source[from] >= 0;
-  const fittings = sumFittings(run, pipe.bore, startsAtSource);
+  const fittings = sumFittings(run, pipe.bore, wayInOf(laying, from));
   for (let k = 1; k < runPoints.length; k += 1) {
     segments.push({
       ...segmentOf(pipe, index),
@@ -72,6 +71,12 @@ export function layOneRun(laying: Laying, index: number): void {
     along: Float64Array.from(along),
   });
   hangDrinkers(laying, index, groups, runPoints, along);
+}
+
+/** The outlet of the source at a joint; undefined where there is none. */
+function wayInOf({ joints, outletBores }: Laying, joint: number): WayIn | undefined {
+  const source = joints.source[joint];
+  return source < 0 ? undefined : { bore: outletBores[source] };
 }
 
 const segmentOf = (pipe: PipeBehaviour, run: number) => ({

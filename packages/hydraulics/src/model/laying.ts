@@ -8,6 +8,8 @@ import type { TypedValues } from "./typed-values.js";
 export interface Laying {
   readonly plan: Plan;
   readonly joints: Joints;
+  /** By source, how wide its outlet is [m]; undefined: as its pipe. */
+  readonly outletBores: readonly (number | undefined)[];
   readonly height: Float64Array;
   readonly ground: Float64Array;
   readonly values: TypedValues;

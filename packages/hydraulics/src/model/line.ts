@@ -160,6 +160,8 @@ export interface Source {
   readonly base: number;
   /** Height of the outlet's axis above the inside bottom [m]. */
   readonly outlet: number;
+  /** Narrowest inside diameter of the outlet [m]; as wide as the pipe that starts there where left out. */
+  readonly outletBore?: number;
   /** Water levels above the inside bottom [m]. */
   readonly levels: { readonly full: number; readonly lowest: number; readonly ordinary: number };
   readonly vent: Vent;

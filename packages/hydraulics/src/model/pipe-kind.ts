@@ -1,6 +1,7 @@
 import { DEFAULTS } from "../document/defaults.js";
 import { findFittingByName, findPipeByName, readFittingText } from "../document/find-names.js";
 import type { PlanFitting, PlanPipe } from "../document/plan-schema.js";
+import { lossCoefficientOfWidening } from "../physics/fittings.js";
 import { fittingAtBore } from "../tables/fittings.js";
 import type { TypedValues } from "./typed-values.js";
 
@@ -59,6 +60,11 @@ export interface FittingSum {
 /** Way in from a vessel through a square-edged outlet; counted for every run that starts at a source. */
 const WAY_IN = "entry-sharp";
 
+/** The outlet a run starts at: as wide as the run where nothing narrower is told [m]. */
+export interface WayIn {
+  readonly bore: number | undefined;
+}
+
 /**
  * A tap half open: a gate valve half closed, turbulent [velocity heads].
  * @source loss-coefficient-table, gate valve 1/2 closed, seen
@@ -84,11 +90,15 @@ export interface CountedFitting {
   readonly source: string | undefined;
 }
 
-/** Everything that counts as a fitting of a run: a tap half open, the plan's fittings, the way in from a vessel. */
+/**
+ * Everything that counts as a fitting of a run: a tap half open, the plan's fittings, the way in from a vessel.
+ *
+ * @param wayIn  the outlet of the source the run starts at; undefined where it starts at none
+ */
 export function listFittings(
   run: FittedRun,
   bore: number,
-  startsAtSource: boolean,
+  wayIn: WayIn | undefined,
 ): readonly CountedFitting[] {
   const { fittings = [], tap } = run;
   return [
@@ -100,16 +110,37 @@ export function listFittings(
         ? namedFitting(fitting, bore)
         : { ...OWN, name: fitting.name, kInfinity: fitting.k, count: fitting.count ?? 1 },
     ),
-    ...(startsAtSource ? [namedFitting(WAY_IN, bore)] : []),
+    ...(wayIn === undefined ? [] : waysIn(bore, wayIn.bore ?? bore)),
   ];
 }
 
+/**
+ * The way in at the narrowest of the outlet, and from there a sudden widening to the pipe; both upon the velocity in
+ * the pipe. With b the ratio of bores, K∞ rises with 1/b⁴ and, as Re is that of the outlet, K₁ with 1/b³.
+ */
+function waysIn(bore: number, outlet: number): CountedFitting[] {
+  const wayIn = namedFitting(WAY_IN, Math.min(bore, outlet));
+  if (outlet >= bore) return [wayIn];
+  const ratio = outlet / bore;
+  return [
+    { ...wayIn, k1: wayIn.k1 / ratio ** 3, kInfinity: wayIn.kInfinity / ratio ** 4 },
+    {
+      ...OWN,
+      name: "widening from the outlet",
+      kInfinity: lossCoefficientOfWidening(ratio),
+      source: WIDENING_SOURCE,
+    },
+  ];
+}
+
+const WIDENING_SOURCE = "hydraulic-institute-edb";
+
 const OWN = { count: 1, k1: 0, scatter: undefined, source: undefined };
 
-export function sumFittings(run: FittedRun, bore: number, startsAtSource: boolean): FittingSum {
+export function sumFittings(run: FittedRun, bore: number, wayIn: WayIn | undefined): FittingSum {
   let k1 = 0;
   let kInfinity = 0;
-  for (const one of listFittings(run, bore, startsAtSource)) {
+  for (const one of listFittings(run, bore, wayIn)) {
     k1 += one.count * one.k1;
     kInfinity += one.count * one.kInfinity;
   }

@@ -180,7 +180,25 @@ export function lossCoefficientOfBoreRatio(boreRatio: number): number {
   requirePositive("lossCoefficientOfBoreRatio", { boreRatio });
   requireBetween("lossCoefficientOfBoreRatio", "boreRatio", boreRatio, { least: 0, greatest: 1 });
   const shut = 1 - boreRatio ** 2;
-  return (0.5 * shut + shut ** 2) / boreRatio ** 4;
+  return (0.5 * shut) / boreRatio ** 4 + lossCoefficientOfWidening(boreRatio);
+}
+
+/**
+ * Loss coefficient of a sudden widening: from a narrow outlet into its pipe.
+ *
+ *   K = (1 − b²)² / b⁴,   b = narrow bore / bore of the pipe                (1)
+ *
+ * @param boreRatio  b [-], above 0, up to 1
+ * @returns K upon the velocity in the pipe, the wide side [-]; 0 at b = 1
+ * @valid turbulent flow; in laminar flow the jet loses up to as much again
+ * @throws RangeError when boreRatio is not above 0 and at most 1
+ * @source hydraulic-institute-edb, eq. 3.B.3, seen
+ * @example lossCoefficientOfWidening(0.5)   // 9
+ */
+export function lossCoefficientOfWidening(boreRatio: number): number {
+  requirePositive("lossCoefficientOfWidening", { boreRatio });
+  requireBetween("lossCoefficientOfWidening", "boreRatio", boreRatio, { least: 0, greatest: 1 });
+  return (1 - boreRatio ** 2) ** 2 / boreRatio ** 4;
 }
 
 /**

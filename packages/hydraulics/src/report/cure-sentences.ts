@@ -22,6 +22,8 @@ export const CURE_WORDS: Readonly<Record<CureKind, string>> = {
   vent: "an open vent",
   bleed: "a bleed for the air",
   drinkers: "other drinkers",
+  fewerDrinkers: "fewer drinkers",
+  outlet: "a wider outlet",
   secondFeed: "a second feed to the far end",
   feedMiddle: "a feed to the middle",
   regulator: "a regulator",
@@ -51,6 +53,10 @@ export function writeChange(change: Change, system: UnitSystem): string {
       return `Let the air out at the hump ${change.along === undefined ? quoted(change.point) : `${length(change.along, system)} along ${quoted(change.run ?? "")}`}: a bleed or a riser vent there.`;
     case "drinkers":
       return `Put ${drinkerName(change.to)} in place of ${drinkerName(change.from)} in ${quoted(change.group)} (${change.count}).`;
+    case "leaveOff":
+      return writeLeftOff(change);
+    case "outlet":
+      return `Give ${quoted(change.source)} an outlet and tap as wide as its pipe, in place of ${length(change.from, system)}.`;
     case "newRun":
       return `Lay a new run of ${length(change.length, system)} of ${pipeName(change.pipe)} from ${quoted(change.from)} to ${quoted(change.to)}${change.into === undefined || change.along === undefined ? "" : `, joined into ${quoted(change.into)} ${length(change.along, system)} from its start`}.`;
     case "regulator":
@@ -60,6 +66,22 @@ export function writeChange(change: Change, system: UnitSystem): string {
     case "moveSource":
       return `Put ${quoted(change.source)} at ${quoted(change.to)}.`;
   }
+}
+
+/** What is left off, and what that costs the birds. */
+function writeLeftOff({
+  group,
+  off,
+  of,
+  end,
+  pen,
+  birds,
+  has,
+  needed,
+}: Extract<Change, { readonly code: "leaveOff" }>): string {
+  const which = `${end === "far" ? "last" : "first"} ${off === 1 ? "drinker" : `${off} drinkers`}`;
+  const each = (drinkers: number) => Number((birds / drinkers).toPrecision(2));
+  return `Put ${off === 1 ? "a plug" : "plugs"} in place of the ${which} of ${quoted(group)} (${of - off} of ${of} stay): ${quoted(pen)} then has ${has} for ${birds} birds, ${each(has)} to each in place of ${each(has + off)}; ${needed} are enough.`;
 }
 
 /** What a cure costs, in a few words; money first where it has a price. */

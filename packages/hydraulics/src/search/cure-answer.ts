@@ -31,6 +31,20 @@ export type Change =
       readonly from: string;
       readonly to: string;
     }
+  /** The last (or first) drinkers of a group left off; what the birds of its pen then have, and need, of that device. */
+  | {
+      readonly code: "leaveOff";
+      readonly group: string;
+      readonly off: number;
+      readonly of: number;
+      readonly end: "near" | "far";
+      readonly pen: string;
+      readonly birds: number;
+      readonly has: number;
+      readonly needed: number;
+    }
+  /** An outlet as wide as its pipe, in place of one so wide [m]. */
+  | { readonly code: "outlet"; readonly source: string; readonly from: number }
   | {
       readonly code: "newRun";
       readonly run: string;

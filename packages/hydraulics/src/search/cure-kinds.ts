@@ -7,6 +7,8 @@ export const CURE_KINDS = [
   "vent",
   "bleed",
   "drinkers",
+  "fewerDrinkers",
+  "outlet",
   "secondFeed",
   "feedMiddle",
   "regulator",

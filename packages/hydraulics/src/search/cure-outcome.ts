@@ -1,4 +1,3 @@
-import type { Plan } from "../document/plan-schema.js";
 import { countVerdicts, judgeLine, worstOf } from "../judge/judge-line.js";
 import type { Line } from "../model/line.js";
 import type { Close, DrinkerOutcome, Outcome } from "./cure-answer.js";
@@ -41,9 +40,3 @@ export function closestOf({ scenes }: Outcome, line: Line): Close | undefined {
   const { head, drinker, against } = least.spare;
   return { drinker: line.drinkers.id[drinker], spare: head, week: least.week, hot: least.hot, against };
 }
-
-/** The plan as a requirement of its own: the same scenes, its own numbers. */
-export const requirementFor = (requirement: Requirement, plan: Plan): Requirement => ({
-  ...requirement,
-  plan,
-});

@@ -7,11 +7,11 @@ import type { Change, Cure, CureAnswer, CureKind, SearchReport } from "./cure-an
 import { changesOf } from "./cure-changes.js";
 import { buildCureLines } from "./cure-lines.js";
 import { type CureOptions, MOST_JUDGED, STAND_MOST } from "./cure-options.js";
-import { closestOf, outcomeOf, requirementFor } from "./cure-outcome.js";
+import { closestOf, outcomeOf } from "./cure-outcome.js";
 import { buildCureSpace, hasPrices, planOf } from "./cure-space.js";
 import { type Relaxing, relaxationsOf } from "./relax.js";
 import { remediesFor } from "./remedies/all-remedies.js";
-import { buildRequirement, lineInScene, type Requirement } from "./requirement.js";
+import { buildRequirement, lineInScene, type Requirement, requirementFor } from "./requirement.js";
 import type { Searched } from "./searching.js";
 import { type Effort, solveSpace } from "./solve-space.js";
 
@@ -46,7 +46,15 @@ export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
     const scene = requirement.scenes[before.scenes.findIndex(({ meets }) => !meets)];
     const judged = judgeLine(lineInScene(requirement, built.line, scene));
     const { system = "metric" } = options;
-    const ailing = { plan, line: judged.line, judged, system, margin: requirement.margin };
+    const ailing = {
+      plan,
+      line: judged.line,
+      judged,
+      system,
+      margin: requirement.margin,
+      requirement,
+      scene,
+    };
     for (const remedy of remediesFor(ailing)) {
       if (isOut(remedy.kind)) continue;
       search.run({ ...remedy, pipes: false, stands: false });
@@ -108,7 +116,7 @@ function beginSearch(requirement: Requirement, options: CureOptions, compare: Co
     const building = buildCureLines(space);
     if (!building.ok) return;
     const { lines } = building;
-    const own = requirementFor(requirement, task.plan);
+    const own = requirementFor(requirement, task.plan, lines.present);
     effort.most = effort.judged + (task.changes.length === 0 ? most : most / REMEDY_SHARE);
     const known = cures.get(task.kind);
     const searched = solveSpace(lines, own, { compare, effort, below: known?.cost });

@@ -105,7 +105,6 @@ const PRICES = {
   bleed: "Bleed or riser vent",
   plug: "Plug in place of a drinker",
   outlet: "Wider outlet for a vessel",
-  floatValve: "Float valve with a wider seat",
 } as const satisfies Record<Exclude<keyof NonNullable<Plan["prices"]>, "parts">, string>;
 
 /** What other things cost, and what the money is called. */

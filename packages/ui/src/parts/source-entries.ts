@@ -75,6 +75,22 @@ export function sourceLengths(
   };
 }
 
+/** How wide the way out of a vessel is at its narrowest. */
+export function outletBoreEntry({ plan }: PlanContext, index: number): Entry {
+  const name = sourceNames(plan)[index]!;
+  return {
+    form: "typed",
+    key: `${name} outletBore`,
+    title: "Bore of the outlet",
+    name: `Bore of the outlet of ${name}`,
+    kind: "bore",
+    typed: plan.sources[index]!.outletBore,
+    standIn: "as its pipe",
+    note: "The narrowest of bulkhead, tap and strainer.",
+    change: setAt(["sources", index, "outletBore"], `outlet of ${name}`),
+  };
+}
+
 const VENTS = [
   { value: "open", words: "Open to the air" },
   { value: "sealed", words: "Sealed" },

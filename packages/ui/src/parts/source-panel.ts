@@ -15,7 +15,7 @@ import { buttonsView, type PanelRequest } from "./panel-request.js";
 import { actionsOfSource } from "./part-actions.js";
 import { setAt, sourceNames, workedOutSource } from "./plan-context.js";
 import { nameEntry } from "./plan-entries.js";
-import { feedEntries, sourceLengths, ventEntries } from "./source-entries.js";
+import { feedEntries, outletBoreEntry, sourceLengths, ventEntries } from "./source-entries.js";
 import { dimensionEntries, vesselChoice } from "./vessel-entries.js";
 
 /** The slider's end, where nothing taller is typed [m]. */
@@ -30,6 +30,7 @@ export function sourcePanel(request: PanelRequest, source: number) {
   const { ground } = sourceLengths(request, source);
   const more = [
     { form: "typed" as const, ...ground },
+    outletBoreEntry(request, source),
     ...ventEntries(request, source),
     ...feedEntries(request, source),
   ];

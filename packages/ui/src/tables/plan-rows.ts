@@ -14,7 +14,7 @@ import {
   regulatorEntries,
   tapEntry,
 } from "../parts/run-entries.js";
-import { feedEntries, sourceLengths, ventEntries } from "../parts/source-entries.js";
+import { feedEntries, outletBoreEntry, sourceLengths, ventEntries } from "../parts/source-entries.js";
 import { readingEntries } from "../parts/survey-view.js";
 import { dimensionEntries, vesselChoice } from "../parts/vessel-entries.js";
 
@@ -94,7 +94,7 @@ function sourceRow(context: PlanContext, source: number): PlanRow {
     typed(nameEntry(part, name, "the source")),
     [...choice(vesselChoice(context, source, name)), ...dimensionEntries(context, source, name)],
     ...[stand, full, lowest, ordinary, outlet, ground].map(typed),
-    [...ventEntries(context, source), ...feedEntries(context, source)],
+    [...ventEntries(context, source), ...feedEntries(context, source), outletBoreEntry(context, source)],
   ] as const;
   return { key: keyOfPart(part), part, name: `source ${name}`, cells };
 }

@@ -5,6 +5,7 @@ import type { Line } from "../../model/line.js";
 import { type Cost, NO_COST } from "../cost.js";
 import type { Change, CureKind } from "../cure-answer.js";
 import { typedLength } from "../cure-space.js";
+import type { Requirement, Scene } from "../requirement.js";
 
 /** A change of a plan that is neither a size nor a stand: what is then searched are the sizes and stands with it. */
 export interface Remedy {
@@ -20,11 +21,14 @@ export interface Remedy {
 export interface Ailing {
   readonly plan: Plan;
   readonly line: Line;
-  /** The line as it is judged on the plan's own day. */
+  /** The line as it is judged in that scene. */
   readonly judged: JudgedLine;
   readonly system: "metric" | "us";
   /** Head to spare that is asked for [m]. */
   readonly margin: number;
+  readonly requirement: Requirement;
+  /** The first state of affairs in which anything fails: the line is judged in it. */
+  readonly scene: Scene;
 }
 
 /** So many things bought, at this price each, if it is known. */

@@ -209,11 +209,8 @@ function countedFittings({ checked: { line }, plan }: HowRequest, run: number): 
   const planned = plan?.runs[index];
   if (planned === undefined) return [];
   try {
-    return listFittings(
-      planned,
-      bore,
-      line.sources.some(({ point }) => point === points[0]),
-    );
+    const source = line.sources.find(({ point }) => point === points[0]);
+    return listFittings(planned, bore, source && { bore: source.outletBore });
   } catch {
     // A newer plan may name a fitting that no table has; what was checked is shown together then.
     return [];

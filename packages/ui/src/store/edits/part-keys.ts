@@ -30,6 +30,7 @@ const SOURCE_KEYS = [
   "stand",
   "doubt",
   "outlet",
+  "outletBore",
   "level",
   "vent",
   "feed",
