@@ -5,41 +5,9 @@
  */
 import { readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { compileWaterers } from "./compile-waterers.mjs";
 import { loadSources, loadTable } from "./load-tables.mjs";
-
-/** SI value of one of a unit. Exact by definition. */
-const SI = { mm: 1e-3, m: 1, kg: 1, kPa: 1000, L: 1e-3, mL: 1e-6, "mL/min": 1e-6 / 60, d: 1, 1: 1 };
-
-const camel = (column) => column.replace(/_(\w)/g, (_, letter) => letter.toUpperCase());
-
-/** Field names follow the columns without their unit. */
-const field = (column, unit) => {
-  const suffix = `_${unit.toLowerCase().replace("/", "_")}`;
-  return camel(column.endsWith(suffix) ? column.slice(0, -suffix.length) : column);
-};
-
-/** Twelve figures, so that 15.621 mm is 0.015621 and not its neighbour. */
-const siValue = (text, unit) => Number((Number(text) * SI[unit]).toPrecision(12));
-
-function cellOf(table, row, column) {
-  const { unit } = table.about.columns[column];
-  return unit === "text" ? row[column] : siValue(row[column], unit);
-}
-
-const citationOf = (row) => ({ source: row.source, where: row.where, seen: row.seen });
-const words = (text) => (text === "" ? [] : text.split(";"));
-
-/** A row as an object with the named columns and its citation. A blank in one of them is an error. */
-function objectOf(table, row, columns) {
-  const made = {};
-  for (const column of columns) {
-    if (row[column] === "") throw new Error(`${table.name}.csv: ${row.id} has no ${column}`);
-    made[field(column, table.about.columns[column].unit)] = cellOf(table, row, column);
-  }
-  if (row.also !== undefined) made.also = words(row.also);
-  made.citation = citationOf(row);
-  return made;
-}
+import { cellOf, citationOf, defaultRows, field, moduleOf, objectOf, siValue, words } from "./table-rows.mjs";
 
 const shapeColumns = {
   upright: ["diameter_mm", "height_mm"],
@@ -173,7 +141,10 @@ function buildingModule() {
       ...Object.fromEntries(
         columns.split(" ").map((column) => {
           const { unit } = table.about.columns[column];
-          return [field(column, unit), row[column] === "" && unit !== "text" ? 0 : cellOf(table, row, column)];
+          return [
+            field(column, unit),
+            row[column] === "" && unit !== "text" ? 0 : cellOf(table, row, column),
+          ];
         }),
       ),
       citation: citationOf(row),
@@ -238,42 +209,6 @@ const weatherModuleOf = (table, type, rows, name) =>
     .replace("./row-types.js", "./weather-types.js")
     .replace(`const ${table}`, `const ${name}`);
 
-/** What each way of working is measured by; a blank in one of these is an error. */
-const watererColumns = {
-  vacuum: "lip rim_mm jar_mm hole_mm holes pool_mm lip_over_hole_mm reservoir_l",
-  nipples: "vessel places drinker",
-  bell: "lip rim_mm jar_mm pool_mm lip_over_hole_mm vessel drinker",
-  pan: "lip rim_mm floor_mm depth_mm",
-  trough: "lip length_mm width_mm depth_mm",
-};
-
-function watererOf(table, row) {
-  const shared = "id name works base_mm left_mm empty_kg fills seal height_as from_d";
-  const own = row.lip === "spouts" ? `${watererColumns[row.works]} places` : watererColumns[row.works];
-  const { from, also, citation, ...made } = objectOf(table, row, `${shared} ${own}`.split(" "));
-  return {
-    ...made,
-    species: words(row.species),
-    fromDays: from,
-    ...(row.to_d === "" ? {} : { toDays: Number(row.to_d) }),
-    hangs: row.hangs === "yes",
-    hasShade: row.shade === "yes",
-    also,
-    citation,
-  };
-}
-
-/** Names of waterers apart from the rest: reading a plan needs no more, and comes first on the page. */
-function watererNamesModule() {
-  const rows = defaultRows(loadTable("waterers")).map(({ id, name, also }) => [id, name, words(also)]);
-  return moduleOf("waterers.csv", "WatererName", rows)
-    .replace("./row-types.js", "./waterer-types.js")
-    .replace("const waterers", "const watererNames");
-}
-
-const watererModule = () =>
-  tableModule("waterers", "WatererKind", watererOf).replace("./row-types.js", "./waterer-types.js");
-
 const fittingOf = (table, row) => {
   const { lowFactor, highFactor, also, citation, ...rest } = objectOf(
     table,
@@ -282,19 +217,6 @@ const fittingOf = (table, row) => {
   );
   return { ...rest, low: lowFactor, high: highFactor, also, citation };
 };
-
-function moduleOf(name, type, rows) {
-  const lines = rows.map((row) => `  ${JSON.stringify(row)},`);
-  return [
-    `// Made from reference-tables/${name} by reference-tables/compile-tables.mjs. Edit the table, not this file.`,
-    `import type { ${type} } from "./row-types.js";`,
-    "",
-    `export const ${name.replace(/\.\w+$/, "")}: readonly ${type}[] = [`,
-    ...lines,
-    "];",
-    "",
-  ].join("\n");
-}
 
 /** Rows of one bird, the youngest first. */
 const rowsOfBird = (table, bird) =>
@@ -395,8 +317,6 @@ function birdsModule() {
   ].join("\n");
 }
 
-const defaultRows = (table) => table.rows.filter((row) => row.default === "yes");
-
 function tableModule(name, type, make) {
   const table = loadTable(name);
   return moduleOf(
@@ -465,8 +385,7 @@ export function compileTables() {
     ["roofs.generated.ts", roofsModule()],
     ["spilled-share.generated.ts", spilledModule()],
     ["building.generated.ts", buildingModule()],
-    ["waterer-names.generated.ts", watererNamesModule()],
-    ["waterers.generated.ts", watererModule()],
+    ...compileWaterers(),
     ["sources.generated.ts", sourcesModule()],
   ]);
 }

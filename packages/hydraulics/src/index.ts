@@ -71,6 +71,10 @@ export {
 } from "./judge/going-away.js";
 // What any one mishap does, and what guards against it.
 export * from "./judge/guard.js";
+// Heat: a clear day, what still water comes to, what to flush.
+export { heatOfPlan } from "./judge/heat.js";
+export { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "./judge/heat-bodies.js";
+export * from "./judge/heat-result.js";
 export {
   howLongItLasts,
   LASTING_CASES,
@@ -249,6 +253,17 @@ export {
   writeFrostTime,
   writeFrostTodo,
 } from "./report/frost-sentences.js";
+export {
+  HEAT_CAUTIONS,
+  HEAT_CHANGE_WORDS,
+  writeDegrees,
+  writeHeatAnswer,
+  writeHeatDay,
+  writeHeatFlush,
+  writeHeatLevers,
+  writeRenewal,
+  writeSoftening,
+} from "./report/heat-sentences.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
 export { writeMeasureDocument } from "./report/measure-document.js";
@@ -307,15 +322,8 @@ export {
   writeVelocity,
   writeVolume,
 } from "./report/words.js";
-export {
-  writeChangeOver,
-  writeOpenings,
-  writeShareOfLoose,
-  writeTilt,
-  writeYardFinding,
-  YARD_CAUTIONS,
-} from "./report/yard-sentences.js";
-export { HOLE_WORDS, writeMark, writeRefills, writeSlope } from "./report/yard-words.js";
+export * from "./report/yard-sentences.js";
+export * from "./report/yard-words.js";
 // Choices compared, and the smallest change that makes a plan work.
 export {
   type Comparing,
