@@ -21,7 +21,7 @@ const ASKED = {
 export function runFrost(args: readonly string[]): Promise<number> {
   return answerPlan(args, ["low", "hours", "wind"], ({ plan, name, system, paint, own }) => {
     const asked = readAsked(own, ASKED);
-    if ("fault" in asked) return { fault: asked.fault as string };
+    if ("fault" in asked) return { fault: asked.fault };
     const answer = frostOfPlan(plan, asked.values);
     if (!answer.ok) return answer;
     const { frost } = answer;

@@ -49,6 +49,10 @@ export const DEFAULTS = {
   frostHours: { typed: "12 h", because: "a winter night; common practice, no source" },
   frostWind: { typed: "5 m/s", because: "a breeze: water cools sooner than in still air" },
   sun: { typed: "900 W/m2", because: "a clear summer noon; from memory" },
+  hotNight: {
+    typed: "12 K below the day",
+    because: "a clear day's night cools about so much; common practice, no source",
+  },
   wind: { typed: "1.5 m/s", because: "light air; water warms more the less it blows" },
   refillAt: { typed: "07:00", because: "with the morning round" },
   waterers: { typed: "1", because: "one of them" },

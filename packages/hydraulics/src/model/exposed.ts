@@ -49,6 +49,7 @@ export interface ExposedVessel extends InSun {
   readonly id: string;
   readonly index: number;
   readonly full: StandingWater;
+  readonly ordinary: StandingWater;
   readonly lowest: StandingWater;
   /** To the brim [m³]. */
   readonly capacity: number;
@@ -89,6 +90,7 @@ export function exposedVessels(plan: Plan, line: Line): ExposedVessel[] {
     id: source.id,
     index: source.index,
     full: standingWater(source, source.levels.full),
+    ordinary: standingWater(source, source.levels.ordinary),
     lowest: standingWater(source, Math.max(source.levels.lowest, 0)),
     capacity: volumeAtLevel(source.shape, heightOfVessel(source.shape)),
     material: frostMaterialById(/steel/i.test(source.vesselName) ? "steel" : "hdpe"),

@@ -45,6 +45,9 @@ export interface HeatAsked {
   readonly sun?: number;
 }
 
+/** Between a clear day and its night where the plan names one temperature for both [K]; see DEFAULTS.hotNight. */
+const CLEAR_SWING = 12;
+
 /**
  * The hottest day to reckon with: of the plan's hot spell, or where it names none a hot day. A day asked for by its
  * highest has the plan's own swing between day and night.
@@ -52,7 +55,9 @@ export interface HeatAsked {
 export function hotDayOf(plan: Plan, weather: Weather, asked: HeatAsked, values: TypedValues): HotDay {
   const { hotSpell, dawn, light } = weather;
   const planned = hotSpell?.high ?? Math.max(weather.high, HOT_DAY);
-  const swing = hotSpell === undefined ? weather.high - weather.low : hotSpell.high - hotSpell.low;
+  const said = hotSpell === undefined ? weather.high - weather.low : hotSpell.high - hotSpell.low;
+  if (said === 0) values.note("hotNight", "weather.low");
+  const swing = said === 0 ? CLEAR_SWING : said;
   const high = asked.high ?? planned;
   return {
     high,
