@@ -68,8 +68,23 @@ const CHANGES: readonly (readonly [Change, string])[] = [
       pipe: "hose-1/2",
       into: "lane",
       along: 4,
+      isCut: false,
     },
     'Lay a new run of 9 m of "Garden hose, 1/2 in" from "drum" to "lane middle", joined into "lane" 4 m from its start.',
+  ],
+  [
+    {
+      code: "newRun",
+      run: "feed",
+      from: "drum",
+      to: "lane second half",
+      length: 9,
+      pipe: "hose-1/2",
+      into: "lane",
+      along: 4,
+      isCut: true,
+    },
+    'Cut "lane" 4 m from its start, and feed what lies beyond by a run of its own: 9 m of "Garden hose, 1/2 in" from "drum" to "lane second half".',
   ],
   [
     { code: "regulator", run: "lane", sets: 0.4 },

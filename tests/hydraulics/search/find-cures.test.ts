@@ -148,6 +148,11 @@ describe("findCures", () => {
     const [far, middle] = [cureOf(answer, "secondFeed"), cureOf(answer, "feedMiddle")];
     expect(far?.changes[0]).toMatchObject({ code: "newRun", to: "end", length: 40, into: undefined });
     expect(middle?.changes[0]).toMatchObject({ code: "newRun", into: "line", along: 20 });
+    const split = cureOf(answer, "split");
+    expect(split?.changes[0]).toMatchObject({ code: "newRun", into: "line", along: 20, isCut: true });
+    // What lies beyond the cut hangs on the new run alone.
+    const ends = split?.plan.runs.map(({ from, to }) => `${from} - ${to}`);
+    expect(ends).toEqual(["barrel - line middle", "line second half - end", "barrel - line second half"]);
     expectCured(answer);
   });
 

@@ -26,6 +26,7 @@ export const CURE_WORDS: Readonly<Record<CureKind, string>> = {
   outlet: "a wider outlet",
   secondFeed: "a second feed to the far end",
   feedMiddle: "a feed to the middle",
+  split: "the line split in two",
   regulator: "a regulator",
   headerTank: "a header tank",
   moveSource: "the source at another place",
@@ -58,6 +59,8 @@ export function writeChange(change: Change, system: UnitSystem): string {
     case "outlet":
       return `Give ${quoted(change.source)} an outlet and tap as wide as its pipe, in place of ${length(change.from, system)}.`;
     case "newRun":
+      if (change.isCut && change.into !== undefined && change.along !== undefined)
+        return `Cut ${quoted(change.into)} ${length(change.along, system)} from its start, and feed what lies beyond by a run of its own: ${length(change.length, system)} of ${pipeName(change.pipe)} from ${quoted(change.from)} to ${quoted(change.to)}.`;
       return `Lay a new run of ${length(change.length, system)} of ${pipeName(change.pipe)} from ${quoted(change.from)} to ${quoted(change.to)}${change.into === undefined || change.along === undefined ? "" : `, joined into ${quoted(change.into)} ${length(change.along, system)} from its start`}.`;
     case "regulator":
       return `Put a low-pressure regulator that holds ${writeHead(change.sets, system)} at the start of ${quoted(change.run)}.`;

@@ -55,6 +55,8 @@ export type Change =
       /** A joint cut into this run for it, so far from its start [m]. */
       readonly into: string | undefined;
       readonly along: number | undefined;
+      /** Whether that run is cut there, so that the new one alone feeds what lies beyond. */
+      readonly isCut: boolean;
     }
   | { readonly code: "regulator"; readonly run: string; readonly sets: number }
   | {

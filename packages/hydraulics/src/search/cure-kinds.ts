@@ -11,6 +11,7 @@ export const CURE_KINDS = [
   "outlet",
   "secondFeed",
   "feedMiddle",
+  "split",
   "regulator",
   "headerTank",
   "moveSource",

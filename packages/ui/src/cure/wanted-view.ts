@@ -71,7 +71,7 @@ const WAYS: readonly { readonly words: string; readonly kinds: readonly CureKind
   { words: "A wider outlet", kinds: ["outlet"] },
   { words: "Other drinkers", kinds: ["drinkers"] },
   { words: "Fewer drinkers", kinds: ["fewerDrinkers"] },
-  { words: "A further run of pipe", kinds: ["secondFeed", "feedMiddle"] },
+  { words: "A further run of pipe", kinds: ["secondFeed", "feedMiddle", "split"] },
   { words: "A regulator or a header tank", kinds: ["regulator", "headerTank"] },
   { words: "The source at another place", kinds: ["moveSource"] },
 ];

@@ -1,4 +1,4 @@
-import { feedFarEnd, feedMiddle } from "./feed-again.js";
+import { feedFarEnd, feedMiddle, splitLine } from "./feed-again.js";
 import { holdBack, putHeaderTank } from "./hold-back.js";
 import { leaveOff } from "./leave-off.js";
 import { letAirOut } from "./let-air-out.js";
@@ -21,6 +21,7 @@ export function remediesFor(ailing: Ailing): Remedy[] {
     putHeaderTank,
     feedFarEnd,
     feedMiddle,
+    splitLine,
     moveSource,
   ].flatMap((make) => make(ailing));
 }

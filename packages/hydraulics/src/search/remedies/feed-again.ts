@@ -29,22 +29,26 @@ export function feedFarEnd(ailing: Ailing): Remedy[] {
 }
 
 /** A second run from the source to the middle of a run whose drinkers fail. */
-export function feedMiddle(ailing: Ailing): Remedy[] {
-  const { plan, line } = ailing;
+export const feedMiddle = (ailing: Ailing): Remedy[] => feedHalves(ailing, "feedMiddle");
+
+/** A run whose drinkers fail cut in two at its middle, the far half fed by a run of its own from the source. */
+export const splitLine = (ailing: Ailing): Remedy[] => feedHalves(ailing, "split");
+
+function feedHalves(ailing: Ailing, kind: "feedMiddle" | "split"): Remedy[] {
+  const { plan, line, system } = ailing;
   return failingRuns(ailing).flatMap((run): Remedy[] => {
-    const halves = cutInHalf(ailing, run);
+    const halves = cutInHalf(ailing, run, kind === "split");
     if (halves === undefined) return [];
     const [a, b] = [line.runs[run].points[0], line.runs[run].points[line.runs[run].points.length - 1]].map(
       (p) => placeOf(ailing, p),
     );
-    const there = {
-      name: halves.joint,
-      height: (a.height + b.height) / 2,
-      ground: Math.min((a.ground + b.ground) / 2, (a.height + b.height) / 2),
-    };
+    const height = (a.height + b.height) / 2;
+    const middle = { height, ground: Math.min((a.ground + b.ground) / 2, height) };
+    const told = withJointAt(halves.plan, { name: halves.joint, ...middle }, system);
+    const there = { name: halves.beyond, ...middle };
     const into = runNames(plan)[run];
     const along = line.runs[run].length / 2;
-    return layFeed(ailing, { kind: "feedMiddle", plan: halves.plan, there, run, share: 0.5, into, along });
+    return layFeed(ailing, { kind, plan: told, there, run, share: 0.5, into, along });
   });
 }
 
@@ -68,7 +72,7 @@ function failingRuns({ plan, line, judged }: Ailing): number[] {
 }
 
 interface Feeding {
-  readonly kind: "secondFeed" | "feedMiddle";
+  readonly kind: "secondFeed" | "feedMiddle" | "split";
   readonly plan: Plan;
   readonly there: { readonly name: string; readonly height: number; readonly ground: number };
   readonly run: number;
@@ -95,11 +99,14 @@ function layFeed({ plan: old, line, system }: Ailing, feeding: Feeding): Remedy[
   const changed = withoutFallsTo(laid, there.name);
   if (!buildLine(changed).ok) return [];
   const pipeId = line.runs[run].pipeId;
+  const isCut = kind === "split";
   return [
     {
       kind,
       plan: changed,
-      changes: [{ code: "newRun", run: id, from: source, to: there.name, length, pipe: pipeId, into, along }],
+      changes: [
+        { code: "newRun", run: id, from: source, to: there.name, length, pipe: pipeId, into, along, isCut },
+      ],
       spent: bought(into === undefined ? 1 : 2, old.prices?.joint),
       fresh: changed.runs.length - 1,
     },
@@ -119,11 +126,16 @@ function withoutFallsTo(plan: Plan, joint: string): Plan {
   };
 }
 
-/** The plan with a run cut in two at its middle, each half with its drinkers; undefined where that is not so simple. */
+/**
+ * The plan with a run cut in two at its middle, each half with its drinkers; undefined where that is not so simple.
+ *
+ * @param isApart  whether the far half starts at a joint of its own, `beyond`, and no water comes to it from the near one
+ */
 function cutInHalf(
   { plan, line, system }: Ailing,
   index: number,
-): { readonly plan: Plan; readonly joint: string } | undefined {
+  isApart: boolean,
+): { readonly plan: Plan; readonly joint: string; readonly beyond: string } | undefined {
   const run = plan.runs[index];
   const groups = drinkerGroupsOf(run);
   if (run.survey !== undefined || run.fittings !== undefined || groups.length !== 1) return undefined;
@@ -133,6 +145,7 @@ function cutInHalf(
   if (near.length === 0 || near.length === members.length) return undefined;
   const far = members.slice(near.length);
   const joint = freshName(plan, `${runNames(plan)[index]} middle`);
+  const beyond = isApart ? freshName(plan, `${runNames(plan)[index]} second half`) : joint;
   const ends = runEnds(plan);
   const [group] = groups;
   const id = group.id ?? runNames(plan)[index];
@@ -155,7 +168,7 @@ function cutInHalf(
     ...plain,
     ...ends[index],
     id: freshName(plan, `${runNames(plan)[index]} beyond`),
-    from: joint,
+    from: beyond,
     length: half,
     drinkers: part(far, middle, freshName(plan, `${id} beyond`)),
   };
@@ -173,7 +186,7 @@ function cutInHalf(
     { name: ends[index].to, height: line.points.height[end], ground: line.points.ground[end] },
     system,
   );
-  return { plan: told, joint };
+  return { plan: told, joint, beyond };
 }
 
 /** Those at work: as a share, of each half; as a number, the farthest first. */
