@@ -93,14 +93,6 @@ test("what to flush is all hot pipe up to the drinkers, again and again while th
   const shaded = heatOf(read({ runs: [{ ...read({}).runs[0], shade: "100 %" }, read({}).runs[1]] }), mild);
   expect(shaded.flushes[0]!.volume).toBeCloseTo(line(shaded).volume, 12);
 });
-  expect(heatOf(shaded).flushes[0]!.volume).toBeCloseTo(
-    heatOf(read({}))
-      .parts.slice(0, 2)
-      .filter(({ id }) => id === "hen line" || heatOf(shaded).parts[0]!.hottest.less > 0)
-      .reduce((sum, { volume }) => sum + volume, 0),
-    9,
-  );
-});
 
 test("a vessel follows hours late, and stays near the air", () => {
   const source = { id: "barrel", vessel: "drum-55gal-plastic", stand: "1 m" };
