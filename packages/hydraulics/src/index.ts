@@ -211,6 +211,8 @@ export {
   writePen,
   writeSeconds,
 } from "./report/bird-sentences.js";
+// Building: parts, cuts, holes, heights, order, tests, loads; and their words.
+export * from "./report/building.js";
 export { writeCaution } from "./report/caution-sentences.js";
 export { writeCertainty, writeDoubt, writeInput } from "./report/certainty-words.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
@@ -366,8 +368,8 @@ export { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "./solve/solu
 export { solveLine } from "./solve/solve-line.js";
 export { type Allowance, allAllowances } from "./tables/allowances.js";
 export { type HangPoint, hangPointsOf } from "./tables/bird-heights.js";
-// Tables.
 export { allBirds, type BirdKind, birdById, type IntakePoint } from "./tables/birds.js";
+// Tables.
 export {
   findBird,
   findDrinker,

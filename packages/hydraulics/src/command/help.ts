@@ -16,6 +16,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall trouble PLAN      what is likely wrong, from what you see
   headfall sizes PLAN        each pipe size on the shelf in place of the pipe
   headfall cure PLAN         the smallest changes that make it work, and what they cost
+  headfall build PLAN        parts, cuts, holes, heights, order, tests, loads: how to build it
   headfall compare PLAN PLAN ...   what two or more plans come to, side by side
   headfall help
 
@@ -27,7 +28,7 @@ PLAN is a plan file; - reads standard input.
                    do not decide, if left out); 0 for none
   --seed 1         check, measure: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
-  --weeks 8        birds, weeks, yard, cure: how many to look ahead
+  --weeks 8        birds, weeks, yard, cure, build: how many to look ahead
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
@@ -58,6 +59,8 @@ PLAN is a plan file; - reads standard input.
   --after-filling LIST  trouble: drinkers looked at after water was poured into an empty source again
   --stands "60 cm" trouble: where the water stands now (the plan's ordinary level if left out)
   --seen "2 days"  trouble: how long ago there was water in it (a day if left out)
+  --kerf "2 mm"    build: width that a cut takes
+  --csv            build: the parts, as a table
   --no-colour      no colour
 
 Exit status: 0 all good, 1 something starves, drips, is dry or too few, 2 the plan cannot be read.

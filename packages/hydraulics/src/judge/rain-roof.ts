@@ -38,19 +38,33 @@ export function roofOf(typed: PlanRoof): RoofRun {
  * What a round overflow passes with the water level with its top: an opening with half its bore of head over its
  * middle.
  */
+const passed = (bore: number): number =>
+  DISCHARGE_COEFFICIENT.sharp * (Math.PI / 4) * bore ** 2 * Math.sqrt(GRAVITY * bore);
+
+/** Roof water in a downpour, when the whole roof sheds what falls on it, against what the overflow passes. */
+export function downpourOf(typed: PlanRoof) {
+  const values = createTypedValues();
+  const overflow = values.si(typed.overflow ?? DEFAULTS.overflow.typed, "length");
+  const flow = values.si(typed.area, "area") * DOWNPOUR;
+  return {
+    flow,
+    overflow,
+    passes: passed(overflow),
+    needed: findRoot((bore) => passed(bore) - flow, 0, 2).root,
+    isTyped: typed.overflow !== undefined,
+  };
+}
+
+/** The same held against a record of rain: what the wettest day of it sends through or over. */
 export function overflowOf(typed: PlanRoof, roof: RoofRun, record: RainRecord): RainSupply["overflow"] {
-  const diameter = createTypedValues().si(typed.overflow ?? DEFAULTS.overflow.typed, "length");
-  const passed = (bore: number) =>
-    DISCHARGE_COEFFICIENT.sharp * (Math.PI / 4) * bore ** 2 * Math.sqrt(GRAVITY * bore);
-  // In a downpour the whole roof sheds what falls on it.
-  const downpour = roof.area * DOWNPOUR;
+  const { flow: downpour, overflow: diameter, passes, needed } = downpourOf(typed);
   const wettest = record.rain.reduce((most, one) => Math.max(most, one), 0);
   return {
     diameter,
-    passes: passed(diameter),
+    passes,
     downpour,
-    isEnough: passed(diameter) >= downpour,
-    needed: findRoot((bore) => passed(bore) - downpour, 0, 2).root,
+    isEnough: passes >= downpour,
+    needed,
     wettest,
     wettestOver: Math.max(0, roof.runoff * roof.area * Math.max(0, wettest - roof.wetting) - roof.firstFlush),
   };
