@@ -27,15 +27,15 @@ export function checkWaterers(document: Entry, report: Report): void {
   if (count === 0) report(withoutWater(document));
 }
 
-/** A plan with neither a source nor a waterer has no water. */
-function withoutWater({ sources, pens }: Entry) {
-  if (!Array.isArray(sources) || sources.length > 0) return undefined;
+/** A plan with neither a source nor a waterer, in a pen or in the kit, has no water. */
+function withoutWater({ sources, pens, kit }: Entry) {
+  if (!Array.isArray(sources) || sources.length > 0 || entries(kit).length > 0) return undefined;
   const hasPens = Array.isArray(pens) && pens.some(isEntry);
   return {
     code: "tooFew",
     path: "sources",
     found: "a list of 0",
     allowed: "This list has at least 1 entry.",
-    mend: hasPens ? "Add a source, or loose waterers to a pen." : "Add what is missing.",
+    mend: hasPens ? "Add a source, loose waterers to a pen, or a kit." : "Add what is missing.",
   } as const;
 }

@@ -81,7 +81,7 @@ function drinkersOfPen(line: Line, crowd: PenCrowd, region: Region, kept: readon
 }
 
 /** As the pen's drinkers give now; where none gives, as nipples would that give what the birds should have. */
-function birdsAtOnce({ pen, want, load, giving }: PenCrowd): number {
+export function birdsAtOnce({ pen, want, load, giving }: PenCrowd): number {
   if (giving.length > 0) return load.atOnce;
   const nipple = { flow: needOfBirds(pen), workedBy: "trigger", places: 1 } as const;
   return crowdLoad(want.batches, [nipple]).atOnce;

@@ -122,7 +122,8 @@ function drinkersOfPens(pens: readonly PlanPen[], making: Making): (readonly num
       }
     });
   });
-  const open = pensLeftOpen(pens, owner);
+  // In a yard without a line, nothing is left to take.
+  const open = drinkers.count === 0 ? [] : pensLeftOpen(pens, owner);
   for (const p of open.slice(1)) making.problems.push(whichDrinkers(`pens[${p}].drinkers`));
   const [rest] = open;
   if (rest !== undefined)

@@ -35,7 +35,7 @@ export const TAKEN_IN = { share: 0.5, least: 0.3, most: 0.8 } as const;
  *
  * @source common-practice, five hens at a bell and ten at a trough, derived
  */
-const PLACES = { nipple: 1, cup: 1, bell: 5, trough: 10 } as const;
+export const PLACES = { nipple: 1, cup: 1, bell: 5, trough: 10 } as const;
 
 /** What kind of device a group is; a measured one of the user's own is taken as a nipple, or as a cup where a float works it. */
 export function deviceOf(group: DrinkerGroup): "nipple" | "cup" | "bell" | "trough" {

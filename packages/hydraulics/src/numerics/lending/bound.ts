@@ -1,5 +1,5 @@
 import { costOfWay, improve } from "./improve.js";
-import { cheapestPath } from "./path.js";
+import { cheapestPath, type Path } from "./path.js";
 import { repair } from "./repair.js";
 import type { LendingSearch } from "./searched.js";
 
@@ -13,14 +13,14 @@ export interface Limits {
 export interface Relaxed {
   /** No way within the limits has a lower value. */
   readonly bound: number;
-  readonly states: readonly (readonly number[])[];
+  readonly paths: readonly Path[];
   /** By period, by kind; and by period: the prices that gave this bound. */
   readonly pieces: readonly Float64Array[];
   readonly short: Float64Array;
 }
 
 /** Rounds of prices for all ways, and for a part of them, whose prices begin where those of the whole ended. */
-const [FIRST_ROUNDS, ROUNDS] = [80, 12];
+const [FIRST_ROUNDS, ROUNDS] = [200, 12];
 /** Rounds until a way is made of the prices that keeps to the stock. */
 const REPAIR_EACH = 6;
 /** Values are whole numbers: a bound is raised to the next, but for what sums of fractions may be off by. */
@@ -32,14 +32,14 @@ const ROUNDING = 1e-7;
  *   L(λ, μ) = Σ_b path_b(λ, μ) − Σ_tk λ_tk n_k − Σ_t μ_t s_t ≤ value of any way                        (1)
  *   λ ← max(0, λ + step (lent − n)),  μ ← max(0, μ + step (short − s)),  step = θ (best − L) / ‖·‖²      (2)
  *
- * @param from  prices to begin with
+ * @param from  what bounded the part this one is of, to begin with; and the borrower whose limits are not as they were
  * @returns undefined where the limits leave some borrower no way, or no way is better than the best so far
  * @source held-wolfe-crowder-1974, rule of the step, from memory
  */
 export function boundOf(
   search: LendingSearch,
   limits: Limits,
-  from: Pick<Relaxed, "pieces" | "short"> | undefined,
+  from: (Relaxed & { readonly changed: number }) | undefined,
 ): Relaxed | undefined {
   const { lending } = search;
   let pieces = from?.pieces ?? lending.lasts.map(() => new Float64Array(lending.stock.length));
@@ -48,16 +48,17 @@ export function boundOf(
   let eagerness = 1.5;
   let inVain = 0;
   for (let round = 0; round < (from === undefined ? FIRST_ROUNDS : ROUNDS); round += 1) {
-    const states = ownWays(search, limits, { pieces, short });
-    if (states === undefined) return undefined;
-    const slope = slopeOf(search, states.paths);
-    const value = states.cost - owed(search, { pieces, short });
+    const paths = ownWays(search, limits, { pieces, short }, round === 0 ? from : undefined);
+    if (paths === undefined) return undefined;
+    const states = paths.map((path) => path.states);
+    const slope = slopeOf(search, states);
+    const value = paths.reduce((sum, { cost }) => sum + cost, 0) - owed(search, { pieces, short });
     if (best === undefined || value > best.bound) {
-      best = { bound: value, states: states.paths, pieces, short };
+      best = { bound: value, paths, pieces, short };
       inVain = 0;
     } else inVain += 1;
-    if (slope.isWithin && costOfWay(search, states.paths) < search.best.value) improve(search, states.paths);
-    if (Math.ceil(best.bound - ROUNDING * Math.max(1, best.bound)) >= search.best.value) return undefined;
+    if (slope.isWithin && costOfWay(search, states) < search.best.value) improve(search, states);
+    if (wholeFrom(best.bound) >= search.best.value) return undefined;
     if (slope.length === 0) break;
     if (!slope.isWithin && round % REPAIR_EACH === REPAIR_EACH - 1)
       repair(search, { pieces, short }, Math.floor(round / REPAIR_EACH) % search.borrowers.length);
@@ -67,32 +68,34 @@ export function boundOf(
     // What is short counts in thousandths: its slope is scaled alike, so that both kinds of price move together.
     short = short.map((price, t) => Math.max(0, price + (step * slope.short[t]) / slope.scale ** 2));
   }
-  return best === undefined
-    ? undefined
-    : { ...best, bound: Math.ceil(best.bound - ROUNDING * Math.max(1, best.bound)) };
+  return best === undefined ? undefined : { ...best, bound: wholeFrom(best.bound) };
 }
+
+const wholeFrom = (bound: number): number => Math.ceil(bound - ROUNDING * Math.max(1, bound));
 
 function ownWays(
   { borrowers, handed, short: shortMost }: LendingSearch,
   { least, most }: Limits,
   { pieces, short }: Pick<Relaxed, "pieces" | "short">,
-): { paths: (readonly number[])[]; cost: number } | undefined {
-  const paths: (readonly number[])[] = [];
-  let cost = 0;
+  known: (Pick<Relaxed, "paths"> & { readonly changed: number }) | undefined,
+): Path[] | undefined {
+  const paths: Path[] = [];
   for (const [b, borrower] of borrowers.entries()) {
-    const path = cheapestPath(borrower, {
-      handed,
-      pieces,
-      short,
-      least: least[b],
-      most: most[b],
-      shortMost,
-    });
+    const path =
+      known !== undefined && known.changed !== b
+        ? known.paths[b]
+        : cheapestPath(borrower, {
+            handed,
+            pieces,
+            short,
+            least: least[b],
+            most: most[b],
+            shortMost,
+          });
     if (path === undefined) return undefined;
-    paths.push(path.states);
-    cost += path.cost;
+    paths.push(path);
   }
-  return { paths, cost };
+  return paths;
 }
 
 function owed({ lending, short: most }: LendingSearch, { pieces, short }: Pick<Relaxed, "pieces" | "short">) {

@@ -22,7 +22,7 @@ export interface LendingAnswer {
 }
 
 export interface LendingOptions {
-  /** Parts looked at before what is found must do; 400 if left out. */
+  /** Parts looked at before what is found must do; if left out, up to 400, fewer where each is much work. */
   readonly mostParts?: number;
   /** Told how much is done, from 0 to 1; false ends the search. */
   readonly mayGoOn?: (done: number) => boolean;
@@ -47,15 +47,16 @@ interface Part {
  */
 export function lendPieces(
   lending: Lending,
-  { mostParts = 400, mayGoOn = () => true }: LendingOptions = {},
+  { mayGoOn = () => true, ...options }: LendingOptions = {},
 ): LendingAnswer {
   const borrowers = lending.asks.map((_, b) => createBorrower(lending, b));
+  const { mostParts = partsFor(lending, borrowers) } = options;
   const least = lending.lasts.map((_, t) => leastShort(borrowers, lending.stock, t)); // (1)
   const search = createSearch(lending, borrowers, least);
   improve(search, startFrom(borrowers, least));
   const queue = createHeap<Part>((a, b) => a.relaxed.bound < b.relaxed.bound);
   let parts = 0;
-  const enter = (limits: Limits, from: Relaxed | undefined) => {
+  const enter = (limits: Limits, from: Parameters<typeof boundOf>[2]) => {
     parts += 1;
     const relaxed = boundOf(search, limits, from); // (2)
     if (relaxed !== undefined && relaxed.bound < search.best.value) queue.push({ limits, relaxed });
@@ -70,10 +71,21 @@ export function lendPieces(
       hasEnded = true;
       break;
     }
-    for (const limits of divide(search, part)) enter(limits, part.relaxed); // (3)
+    const at = whereTorn(search, part);
+    if (at === undefined) continue;
+    for (const limits of divide(search, part, at)) enter(limits, { ...part.relaxed, changed: at.b }); // (3)
   }
   const found = search.best.value;
   return answerOf(search, { least, bound: hasEnded ? open : found, parts });
+}
+
+/** States gone through, period by period, before a search should end; and its parts at least and at most. */
+const [MOST_VISITS, FEWEST_PARTS, MOST_PARTS] = [4e7, 20, 400];
+
+function partsFor({ lasts }: Lending, borrowers: readonly Borrower[]): number {
+  const states = borrowers.reduce((sum, borrower) => sum + borrower.states, 0);
+  const parts = Math.floor(MOST_VISITS / Math.max(1, states * lasts.length));
+  return Math.min(MOST_PARTS, Math.max(FEWEST_PARTS, parts));
 }
 
 function startFrom(borrowers: readonly Borrower[], least: readonly LeastShort[]): number[][] {
@@ -108,11 +120,9 @@ function answerOf(
  * Two parts of one, by a count on which the borrowers do not agree: where they have together more than there is, the
  * one with the most of it; else one whose own count could still be another.
  */
-function divide(search: LendingSearch, { limits, relaxed }: Part): Limits[] {
-  const at = whereTorn(search, relaxed, limits);
-  if (at === undefined) return [];
+function divide({ borrowers }: LendingSearch, { limits, relaxed }: Part, at: Torn): Limits[] {
   const { b, t, d } = at;
-  const count = search.borrowers[b].counts[d][relaxed.states[b][t]];
+  const count = borrowers[b].counts[d][relaxed.paths[b].states[t]];
   // Where the count stands at its lower end, the part below it is nothing new: held to it, or above it.
   const split = count > limits.least[b][t][d] ? count - 1 : count;
   return [withLimit(limits, at, { most: split }), withLimit(limits, at, { least: split + 1 })];
@@ -124,7 +134,9 @@ interface Torn {
   readonly d: number;
 }
 
-function whereTorn(search: LendingSearch, { states, pieces }: Relaxed, limits: Limits): Torn | undefined {
+function whereTorn(search: LendingSearch, { limits, relaxed }: Part): Torn | undefined {
+  const { paths, pieces } = relaxed;
+  const states = paths.map((path) => path.states);
   let [found, most]: [Torn | undefined, number] = [undefined, -1];
   const { borrowers, lending } = search;
   for (let t = 0; t < lending.lasts.length; t += 1) {

@@ -10,7 +10,7 @@ export interface StateList {
 }
 
 /** As many states as are gone through in every period without holding down what may be had. */
-const MANY = 500;
+const MANY = 1500;
 /** No more in any case. */
 const TOO_MANY = 4000;
 
