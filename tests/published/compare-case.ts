@@ -12,6 +12,7 @@ import { RAIN_QUESTIONS } from "./questions/rain.js";
 import { VESSEL_QUESTIONS } from "./questions/vessels.js";
 import { WATER_QUESTIONS } from "./questions/water.js";
 import { WEATHER_QUESTIONS } from "./questions/weather.js";
+import { YARD_QUESTIONS } from "./questions/yard.js";
 
 /** What can be put to the library. Each answers with the library's own functions and no formula of the case's. */
 export const QUESTIONS: Readonly<Record<string, Question>> = {
@@ -25,6 +26,7 @@ export const QUESTIONS: Readonly<Record<string, Question>> = {
   ...LINE_QUESTIONS,
   ...RAIN_QUESTIONS,
   ...WEATHER_QUESTIONS,
+  ...YARD_QUESTIONS,
   ...BUILDING_QUESTIONS,
 };
 
