@@ -15,12 +15,19 @@ const keysIn = (value: unknown): string[] => {
 };
 
 test("every key of headfall trouble, as it prints it, is on its page", () => {
-  const words = ["--level", "found-empty", "--dry", "1,2", "--after-filling", "2", "--jug", "3: 60 mL/min"];
-  const run = headfall(["trouble", HEN_HOUSE, "--day", "2026-07-04", ...words, "--json"]);
-  expect(run.stderr).toBe("");
-  const document = JSON.parse(run.stdout);
-  expect(document).toMatchObject({ format: "headfall trouble", version: 1 });
-  expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
+  const told = [
+    ["--level", "found-empty", "--dry", "1,2", "--after-filling", "2", "--jug", "3: 60 mL/min"],
+    ["--dry", "3,17", "--fine", "1,2,4,8,12,16,18,22,24"],
+  ];
+  const documents = told.map((words) => {
+    const run = headfall(["trouble", HEN_HOUSE, "--day", "2026-07-04", ...words, "--json"]);
+    expect(run.stderr).toBe("");
+    return JSON.parse(run.stdout);
+  });
+  for (const document of documents)
+    expect(document).toMatchObject({ format: "headfall trouble", version: 1 });
+  expect(documents[1].twoAtOnce.causes).toHaveLength(2);
+  expect([...new Set(documents.flatMap(keysIn))].filter((key) => !documented.has(key))).toEqual([]);
 });
 
 test("every cause and every answer to a look is on it too", () => {

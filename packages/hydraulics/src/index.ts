@@ -127,6 +127,7 @@ export {
   type RehearseOptions,
   rehearseTrouble,
 } from "./judge/trouble/rehearse.js";
+export { type RehearsalOfTwo, type RehearsedTwo, rehearseTwo } from "./judge/trouble/rehearse-two.js";
 export {
   ANSWERS,
   type Jug,
@@ -138,7 +139,14 @@ export {
   type Sight,
   type Sign,
 } from "./judge/trouble/signs.js";
-export type { LikelyCause, SignFit, Trouble, TroubleAnswer } from "./judge/trouble/trouble-result.js";
+export type {
+  LikelyCause,
+  NamedCause,
+  SignFit,
+  Trouble,
+  TroubleAnswer,
+  TwoAtOnce,
+} from "./judge/trouble/trouble-result.js";
 export { type TroubleOptions, whatIsWrong } from "./judge/trouble/what-is-wrong.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
@@ -299,10 +307,12 @@ export {
   writeLook,
   writeLookAnswer,
   writeSight,
+  writeSigns,
   writeUsefulLook,
 } from "./report/trouble-looks.js";
-export { TROUBLE_CAUTIONS, writeNextLook, writeSigns, writeTried, writeWhy } from "./report/trouble-text.js";
+export { TROUBLE_CAUTIONS, writeNextLook, writeTried, writeWhy } from "./report/trouble-text.js";
 export { writeTodo } from "./report/trouble-todo.js";
+export { writeBothCauses, writeTwoAtOnce } from "./report/trouble-two.js";
 export { writeVariantsDocument } from "./report/variants-document.js";
 export {
   bestOf,

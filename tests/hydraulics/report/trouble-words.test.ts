@@ -14,9 +14,11 @@ import {
   writeLook,
   writeLookAnswer,
   writeSight,
+  writeSigns,
 } from "../../../packages/hydraulics/src/report/trouble-looks.js";
-import { writeSigns, writeWhy } from "../../../packages/hydraulics/src/report/trouble-text.js";
+import { writeWhy } from "../../../packages/hydraulics/src/report/trouble-text.js";
 import { writeTodo } from "../../../packages/hydraulics/src/report/trouble-todo.js";
+import { writeTwoAtOnce } from "../../../packages/hydraulics/src/report/trouble-two.js";
 
 const PLACE: Partial<Record<string, CausePlace>> = {
   asDesigned: "line",
@@ -122,4 +124,27 @@ describe("words of signs", () => {
     );
     expect(writeWhy(cause, "metric")).toBe("no sign says much for it or against it.");
   });
+});
+
+test("two things at once are told with what one leaves open, both causes, and what that is worth", () => {
+  const dry = { look: "gives", at: "drinker", id: "hen line 17", sees: "dry" } as const;
+  const wet = { look: "ground", at: "run", id: "feed", sees: "wet" } as const;
+  const two = {
+    causes: [causeOf("runBlocked", ["east bank"]), causeOf("sealsWorn", ["cups"])] as const,
+    share: 0.54,
+    aloneShare: 0.35,
+    unexplained: [dry],
+    fits: [{ sign: dry, ratio: 2.9 }],
+    against: [{ sign: wet, ratio: 0.1 }],
+    tried: 60,
+  };
+  expect(writeTwoAtOnce(two, "metric")).toEqual([
+    "The likeliest thing alone leaves badly explained: hen line 17 dry.",
+    "Two at once: Something sits in the pipe of east bank about 3.6 m along, and lets little through; and at the same time: The seals of cups no longer hold: worn, or grit under them.",
+    "That holds 54 %, against 35 % for the likeliest alone. It does not fit wet ground at feed.",
+    "See to one of them, then look again: what is left shows whether there was a second.",
+  ]);
+  const fits = [dry, wet].map((sign) => ({ sign, ratio: 2 }));
+  const [none] = writeTwoAtOnce({ ...two, unexplained: [dry, wet], against: [], fits }, "us");
+  expect(none).toBe("No one thing that was tried explains all of this.");
 });

@@ -1,13 +1,13 @@
-import type { LikelyCause } from "../judge/trouble/trouble-result.js";
+import type { NamedCause } from "../judge/trouble/trouble-result.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeNames } from "./name-ranges.js";
 import { writeHead } from "./words.js";
 
 /** What is likely wrong, in a sentence without its full stop; of several places, that it is one of them. */
-export const writeCause = (cause: LikelyCause, system: UnitSystem): string =>
+export const writeCause = (cause: NamedCause, system: UnitSystem): string =>
   causeWords(cause, system).replace(/^one of /, "One of ");
 
-function causeWords(cause: LikelyCause, system: UnitSystem): string {
+function causeWords(cause: NamedCause, system: UnitSystem): string {
   const where = placeWords(cause);
   const length = (metres: number) => writeQuantity(metres, "length", system, 3);
   const { openShare, along, airHead, below } = cause.severity;
@@ -61,12 +61,12 @@ function causeWords(cause: LikelyCause, system: UnitSystem): string {
     case "notRefilled":
       return `${where} was not filled: a round missed, a hose shut off`;
     case "somethingElse":
-      return "Something else: two things at once, or none of those tried";
+      return "Something else: none of those tried, or more of them at once";
   }
 }
 
 /** One place by its name; of several, that it is one of them. */
-function placeWords({ places }: LikelyCause): string {
+function placeWords({ places }: NamedCause): string {
   return places.length < 2 ? places.join("") : `one of ${writeNames(places)}`;
 }
 
@@ -74,7 +74,7 @@ const share = (openShare: number | undefined) =>
   openShare === undefined ? "" : `, perhaps ${Math.round(openShare * 100)} % of it`;
 
 function alongWords(
-  { places }: LikelyCause,
+  { places }: NamedCause,
   along: number | undefined,
   length: (metres: number) => string,
 ): string {

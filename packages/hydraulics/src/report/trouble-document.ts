@@ -4,10 +4,11 @@ import { writeCause } from "./trouble-causes.js";
 import { writeUsefulLook } from "./trouble-looks.js";
 import { writeNextLook } from "./trouble-text.js";
 import { writeTodo } from "./trouble-todo.js";
+import { writeTwoAtOnce } from "./trouble-two.js";
 
 /** What is likely wrong, as a plain document, SI throughout: m, m³/s. */
 export function writeTroubleDocument(name: string, trouble: Trouble, system: UnitSystem) {
-  const { plan, likely, nextLook, moreLooks, lookAmong, ...rest } = trouble;
+  const { plan, likely, twoAtOnce, nextLook, moreLooks, lookAmong, ...rest } = trouble;
   const told = (look: typeof nextLook) =>
     look === undefined ? undefined : { ...look, sentence: writeUsefulLook(look) };
   return {
@@ -20,6 +21,9 @@ export function writeTroubleDocument(name: string, trouble: Trouble, system: Uni
       sentence: `${writeCause(cause, system)}.`,
       todo: writeTodo(cause),
     })),
+    ...(twoAtOnce === undefined
+      ? {}
+      : { twoAtOnce: { ...twoAtOnce, sentences: writeTwoAtOnce(twoAtOnce, system) } }),
     ...(nextLook === undefined ? {} : { nextLook: told(nextLook) }),
     moreLooks: moreLooks.map(told),
     ...(lookAmong === undefined ? {} : { lookAmong: told(lookAmong) }),

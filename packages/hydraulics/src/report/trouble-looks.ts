@@ -1,6 +1,7 @@
 import type { UsefulLook } from "../judge/trouble/next-look.js";
 import type { Look, Sign } from "../judge/trouble/signs.js";
 import type { UnitSystem } from "../units/quantity.js";
+import { writeNames } from "./name-ranges.js";
 import { writeFlow } from "./words.js";
 
 /** What to look at, as a sentence that can be done. */
@@ -98,3 +99,17 @@ export function writeAnswers({ look, answers }: UsefulLook): string[] {
 /** Never 0 nor 100 %: no look is as sure as that. */
 export const percent = (share: number): string =>
   share < 0.01 ? "under 1 %" : share > 0.99 ? "over 99 %" : `${Math.round(share * 100)} %`;
+
+/** Signs by what they say: "hen line 13 to 24 dry; barrel falls overnight". */
+export function writeSigns(signs: readonly Sign[], system: UnitSystem): string {
+  const bySight = new Map<string, string[]>();
+  for (const sign of signs) {
+    const words = writeSight(sign, system);
+    bySight.set(words, [...(bySight.get(words) ?? []), sign.id]);
+  }
+  return [...bySight]
+    .map(([words, ids]) =>
+      /ground$/.test(words) ? `${words} at ${writeNames(ids)}` : `${writeNames(ids)} ${words}`,
+    )
+    .join("; ");
+}

@@ -1,12 +1,12 @@
-import type { Sign } from "../judge/trouble/signs.js";
 import type { LikelyCause, SignFit, Trouble } from "../judge/trouble/trouble-result.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
-import { listed, writeNames } from "./name-ranges.js";
+import { listed } from "./name-ranges.js";
 import { writeTable } from "./text-table.js";
 import { writeCause } from "./trouble-causes.js";
-import { percent, writeAnswers, writeLookAtEach, writeSight, writeUsefulLook } from "./trouble-looks.js";
+import { percent, writeAnswers, writeLookAtEach, writeSigns, writeUsefulLook } from "./trouble-looks.js";
 import { writeTodo } from "./trouble-todo.js";
+import { writeTwoAtOnce } from "./trouble-two.js";
 
 /** What is likely wrong, as text for a terminal. */
 export function writeTroubleText(title: string, trouble: Trouble, system: UnitSystem, paint: Paint): string {
@@ -15,6 +15,13 @@ export function writeTroubleText(title: string, trouble: Trouble, system: UnitSy
   const sections = [
     `${paint(head, "title")}\nSeen: ${writeSigns(trouble.signs, system)}.`,
     causesTable(trouble, system),
+    ...(trouble.twoAtOnce === undefined
+      ? []
+      : [
+          `${paint("Two things at once", "title")}\n${writeTwoAtOnce(trouble.twoAtOnce, system)
+            .map((line) => `- ${line}`)
+            .join("\n")}`,
+        ]),
     `${paint("Why", "title")}\n${trouble.likely
       .slice(0, 3)
       .map((cause, k) => `- ${k + 1}: ${writeWhy(cause, system)}`)
@@ -45,20 +52,6 @@ function causesTable({ likely, otherShare }: Trouble, system: UnitSystem): strin
     alignRight: [true, true, false],
     rows: [...rows, ...rest],
   });
-}
-
-/** Signs by what they say: "hen line 13 to 24 dry; barrel falls overnight". */
-export function writeSigns(signs: readonly Sign[], system: UnitSystem): string {
-  const bySight = new Map<string, string[]>();
-  for (const sign of signs) {
-    const words = writeSight(sign, system);
-    bySight.set(words, [...(bySight.get(words) ?? []), sign.id]);
-  }
-  return [...bySight]
-    .map(([words, ids]) =>
-      /ground$/.test(words) ? `${words} at ${writeNames(ids)}` : `${writeNames(ids)} ${words}`,
-    )
-    .join("; ");
 }
 
 /** Which signs speak for a cause, and which do not fit it. */
@@ -108,7 +101,7 @@ export function writeNextLook(trouble: Trouble, system: UnitSystem): string[] {
 export function writeTried({ tried, levels, setAside }: Trouble, system: UnitSystem): string[] {
   const stands = levels.map(({ source, level }) => `${source} ${writeQuantity(level, "length", system, 3)}`);
   return [
-    `${tried.causes} causes in ${tried.states} states, each solved with this line; one thing wrong at a time. Shares rest on how often such things happen, which is common practice without a source.`,
+    `${tried.causes} causes in ${tried.states} states, each solved with this line; one thing wrong at a time, two where one leaves a sign badly explained. Shares rest on how often such things happen, which is common practice without a source.`,
     `The water is taken to stand at: ${listed(stands)}.`,
     ...(setAside.length === 0
       ? []

@@ -1,7 +1,7 @@
-import type { LikelyCause } from "../judge/trouble/trouble-result.js";
+import type { NamedCause } from "../judge/trouble/trouble-result.js";
 
 /** What stands for the place in what is to be done, while it is not known which of several it is. */
-const THAT: Readonly<Record<LikelyCause["at"], string>> = {
+const THAT: Readonly<Record<NamedCause["at"], string>> = {
   drinker: "that drinker",
   group: "those drinkers",
   run: "that run",
@@ -16,7 +16,7 @@ const cleanIt = (where: string) =>
 const BREAKS = "Nobody works under a full vessel on an unproven stand";
 
 /** What to do about a likely cause, as sentences; cautions among them where the work can hurt. */
-export function writeTodo(cause: LikelyCause): string[] {
+export function writeTodo(cause: NamedCause): string[] {
   const where = cause.places.length === 1 ? cause.places[0] : THAT[cause.at];
   switch (cause.code) {
     case "asDesigned":

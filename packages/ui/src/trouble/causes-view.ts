@@ -1,10 +1,12 @@
 import {
   type LikelyCause,
   type Trouble,
+  type TwoAtOnce,
   writeCause,
   writeChance,
   writeTodo,
   writeTried,
+  writeTwoAtOnce,
   writeWhy,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
@@ -18,9 +20,17 @@ export function causesView(room: TroubleRoom, trouble: Trouble) {
   return html`<section aria-labelledby="causes">
     <h3 id="causes">Likely causes</h3>
     ${fitsBadly ? html`<p class="problem">Nothing that was tried fits these signs well: look again at those that do not fit.</p>` : nothing}
+    ${trouble.twoAtOnce === undefined ? nothing : twoView(room, trouble.twoAtOnce)}
     <ol class="causes">${likely.map((cause, at) => causeView(room, cause, at))}</ol>
     ${otherShare >= 0.005 ? html`<p class="quiet">All others together: ${writeChance(otherShare)}.</p>` : nothing}
   </section>`;
+}
+
+/** Two things wrong at once, where one does not explain what is seen. */
+function twoView({ system }: TroubleRoom, two: TwoAtOnce) {
+  return html`<div class="two"><h4>Two things at once, ${writeChance(two.share)}</h4>
+    ${writeTwoAtOnce(two, system).map((line) => html`<p>${line}</p>`)}
+    <details><summary>What to do about both</summary><ul>${two.causes.flatMap((cause) => writeTodo(cause)).map((line) => html`<li>${line}</li>`)}</ul></details></div>`;
 }
 
 function causeView({ system }: TroubleRoom, cause: LikelyCause, at: number) {

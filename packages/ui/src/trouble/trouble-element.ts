@@ -3,6 +3,7 @@ import {
   type Plan,
   type Sign,
   TROUBLE_CAUTIONS,
+  writeBothCauses,
   writeCause,
   writeChance,
   writeProblem,
@@ -129,6 +130,9 @@ export class HeadfallTrouble extends RoomElement {
   #likeliest({ trouble, system }: TroubleRoom) {
     const first = trouble?.likely[0];
     if (first === undefined || this.#trouble.isOld) return nothing;
+    const two = trouble?.twoAtOnce;
+    if (two !== undefined && two.share > two.aloneShare)
+      return html`<strong>Likeliest, ${writeChance(two.share)}, two things at once:</strong> ${writeBothCauses(two, system)}.`;
     return html`<strong>Likeliest, ${writeChance(first.share)}:</strong> ${writeCause(first, system)}.`;
   }
 

@@ -28,7 +28,8 @@ export const troubleStyles = css`
   .causes { list-style: none; padding: 0; }
   .causes > li { max-width: none; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.35rem 0.75rem; margin: 0.5rem 0; }
   .causes > li:first-child { border: 2px solid var(--_accent); }
-  .causes h4 { margin: 0.25rem 0; }
+  .two { background: var(--_sheet); border: 2px dashed var(--_accent); border-radius: 8px; padding: 0.35rem 0.75rem; margin: 0.5rem 0; }
+  .causes h4, .two h4 { margin: 0.25rem 0; }
   .share { display: flex; align-items: center; gap: 0.6rem; margin: 0; max-width: none; }
   .bar { flex: 1 1 auto; max-width: 26rem; height: 14px; }
   .bar .whole { fill: none; stroke: var(--_edge); stroke-width: 1; vector-effect: non-scaling-stroke; }
@@ -52,6 +53,6 @@ export const troubleStyles = css`
     .answers-of button { border: 0; padding: 0; text-align: left; min-height: 0; background: none; }
     .rest { display: block; }
     details::details-content { content-visibility: visible; block-size: auto; }
-    .causes > li, .look { break-inside: avoid; }
+    .causes > li, .two, .look { break-inside: avoid; }
   }
 `;

@@ -1,4 +1,5 @@
 import type { Expectation } from "./expectation.js";
+import type { Trial } from "./trial.js";
 
 /** What may be wrong. The words, and what to do, are in report/trouble-sentences.ts. */
 export const CAUSE_CODES = [
@@ -59,6 +60,7 @@ export interface Supposed {
   /** Share of its cause; those of a cause add up to 1. */
   readonly weight: number;
   readonly severity: Severity;
+  readonly trial: Trial;
   readonly expectation: Expectation;
 }
 

@@ -57,7 +57,7 @@ export function causesOf(
       tried += 1;
       progress?.(tried / total);
       const { weight, severity } = trial;
-      return { weight, severity, expectation: expectTrial(bench, trial, usual) };
+      return { weight, severity, trial, expectation: expectTrial(bench, trial, usual) };
     });
     return { cause, prior: priorOf(bench, cause.code, places.get(cause.code) ?? 1), states };
   });

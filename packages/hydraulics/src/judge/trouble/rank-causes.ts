@@ -8,20 +8,31 @@ import { looksAt } from "./looks-at.js";
 import { isTold, type Looking, lookAmong, looksBetween, looksLeft } from "./next-look.js";
 import type { Sign } from "./signs.js";
 import type { LikelyCause, SignFit, Trouble } from "./trouble-result.js";
+import { twoAtOnce } from "./two-at-once.js";
 import { withEmptySource } from "./water-causes.js";
-import { type Alike, fitOfSign, groupAlike, likeliestState, weighCauses } from "./weigh.js";
+import { type Alike, fitOfSign, groupAlike, likeliestState, splitByFit, weighCauses } from "./weigh.js";
 
 /** Causes that hold less than this are not listed. */
 const LEAST_SHARE = 0.01;
 const MOST_LISTED = 8;
 const MOST_LOOKS = 3;
 
-/** Holds causes against signs, and chooses what to look at next. */
-export function rankCauses(question: Question, causes: CausesTried, signs: readonly Sign[]): Trouble {
+/**
+ * Holds causes against signs, and chooses what to look at next.
+ *
+ * @param options.two  whether two at once are tried where one leaves a sign badly explained
+ */
+export function rankCauses(
+  question: Question,
+  causes: CausesTried,
+  signs: readonly Sign[],
+  { two = true } = {},
+): Trouble {
   const { bench, usual, seen, digest } = question;
   const { candidates, tried, drinkersTried } = causes;
   const { kept, setAside } = setEmptyAside(bench, signs, usual, seen);
-  const groups = groupAlike(weighCauses(candidates, kept, seen));
+  const weighed = weighCauses(candidates, kept, seen);
+  const groups = groupAlike(weighed);
   const listed = groups.filter(({ share }, k) => k === 0 || share >= LEAST_SHARE).slice(0, MOST_LISTED);
   const looking: Looking = {
     looks: looksLeft(looksAt(bench.line, listed), signs),
@@ -37,6 +48,7 @@ export function rankCauses(question: Question, causes: CausesTried, signs: reado
     likely: listed.map((group) => likelyCause(group, kept, seen)),
     otherShare: Math.max(0, 1 - listed.reduce((sum, { share }) => sum + share, 0)),
     fitsBadly: first.members[0].candidate.cause.code === "somethingElse",
+    twoAtOnce: two ? twoAtOnce(question, { weighed, firstShare: groups[0].share }, kept) : undefined,
     nextLook: between[0],
     moreLooks: between.slice(1, 1 + MOST_LOOKS),
     lookAmong: lookAmong(first, looking),
@@ -69,10 +81,6 @@ function setEmptyAside(bench: Bench, signs: readonly Sign[], usual: Expectation,
   return { kept: signs.filter((sign) => !follows(sign)), setAside: signs.filter(follows) };
 }
 
-/** Ratios beyond which a sign is said to speak for a cause, or not to fit it; common practice, no source. */
-const SPEAKS_FOR = 1.25;
-const DOES_NOT_FIT = 0.5;
-
 function likelyCause({ members, share }: Alike, signs: readonly Sign[], seen: Seen): LikelyCause {
   const best = members.reduce((most, member) => (member.logFit > most.logFit ? member : most));
   const { cause } = best.candidate;
@@ -83,7 +91,6 @@ function likelyCause({ members, share }: Alike, signs: readonly Sign[], seen: Se
     places: members.map(({ candidate }) => candidate.cause.id),
     share,
     severity: likeliestState(best)?.severity ?? {},
-    fits: ratios.filter(({ ratio }) => ratio >= SPEAKS_FOR).sort((a, b) => b.ratio - a.ratio),
-    against: ratios.filter(({ ratio }) => ratio < DOES_NOT_FIT).sort((a, b) => a.ratio - b.ratio),
+    ...splitByFit(ratios),
   };
 }

@@ -52,12 +52,7 @@ export function rehearseTrouble(plan: Plan, options: RehearseOptions = {}): Rehe
   const asking = askAboutTrouble(plan, { day });
   if (!asking.ok) return asking;
   const { question } = asking;
-  const { bench, usual } = question;
-  // Places next to every drinker are tried, as they are where a keeper tells of it.
-  const looked = bench.line.drinkers.id
-    .slice(0, 64)
-    .map((id): Sign => ({ look: "gives", at: "drinker", id, sees: "fine" }));
-  const causes = causesOf(bench, usual, looked);
+  const causes = causesEverywhere(question);
   const random = randomFrom(seed);
   const kinds = byKind(question);
   const cases = Array.from({ length: count }, () => {
@@ -67,8 +62,16 @@ export function rehearseTrouble(plan: Plan, options: RehearseOptions = {}): Rehe
   return { ok: true, cases };
 }
 
+/** Places next to every drinker are tried, as they are where a keeper tells of it. */
+export function causesEverywhere({ bench, usual }: Question): CausesTried {
+  const looked = bench.line.drinkers.id
+    .slice(0, 64)
+    .map((id): Sign => ({ look: "gives", at: "drinker", id, sees: "fine" }));
+  return causesOf(bench, usual, looked);
+}
+
 /** What can be made to happen, by its kind. */
-function byKind({ bench }: Question): Maker[][] {
+export function byKind({ bench }: Question): Maker[][] {
   const kinds = new Map<CauseCode, Maker[]>();
   for (const make of mayHappen(bench)) {
     const { code } = make(bench, randomFrom(1)).cause;
@@ -84,7 +87,7 @@ function drawTruth(kinds: readonly (readonly Maker[])[], { bench }: Question, ra
 }
 
 /** Signs show a fault when it makes them so much likelier than the plan as it should be does. */
-const SHOWS = 3;
+export const SHOWS = 3;
 
 function shows({ usual, seen }: Question, truth: Expectation, told: readonly Sign[]): boolean {
   const over = told.reduce(
@@ -99,16 +102,21 @@ function rehearseOne(question: Question, causes: CausesTried, truth: Truth, rand
   const expectation = trueExpectation(question, truth);
   const told = tellSome(question, expectation, random);
   if (!shows(question, expectation, told)) return unseen(truth.cause);
-  const trouble = rankCauses(question, causes, told);
+  const trouble = rankCauses(question, causes, told, { two: false });
   const rank = rankOf(truth.cause, trouble);
   const more = trouble.nextLook;
   const after =
     more === undefined
       ? trouble
-      : rankCauses(question, causes, [
-          ...told,
-          { ...answerOfKeeper(more.look, expectation, seen, random), afterFilling: more.afterFilling },
-        ]);
+      : rankCauses(
+          question,
+          causes,
+          [
+            ...told,
+            { ...answerOfKeeper(more.look, expectation, seen, random), afterFilling: more.afterFilling },
+          ],
+          { two: false },
+        );
   const [first] = trouble.likely;
   return {
     truth: truth.cause,
@@ -142,7 +150,7 @@ const rankOf = ({ code, at, id }: Cause, { likely }: Trouble): number =>
   likely.findIndex((one: LikelyCause) => one.code === code && one.at === at && one.places.includes(id));
 
 /** The looks a keeper takes on a round: some drinkers, more or less of the rest. */
-function tellSome({ bench, seen }: Question, truth: Expectation, random: Random): Sign[] {
+export function tellSome({ bench, seen }: Question, truth: Expectation, random: Random): Sign[] {
   const { drinkers, runs, sources } = bench.line;
   const share = Math.min(0.6, 16 / Math.max(1, drinkers.count));
   const looks: Look[] = [];

@@ -15,6 +15,8 @@ export interface Trouble {
   readonly otherShare: number;
   /** Whether even the likeliest cause leaves some sign unexplained that "something else" would not. */
   readonly fitsBadly: boolean;
+  /** Two things wrong at once, where one leaves some sign badly explained and two do not; else undefined. */
+  readonly twoAtOnce: TwoAtOnce | undefined;
   /** The look that best tells the first two apart; undefined where none does or nothing stands second. */
   readonly nextLook: UsefulLook | undefined;
   /** Further looks between the same two, best first. */
@@ -29,14 +31,33 @@ export interface Trouble {
   readonly levels: readonly { readonly source: string; readonly level: number }[];
 }
 
-export interface LikelyCause {
+/** What is wrong, and where. */
+export interface NamedCause {
   readonly code: Cause["code"];
   readonly at: Cause["at"];
   /** Places the signs so far do not tell apart; one, or more of a kind. */
   readonly places: readonly string[];
-  readonly share: number;
   /** How bad, and where along its run, as the signs have it. */
   readonly severity: Severity;
+}
+
+/** Two causes that hold together. */
+export interface TwoAtOnce {
+  /** That first which is the likelier alone. */
+  readonly causes: readonly [NamedCause, NamedCause];
+  /** Share among all causes alone and all pairs that were solved, and that of the likeliest alone among these. */
+  readonly share: number;
+  readonly aloneShare: number;
+  /** Signs that the likeliest cause alone leaves badly explained. */
+  readonly unexplained: readonly Sign[];
+  readonly fits: readonly SignFit[];
+  readonly against: readonly SignFit[];
+  /** Pairs of states that were solved. */
+  readonly tried: number;
+}
+
+export interface LikelyCause extends NamedCause {
+  readonly share: number;
   /** Signs that speak for it, and those that do not fit it, strongest first. */
   readonly fits: readonly SignFit[];
   readonly against: readonly SignFit[];

@@ -2,6 +2,7 @@ import { logOfSum, sharesOfLogs } from "../../numerics/shares.js";
 import type { Candidate, Cause, Supposed } from "./cause.js";
 import { chancesOf, logChanceOf, logChanceOfAny, type Seen } from "./chances.js";
 import { ANSWERS, type Look, type Sign } from "./signs.js";
+import type { SignFit } from "./trouble-result.js";
 
 /** A cause after the signs were held against it. */
 export interface Weighed {
@@ -63,6 +64,16 @@ export function fitOfSign({ candidate, stateShares }: Weighed, sign: Sign, seen:
   return chance / Math.exp(logChanceOfAny(sign));
 }
 
+/** Ratios beyond which a sign is said to speak for a cause, or not to fit it; common practice, no source. */
+const SPEAKS_FOR = 1.25;
+const DOES_NOT_FIT = 0.5;
+
+/** Signs that speak for a cause, and that do not fit it, strongest first. */
+export const splitByFit = (ratios: readonly SignFit[]): Record<"fits" | "against", readonly SignFit[]> => ({
+  fits: ratios.filter(({ ratio }) => ratio >= SPEAKS_FOR).sort((a, b) => b.ratio - a.ratio),
+  against: ratios.filter(({ ratio }) => ratio < DOES_NOT_FIT).sort((a, b) => a.ratio - b.ratio),
+});
+
 /** The most likely of a cause's states. */
 export function likeliestState({ candidate, stateShares }: Weighed): Supposed | undefined {
   let best = 0;
@@ -71,7 +82,7 @@ export function likeliestState({ candidate, stateShares }: Weighed): Supposed | 
 }
 
 /** Logarithms of fit this near are no difference. */
-const SAME_FIT = 0.1;
+export const SAME_FIT = 0.1;
 
 /** Causes of one kind that the signs so far do not tell apart, taken together: one of these. */
 export interface Alike {
