@@ -155,6 +155,9 @@ export { slopeThatHalves, waterOn } from "./judge/yard/waterer-tilt.js";
 export { isGrave, type YardFinding } from "./judge/yard/yard-finding.js";
 export { yardForPlan } from "./judge/yard/yard-for-plan.js";
 export * from "./judge/yard/yard-result.js";
+// A year of a plan, and the kit given out to its pens.
+export { type YearOptions, yearForPlan } from "./judge/year/year-for-plan.js";
+export * from "./judge/year/year-result.js";
 export { buildFlock, type FlockBuilding } from "./model/build-flock.js";
 // The line itself, for those who solve it by hand.
 export { buildLine, type LineBuilding } from "./model/build-line.js";
@@ -181,6 +184,18 @@ export { type CountedFitting, listFittings } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
 export { flockWithMishap, withMishap } from "./model/with-mishap.js";
 export { FACING, HOLE_WAYS, type HoleWay, type LooseWaterer, type Yard, type YardPen } from "./model/yard.js";
+export { buildYearWeather, type YearWeather } from "./model/year-weather.js";
+// Pieces lent over periods at least cost: for kits of any kind.
+export { type LeastToAdd, leastToAdd } from "./numerics/lending/least-to-add.js";
+export { type LendingAnswer, type LendingOptions, lendPieces } from "./numerics/lending/lend-pieces.js";
+export {
+  type Ask,
+  compareLending,
+  costOfLending,
+  type Lending,
+  type LendingCost,
+  type Lent,
+} from "./numerics/lending/lending.js";
 // The formulas, each on its own.
 export * from "./physics/air.js";
 export { GRAVITY, STANDARD_ATMOSPHERE } from "./physics/constants.js";
@@ -228,6 +243,7 @@ export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
+export { writeYearCsv } from "./report/csv-year.js";
 export { CURE_FORMAT, writeCureDocument, writeFrontDocument } from "./report/cure-document.js";
 export {
   CURE_WORDS,
@@ -336,6 +352,8 @@ export {
 } from "./report/words.js";
 export * from "./report/yard-sentences.js";
 export * from "./report/yard-words.js";
+export { writeYearCalendar } from "./report/year-calendar.js";
+export * from "./report/year-sentences.js";
 // Choices compared, and the smallest change that makes a plan work.
 export {
   type Comparing,

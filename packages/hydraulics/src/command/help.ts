@@ -4,6 +4,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall measure PLAN      which measurements to take again, and how good they must be
   headfall birds PLAN        what the birds drink, now and each coming week; drinkers they need
   headfall weeks PLAN        the same each coming week, as birds grow and hung lines go up
+  headfall year PLAN         a year: who is where, what they drink, and the kit given out to the pens
   headfall yard PLAN         founts, pans and buckets: litres, slopes, refills, whom they suit
   headfall day PLAN          a simulated day of the birds at their drinkers, or many
   headfall lasts PLAN        how long the water lasts, and what is carried
@@ -28,7 +29,7 @@ PLAN is a plan file; - reads standard input.
                    do not decide, if left out); 0 for none
   --seed 1         check, measure: seed of those samples; day: seed of the (first) day
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
-  --weeks 8        birds, weeks, yard, cure, build: how many to look ahead
+  --weeks 8        birds, weeks, yard, cure, build: how many to look ahead; year: 52
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
   --jobs 2         day: on so many workers; the answer is the same
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
@@ -60,7 +61,8 @@ PLAN is a plan file; - reads standard input.
   --stands "60 cm" trouble: where the water stands now (the plan's ordinary level if left out)
   --seen "2 days"  trouble: how long ago there was water in it (a day if left out)
   --kerf "2 mm"    build: width that a cut takes
-  --csv            build: the parts, as a table
+  --csv            build: the parts, as a table; year: a row for each week and pen
+  --from 2026-04-01  year: the day it begins (the plan's day if left out); --ics for a calendar file
   --no-colour      no colour
 
 Exit status: 0 all good, 1 something starves, drips, is dry or too few, 2 the plan cannot be read.

@@ -23,6 +23,7 @@ const COMMANDS: Readonly<Record<string, () => Promise<Command>>> = {
   frost: async () => (await import("./frost.js")).runFrost,
   weeks: async () => (await import("./weeks.js")).runWeeks,
   yard: async () => (await import("./yard.js")).runYard,
+  year: async () => (await import("./year.js")).runYear,
 };
 
 /**
