@@ -6,6 +6,7 @@ import {
   checkDocument,
   readPlan,
   rehearseTrouble,
+  rehearseTwo,
   whatIsWrong,
 } from "../../packages/hydraulics/dist/index.js";
 
@@ -42,6 +43,7 @@ export async function measureTrouble(time, row) {
   row("all of them", ratesOf(all));
   const drawn = await casesOfRandomPlans();
   row(`${RANDOM.plans} random plans, ${RANDOM.faults} faults each`, ratesOf(drawn));
+  printTwo(row);
   printConfusion(all, row);
   printCalibration(all, row);
   const hens = planOf("hen-house");
@@ -73,6 +75,21 @@ const ratesOf = (cases) => ({
   "first or not to be told from it": shareOf(cases, (one) => isFirst(one) || one.isAlikeByNature),
   "first after the one look": shareOf(cases, ({ rankAfterLook }) => rankAfterLook === 0),
 });
+
+/** Two faults at once: how often two are told, how often these two, and how often the likeliest alone is one of them. */
+function printTwo(row) {
+  const all = PLANS.flatMap((name) => {
+    const rehearsal = rehearseTwo(planOf(name), { seed: 1, count: FAULTS, day: DAY });
+    if (!rehearsal.ok) throw new Error(JSON.stringify(rehearsal.problems));
+    return rehearsal.cases.filter(({ shows }) => shows);
+  });
+  row(`two faults at once, ${FAULTS} pairs in each`, {
+    "that show both": all.length,
+    "two told": shareOf(all, ({ isTold }) => isTold),
+    "both by name": shareOf(all, ({ areBoth }) => areBoth),
+    "one of them first": shareOf(all, ({ isOneFirst }) => isOneFirst),
+  });
+}
 
 /** By what was really wrong: how often it is found, and what is taken for it otherwise. */
 function printConfusion(cases, row) {
