@@ -31,10 +31,15 @@ const VERDICTS: Readonly<
     "chick nipples": ["dry", "humpAboveWater"],
   },
   "alder-bank-rain-on-the-coop.json": { cups: ["good", "flowsEnough"] },
+  "alder-bank-to-build.json": {
+    "long line": ["good", "flowsEnough"],
+    "side cups": ["good", "flowsEnough"],
+  },
   "alder-bank-two-pens.json": {
     "low pen nipples": ["good", "flowsEnough"],
     "high pen cups": ["good", "flowsEnough"],
   },
+  "alder-bank-yard.json": { "hen line": ["good", "flowsEnough"] },
 };
 
 test("every example has the verdicts written down here", () => {

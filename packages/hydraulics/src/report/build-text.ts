@@ -1,5 +1,5 @@
 import type { BuildSheet, CoopSheet } from "../judge/build/build-sheet.js";
-import type { UnitSystem } from "../units/quantity.js";
+import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import {
   BASIS_WORDS,
   gatherMarks,
@@ -25,7 +25,7 @@ export function writeBuildText(title: string, sheet: BuildSheet, system: UnitSys
   const bullets = (lines: readonly string[]) => lines.map((line) => `- ${line}`);
   const sections = [
     paint(`${title === "" ? "This plan" : title}: how to build it`, "title"),
-    ...section("Parts", [partsTable(sheet), ...writePriceLine(sheet)]),
+    ...section("Parts", sheet.parts.length === 0 ? [] : [partsTable(sheet), ...writePriceLine(sheet)]),
     ...sheet.pipes.flatMap((pipe) =>
       section(`Cut: ${pipe.name}`, [
         ...writeCutting(pipe, system),
@@ -112,7 +112,7 @@ function writeHangWeeks(
   system: UnitSystem,
 ): string[] {
   return weeks.map(({ week, height, raise, low, high }) => {
-    const cut = (metres: number) => writeCutLength(metres, system);
+    const cut = (metres: number) => writeQuantity(metres, "length", system, 3);
     const at =
       height === undefined ? `${cut(raise)} from where it is now` : `${cut(height)} above the ground`;
     return `- Week ${week}: drinkers of ${run} at ${at} (${cut(low)} to ${cut(high)} suits the birds).`;
