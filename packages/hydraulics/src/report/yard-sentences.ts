@@ -58,16 +58,18 @@ function turnWords({ turn }: Extract<YardFinding, { code: "drains" }>): string {
 const otherWords = ({ othersSuit }: { readonly othersSuit: boolean }): string =>
   othersSuit ? " Another in the pen serves them." : " Nothing else in the pen serves them.";
 
+const onSlope = (slope: number): string => (slope === 0 ? "level" : `on ${writeSlope(slope)}`);
+
 /** How far off level a waterer may stand, and what its slope does to it. */
 export function writeTilt({ id, tilt, stays, holds, waterer }: WatererReport, system: UnitSystem): string {
   switch (tilt.works) {
     case "nipples":
       return `${id}: hangs plumb on any ground.`;
     case "bell":
-      return `${id}: runs over from ${writeSlope(tilt.drainsAt)} on, and then until what feeds it is empty${tilt.swing === undefined ? `; it stands on ${writeSlope(tilt.slope)}` : `; hung by ${writeMark(waterer.cord, system)} of cord, it may be held ${writeMark(tilt.swing, system)} aside before it spills`}.`;
+      return `${id}: runs over from ${writeSlope(tilt.drainsAt)} on, and then until what feeds it is empty${tilt.swing === undefined ? `; it stands ${onSlope(tilt.slope)}` : `; hung by ${writeMark(waterer.cord, system)} of cord, it may be held ${writeMark(tilt.swing, system)} aside before it spills`}.`;
     case "pan":
     case "trough":
-      return `${id}: on ${writeSlope(tilt.slope)} it keeps ${writeVolume(stays, system)} of ${writeVolume(holds, system)}${tilt.shareAcross === undefined || tilt.slope === 0 ? "" : ` (across the slope ${writePercent(tilt.shareAcross)})`}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim makes it level`}.`;
+      return `${id}: ${onSlope(tilt.slope)} it keeps ${writeVolume(stays, system)} of ${writeVolume(holds, system)}${tilt.shareAcross === undefined || tilt.slope === 0 ? "" : ` (across the slope ${writePercent(tilt.shareAcross)})`}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim makes it level`}.`;
     case "vacuum": {
       const limits = (["uphill", "sideways", "downhill"] as const)
         .map((way) => {
@@ -75,7 +77,7 @@ export function writeTilt({ id, tilt, stays, holds, waterer }: WatererReport, sy
           return `${limit === undefined ? "no slope" : writeSlope(limit)} with ${HOLE_WORDS[way]}`;
         })
         .join(", ");
-      return `${id}: drains from ${limits}. It stands on ${writeSlope(tilt.slope)}, ${HOLE_WORDS[waterer.hole]}: ${tilt.isDraining ? "it runs out" : "it holds"}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim under its lower edge makes it level`}.`;
+      return `${id}: drains from ${limits}. It stands ${onSlope(tilt.slope)}, ${HOLE_WORDS[waterer.hole]}: ${tilt.isDraining ? "it runs out" : "it holds"}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim under its lower edge makes it level`}.`;
     }
   }
 }
@@ -87,7 +89,7 @@ export function writeOpenings({ id, openings, warming }: WatererReport, system: 
     warming === undefined
       ? []
       : [
-          `${id}: as its air warms from ${degrees(warming.from)} to ${degrees(warming.to)}${warming.isTaken ? " (taken: the plan's hot day has no cool night)" : ""}, at worst ${volume(warming.pushed)} is pushed out, of which its ring takes ${volume(Math.min(warming.room, warming.pushed))} and ${volume(warming.lost)} runs over. It happens when ${writePercent(warming.airShare)} of it is air.`,
+          `${id}: as its air warms from ${degrees(warming.from)} to ${degrees(warming.to)}${warming.isTaken ? " (taken: the plan's hot day has no cool night)" : ""}, at worst ${volume(warming.pushed)} is pushed out, of which its ring takes ${volume(Math.min(warming.room, warming.pushed))} and ${warming.lost > 0 ? volume(warming.lost) : "none"} runs over. It happens when ${writePercent(warming.airShare)} of it is air.`,
         ];
   return [...openings.map((opening) => `${id}: ${openingWords(opening, volume)}`), ...warm];
 
