@@ -9,6 +9,7 @@ import { HeadfallMishaps } from "./mishaps/mishaps-element.js";
 import { HeadfallRain } from "./rain/rain-element.js";
 import { HeadfallTime } from "./time/time-element.js";
 import { HeadfallTrouble } from "./trouble/trouble-element.js";
+import { HeadfallWeather } from "./weather/weather-element.js";
 
 const elements = {
   "headfall-birds": HeadfallBirds,
@@ -18,6 +19,7 @@ const elements = {
   "headfall-rain": HeadfallRain,
   "headfall-mishaps": HeadfallMishaps,
   "headfall-trouble": HeadfallTrouble,
+  "headfall-weather": HeadfallWeather,
 } as const;
 
 for (const [name, element] of Object.entries(elements)) {
@@ -33,5 +35,6 @@ declare global {
     "headfall-rain": HeadfallRain;
     "headfall-mishaps": HeadfallMishaps;
     "headfall-trouble": HeadfallTrouble;
+    "headfall-weather": HeadfallWeather;
   }
 }

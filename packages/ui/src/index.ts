@@ -47,3 +47,4 @@ export { HeadfallTime } from "./time/time-element.js";
 export { HeadfallTrouble } from "./trouble/trouble-element.js";
 export { HeadfallHow } from "./verdicts/how-element.js";
 export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";
+export { HeadfallWeather } from "./weather/weather-element.js";

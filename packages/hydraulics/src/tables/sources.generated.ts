@@ -45,6 +45,7 @@ export const sources: readonly Source[] = [
   {"key":"drip-tube-sizes","title":"Bores and outsides of half-inch drip tube as sold","publisher":"Trade articles, publishers withheld","opened":"2026-11-25"},
   {"key":"drips-page","title":"How many drips does it take to waste?","publisher":"web log on leaking taps, after a convention of the U.S. Geological Survey","year":"2010","link":"http://nodrips.blogspot.com/2010/11/how-many-drips-does-it-take-to-waste.html","opened":"2026-11-25"},
   {"key":"drum-dimension-tables","title":"Inside sizes and masses of 55 gal drums","publisher":"Trade tables, publishers withheld","opened":"2026-11-25"},
+  {"key":"duffie-beckman","authors":"Duffie, J. A.; Beckman, W. A.","title":"Solar engineering of thermal processes","publisher":"Wiley","opened":"from memory"},
   {"key":"emitter-exponents","title":"Discharge exponents of emitters, q = k h^x","publisher":"Course page on drip irrigation","link":"http://www.agriinfo.in","opened":"2026-11-25"},
   {"key":"en-12201-2","title":"EN 12201-2, polyethylene pipes for water","publisher":"CEN","opened":"from memory"},
   {"key":"en-iso-1452-2","title":"EN ISO 1452-2, PVC-U pipes for water","publisher":"CEN","opened":"from memory"},

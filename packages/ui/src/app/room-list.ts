@@ -53,6 +53,14 @@ export const ROOMS = [
     load: async () => (await import("./page-rain.js")).PageRain,
   },
   {
+    name: "weather",
+    label: "Weather",
+    words: "A night of frost, and a hot day",
+    group: "times",
+    tag: "headfall-weather",
+    load: async () => (await import("../weather/weather-element.js")).HeadfallWeather,
+  },
+  {
     name: "cure",
     label: "Cure",
     words: "The smallest change that makes it work",

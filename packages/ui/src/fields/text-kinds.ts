@@ -16,6 +16,8 @@ export type FieldKind =
   | "area"
   | "flow"
   | "temperature"
+  | "speed"
+  | "sunshine"
   | "volume"
   | "age"
   | "hours"
@@ -58,6 +60,8 @@ export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
   flow: quantityRules("flow", { metric: "mL/min", us: "fl oz/min" }),
   volume: quantityRules("volume", { metric: "L", us: "gal" }),
   temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),
+  speed: quantityRules("speed", { metric: "m/s", us: "mph" }),
+  sunshine: quantityRules("sunshine", { metric: "W/m2", us: "W/m2" }),
   age: timeRules("weeks"),
   hours: timeRules("h"),
   days: timeRules("days"),

@@ -6,7 +6,9 @@ import {
   dailyMark,
   findCures,
   findFront,
+  frostOfPlan,
   goingAway,
+  heatOfPlan,
   howLongItLasts,
   judgeWeeks,
   measureAgain,
@@ -74,6 +76,8 @@ export function answerRoom(
       const compared = compareVariants(plans, { day, samples: 0 });
       return compared.ok ? { ok: true, answer: compared.variants } : compared;
     }
+    case "weather":
+      return answerWeather(question);
     case "mishaps": {
       const { plan, day } = question;
       const told = mishapsOfPlan(plan, { day, progress });
@@ -105,6 +109,13 @@ function answerTime({
     ok: true,
     answer: { lasting: lasting.lasting, away: away.away, mark: mark.mark, carrying: carrying.carrying },
   };
+}
+
+function answerWeather({ plan, day }: Extract<RoomQuestion, { kind: "weather" }>): RoomAnswer<"weather"> {
+  const frost = frostOfPlan(plan);
+  if (!frost.ok) return frost;
+  const heat = heatOfPlan(plan, { day });
+  return heat.ok ? { ok: true, answer: { frost: frost.frost, heat: heat.heat } } : heat;
 }
 
 /** How many plans there are to judge shows only at the end: the share stays open. */

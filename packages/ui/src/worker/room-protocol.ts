@@ -6,6 +6,8 @@ import type {
   DayResult,
   DaysSummary,
   FrontAnswer,
+  Frost,
+  Heat,
   Lasting,
   Mark,
   Measuring,
@@ -78,6 +80,7 @@ export type RoomQuestion =
       readonly day: string | undefined;
     }
   | { readonly kind: "measure"; readonly plan: Plan; readonly day: string | undefined }
+  | { readonly kind: "weather"; readonly plan: Plan; readonly day: string | undefined }
   | { readonly kind: "mishaps"; readonly plan: Plan; readonly day: string | undefined }
   | {
       readonly kind: "trouble";
@@ -116,6 +119,7 @@ export interface RoomAnswers {
   readonly front: FrontAnswer;
   readonly compare: readonly Variant[];
   readonly measure: Measuring;
+  readonly weather: { readonly frost: Frost; readonly heat: Heat };
   readonly mishaps: Mishaps;
   readonly trouble: Trouble;
 }

@@ -3,6 +3,8 @@ import { describe, expect, test } from "vitest";
 import {
   type Checked,
   checkPlan,
+  frostOfPlan,
+  heatOfPlan,
   judgeWeeks,
   mishapsOfPlan,
   type Plan,
@@ -39,10 +41,19 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
     throw new Error("the plan cannot be worked out");
   const [first] = run.mishaps.line.drinkers.id;
   const wrong = whatIsWrong(plan, [{ look: "gives", at: "drinker", id: first!, sees: "dry" }]);
-  if (!wrong.ok) throw new Error("the plan cannot be worked out");
+  const frost = frostOfPlan(plan);
+  const heat = heatOfPlan(plan);
+  if (!frost.ok || !heat.ok || !wrong.ok) throw new Error("the plan cannot be worked out");
   return {
     checked: checking.checked,
-    room: { ...judged, day: simulated.result, mishaps: run.mishaps, trouble: wrong.trouble },
+    room: {
+      ...judged,
+      day: simulated.result,
+      mishaps: run.mishaps,
+      trouble: wrong.trouble,
+      ...frost,
+      ...heat,
+    },
   };
 }
 

@@ -23,6 +23,7 @@ import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
 import type { HowSubject } from "./subject.js";
 import { howDailyFall, howLasts } from "./time.js";
 import { howTroubleShare } from "./trouble.js";
+import { howFrost, howHeat } from "./weather.js";
 import { howWeek } from "./weeks.js";
 
 /**
@@ -68,10 +69,18 @@ function isThere(
 
 type RoomSubject = Extract<
   HowSubject,
-  { of: `week${string}` | `day${string}` | `mishap${string}` | "troubleShare" }
+  {
+    of:
+      | `week${string}`
+      | `day${string}`
+      | `mishap${string}`
+      | `frost${string}`
+      | `heat${string}`
+      | "troubleShare";
+  }
 >;
 const isOfRoom = (subject: HowSubject): subject is RoomSubject =>
-  /^(week|day|mishap|trouble)/.test(subject.of);
+  /^(week|day|mishap|frost|heat|trouble)/.test(subject.of);
 
 function explain(subject: HowSubject, request: HowRequest): HowGot {
   switch (subject.of) {
@@ -117,6 +126,10 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howMishap(request, subject);
     case "troubleShare":
       return howTroubleShare(request, subject.cause);
+    case "frostTime":
+      return howFrost(request, subject);
+    case "heatPeak":
+      return howHeat(request, subject);
     case "rain":
       return howRain(request, subject.what, subject.way ?? 0);
     default:

@@ -1,6 +1,8 @@
 import type {
   Checked,
   DayResult,
+  Frost,
+  Heat,
   Mishaps,
   Plan,
   RainSupply,
@@ -19,6 +21,8 @@ export interface RoomTold {
   readonly rain?: RainSupply | undefined;
   readonly mishaps?: Mishaps | undefined;
   readonly trouble?: Trouble | undefined;
+  readonly frost?: Frost;
+  readonly heat?: Heat;
 }
 
 /** What every explanation is made from. */

@@ -60,6 +60,9 @@ export type HowSubject =
   /** Of the mishaps the room had run, by place among its rows; a guard by its place among those of the row. */
   | { readonly of: "mishap"; readonly row: number; readonly what: MishapFigure }
   | { readonly of: "mishapGuard"; readonly row: number; readonly guard: number }
+  /** Of the night of frost and the hot day that the room had reckoned: a part by its place. */
+  | { readonly of: "frostTime"; readonly part: number; readonly what: "cold" | "blocked" | "solid" }
+  | { readonly of: "heatPeak"; readonly part: number; readonly side: "hottest" | "expected" }
   /** Of the likely causes the room had ranked, by place. */
   | { readonly of: "troubleShare"; readonly cause: number };
 
@@ -100,6 +103,7 @@ export const HOW_SUBJECTS = [
   ...["flockIntake", "batchIntake"],
   ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
   ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "troubleShare"],
+  ...["frostTime", "heatPeak"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 
