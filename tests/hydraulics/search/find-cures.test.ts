@@ -157,11 +157,9 @@ describe("findCures", () => {
   });
 
   it("leaves drinkers off that hang too high, where those that stay are enough for the birds", () => {
+    const only = { standMost: 0.4, never: ["pipe", "drinkers"] } as const;
     const hens = (count: number) =>
-      answerTo(
-        { ...PLANS.rising, pens: [{ id: "hens", birds: { kind: "hen", count } }] },
-        { standMost: 0.4 },
-      );
+      answerTo({ ...PLANS.rising, pens: [{ id: "hens", birds: { kind: "hen", count } }] }, only);
     const answer = hens(20);
     expect(cureOf(answer, "fewerDrinkers")?.changes).toEqual([
       {
@@ -180,7 +178,7 @@ describe("findCures", () => {
     // A hundred hens may do with ten; more of them need every one. And nobody says who drinks where no bird is told.
     expect(cureOf(hens(100), "fewerDrinkers")).toBeDefined();
     expect(cureOf(hens(110), "fewerDrinkers")).toBeUndefined();
-    expect(cureOf(answerTo(PLANS.rising, { standMost: 0.4 }), "fewerDrinkers")).toBeUndefined();
+    expect(cureOf(answerTo(PLANS.rising, only), "fewerDrinkers")).toBeUndefined();
   });
 
   it("makes an outlet as wide as its pipe that was too narrow", () => {
@@ -189,6 +187,7 @@ describe("findCures", () => {
         { outletBore: "3 mm", level: { full: "60 cm", lowest: "7 cm" } },
         { drinkers: nipples(12, { first: "3 m", every: "15 cm", busiest: 12 }) },
       ),
+      { never: ["pipe", "drinkers", "secondFeed", "feedMiddle", "split"] },
     );
     expect(cureOf(answer, "outlet")?.changes).toEqual([{ code: "outlet", source: "barrel", from: 0.003 }]);
     expect(cureOf(answer, "outlet")?.plan.sources[0]).not.toHaveProperty("outletBore");
@@ -217,6 +216,17 @@ describe("findCures", () => {
       to: "bank",
     });
     expectCured(answer);
+  });
+
+  it("takes two remedies together where none does alone, and says so", () => {
+    const both = oneRun({ vent: "sealed" }, { tap: "shut" });
+    const answer = answerTo(both);
+    expect(
+      answer.cures.map(({ kind, changes, proven }) => [kind, changes.map(({ code }) => code), proven]),
+    ).toEqual([["two", ["openTap", "openVent"], true]]);
+    expect(answer.relaxations).toEqual([]);
+    expectCured(answer);
+    expect(answerTo(both, { never: ["two"] }).cures).toEqual([]);
   });
 
   it("has nothing to cure where every drinker is good", () => {

@@ -30,6 +30,7 @@ export const CURE_WORDS: Readonly<Record<CureKind, string>> = {
   regulator: "a regulator",
   headerTank: "a header tank",
   moveSource: "the source at another place",
+  two: "two remedies together",
 };
 
 const length = (metres: number, system: UnitSystem) => writeQuantity(metres, "length", system, 3);

@@ -7,7 +7,6 @@ export const CURE_KINDS = [
   "vent",
   "bleed",
   "drinkers",
-  "fewerDrinkers",
   "outlet",
   "secondFeed",
   "feedMiddle",
@@ -15,5 +14,7 @@ export const CURE_KINDS = [
   "regulator",
   "headerTank",
   "moveSource",
+  "fewerDrinkers",
+  "two",
 ] as const;
 export type CureKind = (typeof CURE_KINDS)[number];

@@ -74,6 +74,7 @@ const WAYS: readonly { readonly words: string; readonly kinds: readonly CureKind
   { words: "A further run of pipe", kinds: ["secondFeed", "feedMiddle", "split"] },
   { words: "A regulator or a header tank", kinds: ["regulator", "headerTank"] },
   { words: "The source at another place", kinds: ["moveSource"] },
+  { words: "Two of these together, where none does alone", kinds: ["two"] },
 ];
 
 function waysView({ wanted, acts }: CureRoom) {

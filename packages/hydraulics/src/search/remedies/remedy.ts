@@ -1,11 +1,11 @@
 import type { Plan } from "../../document/plan-schema.js";
 import { runEnds } from "../../document/run-ends.js";
-import type { JudgedLine } from "../../judge/judge-line.js";
+import { type JudgedLine, judgeLine } from "../../judge/judge-line.js";
 import type { Line } from "../../model/line.js";
 import { type Cost, NO_COST } from "../cost.js";
 import type { Change, CureKind } from "../cure-answer.js";
 import { typedLength } from "../cure-space.js";
-import type { Requirement, Scene } from "../requirement.js";
+import { judgeScene, lineInScene, type Requirement, type Scene } from "../requirement.js";
 
 /** A change of a plan that is neither a size nor a stand: what is then searched are the sizes and stands with it. */
 export interface Remedy {
@@ -29,6 +29,21 @@ export interface Ailing {
   readonly requirement: Requirement;
   /** The first state of affairs in which anything fails: the line is judged in it. */
   readonly scene: Scene;
+}
+
+/** What ails a plan, looked for in the first state of affairs in which anything does; undefined where nothing does. */
+export function ailingIn(
+  requirement: Requirement,
+  line: Line,
+  system: Ailing["system"] = "metric",
+): Ailing | undefined {
+  const { plan, margin } = requirement;
+  for (const scene of requirement.scenes) {
+    const judged = judgeLine(lineInScene(requirement, line, scene));
+    if (judgeScene(requirement, line, scene, judged).meets) continue;
+    return { plan, line: judged.line, judged, system, margin, requirement, scene };
+  }
+  return undefined;
 }
 
 /** So many things bought, at this price each, if it is known. */
