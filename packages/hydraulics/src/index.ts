@@ -7,6 +7,8 @@ export * from "./birds/flow-need.js";
 export * from "./birds/hang-height.js";
 export * from "./birds/intake.js";
 export * from "./birds/queue.js";
+// Frost: a night, what it stops, what to drain.
+export * from "./document/air-record.js";
 export { checkDocument, type PlanReading } from "./document/check-document.js";
 export { COLOURS, type Colour } from "./document/colours.js";
 export { DEFAULTS } from "./document/defaults.js";
@@ -32,6 +34,7 @@ export {
 export { PROBLEM_CODES, type Problem, type ProblemCode } from "./document/problem.js";
 // Rain: records, and whether a roof and a vessel will do.
 export * from "./document/rain-record.js";
+export { readAirRecord } from "./document/read-air-record.js";
 export { readPlan } from "./document/read-plan.js";
 export { readRainRecord } from "./document/read-rain-record.js";
 export { REGIONS } from "./document/regions.js";
@@ -57,9 +60,9 @@ export {
 export * from "./judge/drinkers-for-plan.js";
 export * from "./judge/drinkers-needed.js";
 export * from "./judge/flock-report.js";
-// Frost: a night, what it stops, what to drain.
 export { frostOfPlan } from "./judge/frost.js";
 export { STOPPING_ICE } from "./judge/frost-bodies.js";
+export * from "./judge/frost-record.js";
 export { REFILL_AIRS, refillsInFrost } from "./judge/frost-refills.js";
 export * from "./judge/frost-result.js";
 export {

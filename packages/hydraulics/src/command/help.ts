@@ -39,8 +39,9 @@ PLAN is a plan file; - reads standard input.
   --weather hot    day: a day of the plan's hot spell
   --source NAME    mark: which source (the first if left out)
   --level "60 cm"  mark: where its water stands (full if left out)
-  --record FILE    rain: a station file of GHCN-Daily, or a table of dates and rain
-  --example seattle  rain: a record of open data instead; or newyork
+  --record FILE    rain, frost: a station file of GHCN-Daily, or a table of dates and rain, or lowest temperatures
+  --degrees C      frost: unit of a record that does not say; also F, "tenths of C"
+  --example seattle  rain, frost: a record of open data instead; or newyork
   --rain-units mm  rain: unit of a table that does not say; also cm, in, "tenths of mm"
   --run NAME       sizes: exchange the pipe of this run only (all if left out)
   --by money       cure: what counts first; also parts or stand (money where the plan has prices, else parts)

@@ -1,6 +1,3 @@
-import { createReadStream, readFileSync } from "node:fs";
-import { createRequire } from "node:module";
-import { LIMITS } from "../document/limits.js";
 import { RAIN_UNITS, type RainReadingOptions, type RainUnit } from "../document/rain-record.js";
 import { readRainRecord } from "../document/read-rain-record.js";
 import { writeProblem } from "../document/write-problem.js";
@@ -8,9 +5,7 @@ import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
 import { writeDay } from "../units/day.js";
 import { type Answer, type Asked, answerLine } from "./answer-plan.js";
-
-/** Records that a package of open data ships: Seattle and New York, 2012 to 2015. */
-const EXAMPLES = { seattle: "Seattle", newyork: "New York" } as const;
+import { EXAMPLES, EXAMPLES, recordText, recordText } from "./record-text.js";
 
 /** `headfall rain PLAN --record FILE` or `--example seattle`: exit status 1 when some day is short. */
 export function runRain(args: readonly string[]): Promise<number> {
@@ -22,7 +17,7 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
   if (figure !== "expect" && figure !== "size") return { fault: "--figure is expect or size." };
   const options = readingOptions(own);
   if ("fault" in options) return options;
-  const text = await textOf(own);
+  const text = await recordText(own);
   if (typeof text !== "string") return text;
   const example =
     own["example"] === undefined
@@ -74,43 +69,4 @@ function readingOptions(own: Asked["own"]): RainReadingOptions | { readonly faul
     ...(dates === undefined ? {} : { dates }),
     ...(own["place"] === undefined ? {} : { place: own["place"] }),
   };
-}
-
-async function textOf(own: Asked["own"]): Promise<string | { readonly fault: string }> {
-  const { record, example } = own;
-  if (record !== undefined && example === undefined) return textOfFile(record);
-  if (record === undefined && example !== undefined && Object.hasOwn(EXAMPLES, example))
-    return textOfExample();
-  return {
-    fault: `Which record? Name a file with --record, or take an example: --example ${Object.keys(EXAMPLES).join(" or ")}.`,
-  };
-}
-
-async function textOfFile(name: string): Promise<string | { readonly fault: string }> {
-  try {
-    const pieces: Buffer[] = [];
-    let size = 0;
-    for await (const piece of createReadStream(name)) {
-      pieces.push(piece as Buffer);
-      size += (piece as Buffer).length;
-      if (size > 2 * LIMITS.textLength) break;
-    }
-    return Buffer.concat(pieces).toString("utf8");
-  } catch (error) {
-    return {
-      fault: `cannot read ${name}: ${error instanceof Error ? error.message.replace(/^[A-Z]+: /, "") : String(error)}`,
-    };
-  }
-}
-
-function textOfExample(): string | { readonly fault: string } {
-  try {
-    const entry = createRequire(import.meta.url).resolve("vega-datasets");
-    return readFileSync(entry.replace(/build[\\/][^\\/]*$/, "data/weather.csv"), "utf8");
-  } catch {
-    return {
-      fault:
-        "The example records are in the npm package vega-datasets, which is not installed here: npm install vega-datasets",
-    };
-  }
 }

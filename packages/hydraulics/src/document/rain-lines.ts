@@ -9,9 +9,9 @@ import { type RainDay, type RainReading, refuse } from "./rain-record.js";
  * -9999 is missing. A value with a quality flag failed a check and is left out; a trace is nought.
  */
 
-const MISSING = -9999;
+export const MISSING = -9999;
 
-interface Reading {
+export interface StationReading {
   readonly day: number;
   readonly element: string;
   readonly value: number;
@@ -52,14 +52,14 @@ export function readStationLines(lines: readonly string[], form: "fixed columns"
   return recordOfDays(withRain, { name: station, format: `station, ${form}`, unit: "tenths of mm", flagged });
 }
 
-function readFixed(line: string): Reading[] | undefined {
+export function readFixed(line: string): StationReading[] | undefined {
   const match = /^[A-Z0-9_-]{11}(\d{4})(\d{2})([A-Z0-9]{4})/.exec(line);
   if (match === null) return undefined;
   const [year, month, element] = [Number(match[1]), Number(match[2]), match[3]];
   if (month < 1 || month > 12) return undefined;
   const monthEnd =
     (month === 12 ? dayNumber(year + 1, 1, 1) : dayNumber(year, month + 1, 1)) - dayNumber(year, month, 1);
-  const readings: Reading[] = [];
+  const readings: StationReading[] = [];
   for (let k = 0; k < monthEnd; k += 1) {
     const cell = line.slice(21 + 8 * k, 29 + 8 * k);
     const value = Number(cell.slice(0, 5));
@@ -74,7 +74,7 @@ function readFixed(line: string): Reading[] | undefined {
   return readings;
 }
 
-function readLine(line: string): Reading[] | undefined {
+export function readLine(line: string): StationReading[] | undefined {
   const [, date, element, typed, , quality] = line.split(",");
   const match = /^(\d{4})(\d{2})(\d{2})$/.exec(date ?? "");
   const value = Number(typed);
@@ -85,7 +85,7 @@ function readLine(line: string): Reading[] | undefined {
   return [{ day: dayNumber(year, month, day), element, value, isFlagged: (quality ?? "") !== "" }];
 }
 
-const notAStationLine = (line: string, at: number, form: string) =>
+export const notAStationLine = (line: string, at: number, form: string) =>
   refuse(
     "unreadableQuantity",
     "the record",
@@ -97,7 +97,7 @@ const notAStationLine = (line: string, at: number, form: string) =>
     at,
   );
 
-const otherStation = (name: string, station: string, at: number) =>
+export const otherStation = (name: string, station: string, at: number) =>
   refuse(
     "keyTwice",
     "the record",

@@ -11,14 +11,14 @@ import {
 } from "./rain-record.js";
 
 /** A table of dates and rain, split into cells. */
-interface Cells {
+export interface Cells {
   readonly rows: readonly { readonly line: number; readonly cells: readonly string[] }[];
   readonly headings: readonly string[] | undefined;
   readonly decimal: "." | ",";
 }
 
 /** Which column is what. */
-interface Columns {
+export interface Columns {
   readonly date: number;
   readonly rain: number;
   readonly high: number;
@@ -28,7 +28,7 @@ interface Columns {
 }
 
 const IS_DATE = /^(\d{4})[-/.]?(\d{1,2})[-/.]?(\d{1,2})(?:[T ].*)?$|^(\d{1,2})[-/.](\d{1,2})[-/.](\d{4})$/;
-const NOT_KNOWN = /^(?:|na|n\/a|nan|null|none|-|--|m|-9999(?:\.0+)?|-999(?:\.0+)?|9999(?:\.0+)?)$/i;
+export const NOT_KNOWN = /^(?:|na|n\/a|nan|null|none|-|--|m|-9999(?:\.0+)?|-999(?:\.0+)?|9999(?:\.0+)?)$/i;
 const IS_TRACE = /^(?:t|tr|trace)$/i;
 
 /** Reads a plain table, or a station's table with headings. */
@@ -64,7 +64,7 @@ export function readRainTable(lines: readonly string[], options: RainReadingOpti
   return recordOfDays(read.days, { name: chosen.name, format, unit: unit.unit, flagged: read.flagged });
 }
 
-function cellsOf(lines: readonly string[]): Cells {
+export function cellsOf(lines: readonly string[]): Cells {
   const used = lines
     .map((text, index) => ({ text, line: index + 1 }))
     .filter(({ text }) => text.trim() !== "" && !/^\s*[#;]/.test(text));
@@ -118,21 +118,34 @@ function findColumns({ rows, headings }: Cells): Columns | undefined {
   return {
     date,
     rain,
-    high: named(/^(tmax|temp_?max|t_max|high|max)/i),
-    low: named(/^(tmin|temp_?min|t_min|low|min)/i),
-    place: named(/^(location|place|site|station|name)$/i),
+    high: named(HIGH),
+    low: named(LOW),
+    place: named(PLACE),
     flags: named(/^prcp_attributes$/i),
   };
 }
+
+/** Columns of dates and air: lowest, and highest where there is one. */
+export function findAirColumns({ rows, headings }: Cells): Omit<Columns, "rain" | "flags"> | undefined {
+  const named = (pattern: RegExp) => headings?.findIndex((heading) => pattern.test(heading)) ?? -1;
+  const date = rows[0].cells.findIndex((cell) => IS_DATE.test(cell));
+  const low = named(LOW);
+  if (date < 0 || low < 0) return undefined;
+  return { date, low, high: named(HIGH), place: named(PLACE) };
+}
+
+const HIGH = /^(tmax|temp_?max|t_max|high|max)/i;
+const LOW = /^(tmin|temp_?min|t_min|low|min)/i;
+const PLACE = /^(location|place|site|station|name)$/i;
 
 const isNumber = (cell: string) => /^-?\d+(?:[.,]\d+)?$/.test(cell);
 
 type Rows = Cells["rows"];
 
 /** The rows of one place; asks which where there are several. */
-function chooseRows(
+export function chooseRows(
   { rows }: Cells,
-  { place }: Columns,
+  { place }: Pick<Columns, "place">,
   options: RainReadingOptions,
 ): { ok: true; rows: Rows; name: string } | Extract<RainReading, { ok: false }> {
   if (place < 0) return { ok: true, rows, name: "" };
@@ -146,7 +159,7 @@ function chooseRows(
 }
 
 /** Which of the two short numbers is the day; one above 12 tells. */
-function orderOfDates(
+export function orderOfDates(
   rows: Rows,
   column: number,
   options: RainReadingOptions,
@@ -192,7 +205,7 @@ function unitOf(
   };
 }
 
-function numberIn(cell: string, decimal: "." | ","): number | undefined {
+export function numberIn(cell: string, decimal: "." | ","): number | undefined {
   const text = decimal === "," ? cell.replace(",", ".") : cell;
   return /^-?\d+(?:\.\d+)?$/.test(text) ? Number(text) : undefined;
 }
@@ -255,7 +268,7 @@ function readRows(
   return { ok: true, days, flagged };
 }
 
-function dayIn(cell: string, dates: DateOrder): number | undefined {
+export function dayIn(cell: string, dates: DateOrder): number | undefined {
   const match = IS_DATE.exec(cell);
   if (match === null) return undefined;
   const [year, month, day] =

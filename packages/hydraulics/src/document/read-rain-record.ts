@@ -38,8 +38,8 @@ export function readRainRecord(text: string, options: RainReadingOptions = {}): 
 }
 
 /** Station, year, month, element in columns 1 to 21, then days of eight columns each. */
-const isFixedColumns = (line: string) =>
+export const isFixedColumns = (line: string) =>
   /^[A-Z0-9_-]{11}\d{6}[A-Z0-9]{4}[ \d-]{5}/.test(line) && line.length >= 29;
 
 /** Station, date, element, value, flags; no headings. */
-const isStationLine = (line: string) => /^[A-Z0-9_-]{11},\d{8},[A-Z0-9]{4},-?\d+,/.test(line);
+export const isStationLine = (line: string) => /^[A-Z0-9_-]{11},\d{8},[A-Z0-9]{4},-?\d+,/.test(line);

@@ -1,6 +1,9 @@
+import type { FrostOfRecord } from "../judge/frost-record.js";
 import type { Frost } from "../judge/frost-result.js";
 import type { Heat } from "../judge/heat-result.js";
+import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
+import { writeFrostRecordAnswer } from "./frost-record-text.js";
 import {
   FROST_CAUTIONS,
   writeFrostAnswer,
@@ -28,6 +31,29 @@ export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) 
     parts: parts.map((part) => ({ ...part, change: writeHeatLevers(part, system) })),
     flushes: flushes.map((flush) => ({ ...flush, sentence: writeHeatFlush(flush, system) })),
     cautions: [...writeSoftening(heat, system), ...HEAT_CAUTIONS],
+  };
+}
+
+/** Frost by a daily record as a plain document: days as dates, °C, nights a year. */
+export function writeFrostRecordDocument(name: string, record: FrostOfRecord, system: UnitSystem) {
+  const { firstDay, seasons, coldest, worst, ...rest } = record;
+  const day = (one: number | undefined) => (one === undefined ? undefined : writeDay(one));
+  return {
+    format: "headfall frost record",
+    version: 1,
+    plan: { name },
+    answer: writeFrostRecordAnswer(record, system),
+    record: rest.name,
+    firstDay: writeDay(firstDay),
+    days: rest.days,
+    known: rest.known,
+    nightsAYear: rest.nightsAYear,
+    coldest: coldest === undefined ? undefined : { ...coldest, day: writeDay(coldest.day) },
+    seasons: seasons.map((season) => ({ ...season, first: day(season.first), last: day(season.last) })),
+    stops: rest.stops,
+    refills: rest.refills,
+    worstNight: worst === undefined ? undefined : writeFrostDocument(name, worst, system),
+    cautions: FROST_CAUTIONS,
   };
 }
 

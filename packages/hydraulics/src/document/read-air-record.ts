@@ -1,0 +1,189 @@
+import {
+  AIR_UNITS,
+  type AirQuestion,
+  type AirReading,
+  type AirReadingOptions,
+  type AirRecord,
+  type AirUnit,
+} from "./air-record.js";
+import { LIMITS } from "./limits.js";
+import { MISSING, notAStationLine, otherStation, readFixed, readLine } from "./rain-lines.js";
+import { type RainQuestion, refuse } from "./rain-record.js";
+import {
+  type Cells,
+  cellsOf,
+  chooseRows,
+  dayIn,
+  findAirColumns,
+  NOT_KNOWN,
+  numberIn,
+  orderOfDates,
+} from "./rain-table.js";
+import { isFixedColumns, isStationLine } from "./read-rain-record.js";
+
+/** A day as read. */
+interface AirDay {
+  readonly day: number;
+  low: number | undefined;
+  high: number | undefined;
+}
+
+/** A record longer than this is cut by its reader's own choice of years. */
+const MOST_DAYS = 200 * 366;
+
+/** Nothing on earth is colder or warmer than these [°C]. */
+const SENSIBLE = { least: -90, most: 60 } as const;
+
+/**
+ * Reads a daily record of the air: a station file of GHCN-Daily with TMIN, in any of its published forms, or a plain
+ * table of dates and lowest temperatures. What the text leaves open is asked, never guessed.
+ *
+ * @param text     the file's text
+ * @param options  answers to what was asked
+ * @returns the record, a question, or one clear problem; never throws
+ */
+export function readAirRecord(text: string, options: AirReadingOptions = {}): AirReading {
+  if (text.length > LIMITS.textLength)
+    return refuse(
+      "tooLarge",
+      "the record",
+      `${text.length} characters`,
+      `A record has at most ${LIMITS.textLength} characters.`,
+      "Cut it to some ten years.",
+    );
+  const lines = text.replace(/^\ufeff/, "").split(/\r\n|\n|\r/);
+  const first = lines.find((line) => line.trim() !== "") ?? "";
+  if (isFixedColumns(first)) return readStation(lines, "fixed columns");
+  if (isStationLine(first)) return readStation(lines, "lines");
+  return readTable(lines, options);
+}
+
+function readStation(lines: readonly string[], form: "fixed columns" | "lines"): AirReading {
+  const days = new Map<number, AirDay>();
+  let station = "";
+  for (const [index, line] of lines.entries()) {
+    if (line.trim() === "") continue;
+    const readings = form === "fixed columns" ? readFixed(line) : readLine(line);
+    if (readings === undefined) return notAStationLine(line, index + 1, form);
+    const name = line.slice(0, 11);
+    if (station === "") station = name;
+    if (name !== station) return otherStation(name, station, index + 1);
+    for (const { day, element, value, isFlagged } of readings) {
+      if (value === MISSING || isFlagged || (element !== "TMIN" && element !== "TMAX")) continue;
+      const one = days.get(day) ?? { day, low: undefined, high: undefined };
+      days.set(day, one);
+      one[element === "TMIN" ? "low" : "high"] = value / 10;
+    }
+  }
+  return recordOf([...days.values()], station);
+}
+
+function readTable(lines: readonly string[], options: AirReadingOptions): AirReading {
+  const table = cellsOf(lines);
+  const columns = table.rows.length === 0 ? undefined : findAirColumns(table);
+  if (columns === undefined)
+    return refuse(
+      "missing",
+      "the record",
+      `columns ${JSON.stringify((table.headings ?? []).join(", ").slice(0, 60))}`,
+      "A column of dates and one of the lowest temperature of each.",
+      'Head them for instance "date" and "tmin C".',
+    );
+  const { place } = options;
+  const chosen = chooseRows(table, columns, place === undefined ? {} : { place });
+  if (!chosen.ok) return "question" in chosen ? { ok: false, question: alike(chosen.question) } : chosen;
+  const order = orderOfDates(
+    chosen.rows,
+    columns.date,
+    options.dates === undefined ? {} : { dates: options.dates },
+  );
+  if (!order.ok) return "question" in order ? { ok: false, question: alike(order.question) } : order;
+  const unit = unitOf(table, columns.low, chosen.rows, options);
+  if (typeof unit !== "string") return unit;
+  const days: AirDay[] = [];
+  for (const { line, cells } of chosen.rows) {
+    const day = dayIn(cells[columns.date] ?? "", order.dates);
+    const low = airIn(cells[columns.low] ?? "", table.decimal, unit);
+    if (day === undefined || low === "unreadable")
+      return unreadable(day === undefined ? cells[columns.date] : cells[columns.low], line);
+    const high = columns.high < 0 ? undefined : airIn(cells[columns.high] ?? "", table.decimal, unit);
+    days.push({ day, low, high: high === "unreadable" ? undefined : high });
+  }
+  return recordOf(days, chosen.name);
+}
+
+/** Questions of both readers are alike; that of the rain's unit is never met here. */
+const alike = (question: RainQuestion): AirQuestion =>
+  question.ask === "unit" ? { ask: "degrees", choices: AIR_UNITS, example: question.example } : question;
+
+const unreadable = (cell: string | undefined, line: number) =>
+  refuse(
+    "unreadableQuantity",
+    "the record",
+    JSON.stringify((cell ?? "").slice(0, 40)),
+    "A date and a temperature, as on the other lines; nothing where it is not known.",
+    "Correct or clear it.",
+    line,
+  );
+
+function airIn(cell: string, decimal: "." | ",", unit: AirUnit): number | undefined | "unreadable" {
+  if (cell.trim() === "" || NOT_KNOWN.test(cell)) return undefined;
+  const value = numberIn(cell, decimal);
+  if (value === undefined) return "unreadable";
+  return unit === "F" ? (value - 32) / 1.8 : unit === "C" ? value : value / 10;
+}
+
+/** As the heading says; tenths where values are beyond any air; else it is asked. */
+function unitOf(
+  { headings, decimal }: Cells,
+  column: number,
+  rows: Cells["rows"],
+  { degrees }: AirReadingOptions,
+): AirUnit | Extract<AirReading, { question: object }> {
+  if (degrees !== undefined) return degrees;
+  const heading = headings?.[column] ?? "";
+  if (/(?:\b|_|°)c(?:elsius)?\b/i.test(heading)) return "C";
+  if (/(?:\b|_|°)f(?:ahrenheit)?\b/i.test(heading)) return "F";
+  const values = rows.map(({ cells }) => numberIn(cells[column] ?? "", decimal) ?? 0);
+  if (values.every(Number.isInteger) && values.some((value) => Math.abs(value) > 140)) return "tenths of C";
+  const example = rows[0]?.cells.join(", ").slice(0, 80) ?? "";
+  return { ok: false, question: { ask: "degrees", choices: AIR_UNITS, example } };
+}
+
+function recordOf(days: readonly AirDay[], name: string): AirReading {
+  const told = days.filter(({ low }) => low !== undefined);
+  let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
+  for (const { day, low } of told) {
+    first = Math.min(first, day);
+    last = Math.max(last, day);
+    if (low !== undefined && (low < SENSIBLE.least || low > SENSIBLE.most))
+      return refuse(
+        "outOfRange",
+        "the record",
+        `${Number(low.toPrecision(4))} degC`,
+        "The air is from -90 to 60 degC.",
+        "Check the unit of the temperatures.",
+      );
+  }
+  const count = last - first + 1;
+  if (told.length === 0 || count > MOST_DAYS)
+    return refuse(
+      told.length === 0 ? "tooFew" : "tooMany",
+      "the record",
+      told.length === 0 ? "no day with a lowest temperature" : `${count} days`,
+      `A record has a line for each day, with its date and lowest temperature, for at most ${MOST_DAYS} days.`,
+      "Check that this is the file of a station that measures temperature.",
+    );
+  const record: AirRecord = {
+    name,
+    firstDay: first,
+    low: new Float64Array(count).fill(Number.NaN),
+    high: new Float64Array(count).fill(Number.NaN),
+    known: new Set(told.map(({ day }) => day)).size,
+  };
+  for (const { day, low, high } of told) {
+    record.low[day - first] = low ?? Number.NaN;
+    record.high[day - first] = high ?? Number.NaN;
+  }
+  return { ok: true, record };
+}

@@ -1,0 +1,114 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { HeadfallWeather } from "../../../packages/ui/src/weather/weather-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+import { alderBank } from "./plan-host.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-weather": HeadfallWeather,
+  "headfall-how": HeadfallHow,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+afterEach(() => document.body.replaceChildren());
+
+const TODAY = "2026-07-04";
+const yard: Plan = {
+  ...alderBank,
+  weather: { high: "33 °C", low: "20 °C", frost: { low: "-8 °C", hours: "12 h", wind: "3 m/s" } },
+  pens: [
+    {
+      id: "hens",
+      birds: { kind: "hen", count: 30 },
+      waterers: [{ id: "pan", kind: "rubber-pan-3gal" }],
+    },
+  ],
+};
+
+/** The room on the page, its night and day reckoned. */
+async function weatherRoom(plan: Plan, width = 420) {
+  const store = new PlanStore(plan);
+  const view = document.createElement("headfall-weather") as HeadfallWeather;
+  const show = () => {
+    view.plan = store.plan;
+    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
+    if (checking.ok) view.checked = checking.checked;
+  };
+  view.day = TODAY;
+  view.addEventListener("edit-wanted", ({ change, gesture }) => {
+    const edited = store.edit(change, "metric", gesture);
+    view.refusal = edited.ok ? "" : edited.because;
+    show();
+  });
+  show();
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await expect.poll(() => view.shadowRoot?.querySelector("#frost") !== null, { timeout: 15_000 }).toBe(true);
+  return { view, store, show };
+}
+
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+
+test("headfall-weather has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+  const { view } = await weatherRoom(yard, 336);
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("it tells what stops first, draws the night on one axis, what to drain, and refills of the pan", async () => {
+  const { view } = await weatherRoom(yard);
+  expect(shown(view)).toMatch(/First to stop: .+, \d+ min after dusk/);
+  expect(shown(view)).toContain("-8 °C for 12 h from dusk");
+  expect(shown(view)).toMatch(/drain the pipe, [\d.]+ m?L in all, at its low ends/);
+  expect(shown(view)).toMatch(/pan: filled at dawn and \d+ more times before dark/);
+  const bars = view.shadowRoot!.querySelectorAll("svg.chart")[0]!;
+  expect(bars.getAttribute("aria-label")).toMatch(/^Hours from dusk until each part stops\. .+ stops first/);
+  expect(bars.querySelectorAll(".wet").length).toBeGreaterThan(3);
+});
+
+test("numbers of both tell how they were got", async () => {
+  const { view } = await weatherRoom(yard);
+  const [first] = view.shadowRoot!.querySelectorAll<HTMLElement>("#frost ~ p .number");
+  await userEvent.click(first!);
+  await expect.element(page.getByText(/Cooling: t =/).first()).toBeInTheDocument();
+  await userEvent.keyboard("{Escape}");
+  const [peak] = view.shadowRoot!.querySelectorAll<HTMLElement>("#heat ~ p .number");
+  await userEvent.click(peak!);
+  await expect.element(page.getByText(/the noon sun adds/).first()).toBeInTheDocument();
+});
+
+test("shade and colour of a run are said there, change its curve, and can be taken back", async () => {
+  const { view, store, show } = await weatherRoom(yard);
+  const peak = () => Number(/At worst (\d+) °C/.exec(shown(view))?.[1]);
+  const before = peak();
+  expect(before).toBeGreaterThan(50);
+  const drawn = view.shadowRoot!.querySelector<HTMLSelectElement>(".told select")!;
+  const name = drawn.selectedOptions[0]!.textContent!;
+  await userEvent.selectOptions(page.getByLabelText("Run or vessel"), name);
+  await userEvent.selectOptions(page.getByLabelText("Colour the sun sees"), "white");
+  await expect.poll(peak).toBeLessThan(before - 8);
+  expect(store.plan.runs.some(({ colour }) => colour === "white")).toBe(true);
+  store.undo();
+  show();
+  await expect.poll(peak).toBe(before);
+});
+
+test("the night is typed there: a plan that says nothing of weather is told a plain frost, and gets one", async () => {
+  const { weather: _, ...silent } = yard;
+  const { view, store } = await weatherRoom(silent);
+  expect(shown(view)).toContain("-5 °C for 12 h");
+  const low = page.getByLabelText("Lowest of the night");
+  await userEvent.fill(low, "-15");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => shown(view)).toContain("-15 °C for 12 h");
+  expect(store.plan.weather).toEqual({ high: "21 degC", frost: { low: "-15 °C" } });
+});
