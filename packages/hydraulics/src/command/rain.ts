@@ -5,7 +5,7 @@ import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
 import { writeDay } from "../units/day.js";
 import { type Answer, type Asked, answerLine } from "./answer-plan.js";
-import { EXAMPLES, EXAMPLES, recordText, recordText } from "./record-text.js";
+import { EXAMPLES, recordText } from "./record-text.js";
 
 /** `headfall rain PLAN --record FILE` or `--example seattle`: exit status 1 when some day is short. */
 export function runRain(args: readonly string[]): Promise<number> {
