@@ -1,6 +1,7 @@
 import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
+import { nextTurn } from "../controllers/next-turn.js";
 import { layAbove } from "../kernels/above/lay-above.js";
 import { type Scene, vesselReachOf } from "../kernels/above/scene.js";
 import { spotsOfPart } from "../kernels/above/spots-of-part.js";
@@ -106,9 +107,9 @@ export class HeadfallAbove extends LitElement {
     this.#sizes?.disconnect();
   }
 
-  /** Draws once a frame at most, however many plans and checks come in between. */
+  /** Draws once for all that comes in one turn. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await new Promise((resolve) => requestAnimationFrame(resolve));
+    if (this.hasUpdated) await nextTurn();
     super.scheduleUpdate();
   }
 

@@ -1,6 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { html, nothing, render, type TemplateResult } from "lit";
-import { afterPaint } from "../line/after-paint.js";
+import { afterPaint } from "../controllers/after-paint.js";
 import type { HeadfallLine } from "../line/line-element.js";
 import type { PlanShelf } from "../storage/plan-shelf.js";
 import { StorageTrouble } from "../storage/storage-trouble.js";
@@ -104,9 +104,9 @@ export class Shell implements Page {
     this.#root.querySelector<HTMLElement>(selector)?.focus({ preventScroll: true });
   }
 
-  readonly #planChanged = ({ plan }: { plan: Plan }): void => {
+  readonly #planChanged = ({ plan, before }: { plan: Plan; before: Plan }): void => {
     this.#plan = plan;
-    this.show();
+    if (plan.name !== before.name || plan.note !== before.note) this.show();
   };
 
   async #setUpDesk(): Promise<Desk> {

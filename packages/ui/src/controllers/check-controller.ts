@@ -2,6 +2,7 @@ import { type Checked, lookAtPlan, type Plan, type Problem } from "@headfall/hyd
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { WorkerAsker } from "../worker/ask-worker.js";
 import type { CheckAnswer, CheckOutcome } from "../worker/protocol.js";
+import { afterPaint } from "./after-paint.js";
 
 /** Samples of the tolerances behind "sure" and "close call". */
 const SAMPLES = 200;
@@ -9,6 +10,8 @@ const SAMPLES = 200;
 const REST_MS = 150;
 /** A plan whose quick check takes longer than this is checked in the worker only [ms]. */
 const LONG_MS = 50;
+/** A plan that the worker checks in less than this is checked on the page's own thread again [ms]. */
+const SHORT_MS = 20;
 /** Work that lasts longer than this is shown, and can be stopped [ms]. */
 const SHOW_AFTER_MS = 1000;
 
@@ -19,9 +22,10 @@ const SHOW_AFTER_MS = 1000;
 export type Sampling = "waiting" | "coarse" | "whole" | "stopped" | "outdated";
 
 /**
- * Checks a plan for its host: quickly on the next animation frame, however many changes came before it, and with
+ * Checks a plan for its host: quickly at the next animation frame, however many changes came before it, and with
  * all samples once the hand has rested. What was found last stays until something newer is known, also when the
- * newest plan turns out to be faulty.
+ * newest plan turns out to be faulty. Only the first check is made within the frame: what a hand does, the check and the
+ * drawing of it are each a short task, where together they would be a long one on a slow device.
  */
 export class CheckController implements ReactiveController {
   /** What the last good plan came to, and that plan: the newest may be ahead of it. */
@@ -34,8 +38,6 @@ export class CheckController implements ReactiveController {
   sampling: Sampling = "waiting";
   /** Share done of work that takes long, from 0 to 1; undefined while there is none. */
   progress: number | undefined;
-  /** Time the last quick check took [ms]. */
-  quickMs = 0;
 
   readonly #host: ReactiveControllerHost;
   readonly #onChecked: (controller: CheckController) => void;
@@ -50,7 +52,10 @@ export class CheckController implements ReactiveController {
   /** The first look is a quick one; what looks closer, at the birds too, is fetched meanwhile. */
   #look = (plan: Plan, day: string | undefined): CheckOutcome => lookAtPlan(plan, { day });
   #isCloser = false;
-  #frame: number | undefined;
+  /** Time the last quick check took [ms]. */
+  #quickMs = 0;
+  /** Takes back the quick check that is due. */
+  #undue: (() => void) | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
   #late: ReturnType<typeof setTimeout> | undefined;
   /** Questions about the newest plan that the worker has or had; the last of them is the closest look. */
@@ -79,14 +84,14 @@ export class CheckController implements ReactiveController {
     this.#day = day;
     this.#turns.clear();
     this.#show(undefined);
-    this.#frame ??= requestAnimationFrame(() => this.#checkQuickly());
+    this.#undue ??= (this.lookedAt === undefined ? inFrame : afterPaint)(() => this.#checkQuickly());
     clearTimeout(this.#rest);
     this.#rest = undefined;
   }
 
   /** Whether all that is shown is of the newest plan, with at least a coarse answer to what is sure. */
   get isSettled(): boolean {
-    if (this.lookedAt !== this.#plan || this.#frame !== undefined) return false;
+    if (this.lookedAt !== this.#plan || this.#undue !== undefined) return false;
     return this.problems.length > 0 || this.sampling !== "waiting";
   }
 
@@ -100,16 +105,16 @@ export class CheckController implements ReactiveController {
   }
 
   #checkQuickly(): void {
-    this.#frame = undefined;
+    this.#undue = undefined;
     const plan = this.#plan;
     if (plan === undefined) return;
-    if (this.quickMs > LONG_MS) {
+    if (this.#quickMs > LONG_MS) {
       this.#ask(plan, 0);
       this.#host.requestUpdate();
     } else {
       const start = performance.now();
       const outcome = this.#look(plan, this.#day);
-      this.quickMs = performance.now() - start;
+      this.#quickMs = performance.now() - start;
       this.#settle(plan, outcome, "waiting");
     }
     this.#rest = setTimeout(() => this.#checkClosely(plan), REST_MS);
@@ -127,10 +132,12 @@ export class CheckController implements ReactiveController {
     this.#late = setTimeout(() => this.#show(0), SHOW_AFTER_MS);
   }
 
-  #answered({ outcome, turn, isCoarse }: CheckAnswer): void {
+  #answered({ outcome, turn, isCoarse, ms }: CheckAnswer): void {
+    const isQuick = outcome.ok && outcome.checked.madeFrom.samples === 0;
+    // The first check of all takes long on every device: that says little about the next ones.
+    if (isQuick && ms < SHORT_MS) this.#quickMs = ms;
     // An answer to an older plan says nothing about the one in hand.
     if (!this.#turns.has(turn) || this.#plan === undefined) return;
-    const isQuick = outcome.ok && outcome.checked.madeFrom.samples === 0;
     if (!isCoarse && turn === this.#turn) this.#show(undefined);
     this.#settle(this.#plan, outcome, isQuick ? "waiting" : isCoarse ? "coarse" : "whole");
   }
@@ -164,9 +171,15 @@ export class CheckController implements ReactiveController {
   }
 
   #forgetPending(): void {
-    if (this.#frame !== undefined) cancelAnimationFrame(this.#frame);
-    this.#frame = undefined;
+    this.#undue?.();
+    this.#undue = undefined;
     clearTimeout(this.#rest);
     clearTimeout(this.#late);
   }
+}
+
+/** Has something done within the next frame; what it gives back takes that back. */
+function inFrame(act: () => void): () => void {
+  const frame = requestAnimationFrame(act);
+  return () => cancelAnimationFrame(frame);
 }

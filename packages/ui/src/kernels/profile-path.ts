@@ -51,8 +51,19 @@ export function pathTo(line: Line, goal: number, run?: number): ProfilePath | un
 const UNSEEN = -2;
 const AT_SOURCE = -1;
 
-/** Breadth first from all outlets at once; `by` is the segment each point was reached through. */
+/** The ways into a line, which never changes: several are asked for at each drawing. */
+const spreads = new WeakMap<Line, { by: Int32Array }>();
+
 function spreadFromSources(line: Line): { by: Int32Array } {
+  const known = spreads.get(line);
+  if (known !== undefined) return known;
+  const spread = spreadAfresh(line);
+  spreads.set(line, spread);
+  return spread;
+}
+
+/** Breadth first from all outlets at once; `by` is the segment each point was reached through. */
+function spreadAfresh(line: Line): { by: Int32Array } {
   const neighbours = segmentsAtPoints(line);
   const by = new Int32Array(line.points.count).fill(UNSEEN);
   const queue: number[] = [];

@@ -1,5 +1,6 @@
 import type { Checked, Plan, Problem } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
+import { afterPaint } from "../controllers/after-paint.js";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
 import { WidthController } from "../controllers/width-controller.js";
@@ -14,7 +15,6 @@ import { PlanChangedEvent } from "../store/plan-changed-event.js";
 import type { PlanStore } from "../store/plan-store.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
-import { afterPaint } from "./after-paint.js";
 import { answerView, countsView } from "./answer-view.js";
 import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
 import { fieldsAround } from "./fields-around.js";

@@ -50,7 +50,9 @@ export class WorkerAsker {
     if (this.#cannotStart) {
       // Fetched only here: what samples is not needed for the first look.
       void import("./check-here.js").then(({ checkHere }) => {
-        this.#receive({ turn: request.turn, outcome: checkHere(request), isCoarse: false });
+        const start = performance.now();
+        const outcome = checkHere(request);
+        this.#receive({ turn: request.turn, outcome, isCoarse: false, ms: performance.now() - start });
       });
       return;
     }

@@ -15,13 +15,18 @@ addEventListener("message", (event: MessageEvent<CheckRequest>) => {
     tell({ turn, share });
   };
   for (const count of stepsTo(samples)) {
-    const outcome = checkPlan(plan, { samples: count, day, progress });
+    const { outcome, ms } = timed(() => checkPlan(plan, { samples: count, day, progress }));
     const goesOn = count === samples && samples >= FIRST_SAMPLES && isUndecided(outcome);
-    tell({ turn, outcome, isCoarse: count !== samples || goesOn });
+    tell({ turn, outcome, isCoarse: count !== samples || goesOn, ms });
     // While that is looked at, more plans are tried for those that it did not decide.
-    if (goesOn) tell({ turn, outcome: checkPlan(plan, { day, progress }), isCoarse: false });
+    if (goesOn) tell({ turn, ...timed(() => checkPlan(plan, { day, progress })), isCoarse: false });
   }
 });
+
+function timed(check: () => CheckOutcome): { outcome: CheckOutcome; ms: number } {
+  const start = performance.now();
+  return { outcome: check(), ms: performance.now() - start };
+}
 
 /** Whether more samples would tell which side of sure a verdict is on. */
 const isUndecided = (outcome: CheckOutcome): boolean =>

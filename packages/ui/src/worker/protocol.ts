@@ -24,6 +24,8 @@ export interface CheckAnswer {
   readonly turn: number;
   readonly outcome: CheckOutcome;
   readonly isCoarse: boolean;
+  /** Time the check took [ms]. */
+  readonly ms: number;
 }
 
 export type WorkerMessage = CheckProgress | CheckAnswer;

@@ -1,5 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing } from "lit";
+import { nextTurn } from "../../controllers/next-turn.js";
 import type { Spot } from "../../kernels/profile-request.js";
 import type { Selected } from "../../kernels/selected.js";
 import type { AlongWindow } from "../../kernels/side/along-window.js";
@@ -90,9 +91,9 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
     super.disconnectedCallback();
   }
 
-  /** Once a frame at most, and after the drawing that the same frame may bring. */
+  /** Once for all that comes in one turn, and after the drawing that it may bring. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await new Promise((resolve) => requestAnimationFrame(resolve));
+    if (this.hasUpdated) await nextTurn();
     super.scheduleUpdate();
   }
 

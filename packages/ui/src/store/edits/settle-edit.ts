@@ -15,6 +15,7 @@ import { diffPlans } from "../plan-diff.js";
 
 /** What is known of plans that were looked at before; a plan never changes, so that stays true. */
 const soundness = new WeakMap<Plan, readonly Problem[]>();
+const soundnessOfPens = new WeakMap<Plan, readonly Problem[]>();
 const bareRuns = new WeakMap<PlanRun, PlanRun>();
 
 /** What in a plan contradicts itself: heights, connections, levels. Nothing when it can be solved. */
@@ -29,6 +30,14 @@ export function contradictionsIn(plan: Plan): readonly Problem[] {
 
 /** What of its birds a plan contradicts: two pens at one drinker, or pens that leave open which drinkers they reach. */
 function contradictionsInPens(plan: Plan): readonly Problem[] {
+  const known = soundnessOfPens.get(plan);
+  if (known !== undefined) return known;
+  const problems = problemsOfPens(plan);
+  soundnessOfPens.set(plan, problems);
+  return problems;
+}
+
+function problemsOfPens(plan: Plan): readonly Problem[] {
   if (plan.pens === undefined || hasTooMany(plan)) return [];
   const building = buildLine(plan);
   if (!building.ok) return [];
