@@ -24,7 +24,7 @@ export function writeAirQuestion(question: AirQuestion): string {
 /** The answer in one or two sentences. */
 export function writeFrostRecordAnswer(record: FrostOfRecord, system: UnitSystem): string {
   const { nightsAYear, coldest, seasons } = record;
-  if (coldest === undefined) return "No night of the record goes below 0 °C.";
+  if (coldest === undefined) return "No night of the record goes below freezing.";
   const firsts = seasons.flatMap(({ first }) => first ?? []);
   const lasts = seasons.flatMap(({ last }) => last ?? []);
   const calendar = (days: readonly number[]) => days.map((day) => writeDay(day)).join(", ");

@@ -43,7 +43,7 @@ export const writeFrostNight = ({ night, waterTemperature, dusk }: Frost, system
 /** The answer in one or two sentences. */
 export function writeFrostAnswer(frost: Frost): string {
   const { parts, first, night } = frost;
-  if (night.low >= 0) return "Nothing freezes: the night does not go below 0 °C.";
+  if (night.low >= 0) return "Nothing freezes: the night does not go below freezing.";
   const stopping = parts.filter(({ lasts, blocked }) => blocked !== undefined && lasts === "no").length;
   const giving = parts.filter(({ blocked }) => blocked !== undefined).length;
   if (first === undefined) return "There is nothing in this plan that a night of frost could stop.";
@@ -111,7 +111,7 @@ function thawLines({ thaw, parts, night }: Frost, system: UnitSystem): string[] 
   if (thaw.from === undefined || thaw.to === undefined)
     return [`${grown}; the day after (${degrees(night.high, system)} at its highest) melts none of it.`];
   return [
-    `${grown}; the air is above 0 °C from ${writeClock(thaw.from)} to ${writeClock(thaw.to)} and melts ${length(thaw.melts, system)}.`,
+    `${grown}; the air is above freezing from ${writeClock(thaw.from)} to ${writeClock(thaw.to)} and melts ${length(thaw.melts, system)}.`,
   ];
 }
 

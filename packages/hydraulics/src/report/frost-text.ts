@@ -42,7 +42,7 @@ const section = (title: string, lines: readonly string[], paint: Paint): string 
 function partsTable({ parts }: Frost, system: UnitSystem): string {
   const volume = (cubic: number) => (cubic === 0 ? "" : writeQuantity(cubic, "volume", system, 2));
   return writeTable({
-    columns: ["part", "what", "count", "holds", "at 0 °C", "stopped", "frozen through", "this night"],
+    columns: ["part", "what", "count", "holds", "at freezing", "stopped", "frozen through", "this night"],
     alignRight: [false, false, true, true, false, false, false, false],
     rows: parts.map(({ id, kind, count, volume: { full }, cold, blocked, solid, lasts }) => [
       id,

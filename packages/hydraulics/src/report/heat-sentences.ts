@@ -1,3 +1,4 @@
+import { DRUNK_LESS_ABOVE, REFUSED_ABOVE, TRIED } from "../judge/heat-bodies.js";
 import type { Heat, HeatChange, HeatFlush, HeatPart } from "../judge/heat-result.js";
 import { writeClock } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
@@ -6,17 +7,26 @@ import { writeVolume } from "./words.js";
 
 /** A temperature, to a degree: more would be guessed. */
 export const writeDegrees = (temperature: number, system: UnitSystem): string =>
-  writeQuantity(Math.round(temperature), "temperature", system, 2);
+  writeQuantity(
+    system === "us" ? (Math.round(temperature * 1.8 + 32) - 32) / 1.8 : Math.round(temperature),
+    "temperature",
+    system,
+    3,
+  );
 
 const DAY = 86_400;
 const clock = (seconds: number) => writeClock(seconds % DAY);
 
+/** In inches to one figure: 25 mm of foam is sold as an inch. */
+const roundLength = (metres: number, system: UnitSystem) =>
+  writeQuantity(metres, "length", system, system === "us" ? 1 : 2);
+
 export const HEAT_CHANGE_WORDS: Readonly<Record<HeatChange, (system: UnitSystem) => string>> = {
   white: () => "white, and kept clean",
   shade: () => "wholly in shade",
-  lagging: (system) => `lagged with ${writeQuantity(0.025, "length", system, 2)} of foam`,
-  buriedShallow: (system) => `${writeQuantity(0.15, "length", system, 2)} under ground`,
-  buriedDeep: (system) => `${writeQuantity(0.3, "length", system, 2)} under ground`,
+  lagging: (system) => `lagged with ${roundLength(TRIED.lagging, system)} of foam`,
+  buriedShallow: (system) => `${roundLength(TRIED.shallow, system)} under ground`,
+  buriedDeep: (system) => `${roundLength(TRIED.deep, system)} under ground`,
 };
 
 /** The day in words. */
@@ -38,8 +48,8 @@ export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
   if (hottest.less === 0) return `No: the warmest water before birds is in ${id}, ${peak}.`;
   const warm = `Water standing in ${id} comes to ${peak}, at ${clock(hottest.at)}`;
   if (hottest.refused > 0)
-    return `${warm}; for ${writeDuration(hottest.refused)} birds may refuse it (above ${writeDegrees(44, system)}), for ${writeDuration(hottest.less)} they drink less (above ${writeDegrees(30, system)}).`;
-  return `${warm}; for ${writeDuration(hottest.less)} birds may drink less (above ${writeDegrees(30, system)}).`;
+    return `${warm}; for ${writeDuration(hottest.refused)} birds may refuse it (above ${writeDegrees(REFUSED_ABOVE, system)}), for ${writeDuration(hottest.less)} they drink less (above ${writeDegrees(DRUNK_LESS_ABOVE, system)}).`;
+  return `${warm}; for ${writeDuration(hottest.less)} birds may drink less (above ${writeDegrees(DRUNK_LESS_ABOVE, system)}).`;
 }
 
 /** More often than this nobody goes and flushes. */
@@ -50,10 +60,10 @@ export function writeHeatFlush(flush: HeatFlush, system: UnitSystem): string {
   const { run, volume, from, to, times, againAfter } = flush;
   const what = `${run}: ${writeVolume(volume, system)} of hot water stand in the pipe up to its end from ${clock(from)} to ${clock(to)}`;
   if (times === undefined || againAfter === undefined)
-    return `${what}; the vessel's own water is then above ${writeDegrees(30, system)} or the pipe is as warm as the ground: flushing does not help.`;
+    return `${what}; the vessel's own water is then above ${writeDegrees(DRUNK_LESS_ABOVE, system)} or the pipe is as warm as the ground: flushing does not help.`;
   if (times > MOST_FLUSHES)
     return `${what}. No flushing keeps up with it: at its hottest it is too warm again within ${writeDuration(againAfter)}.`;
-  return `${what}. Let that much run away before each look: ${times} ${times === 1 ? "time keeps" : "times keep"} it under ${writeDegrees(30, system)}, for after a flush it is too warm again within ${writeDuration(againAfter)} at its hottest.`;
+  return `${what}. Let that much run away before each look: ${times} ${times === 1 ? "time keeps" : "times keep"} it under ${writeDegrees(DRUNK_LESS_ABOVE, system)}, for after a flush it is too warm again within ${writeDuration(againAfter)} at its hottest.`;
 }
 
 /** What each change would make of a part, in one sentence; undefined where it is cool as it is. */

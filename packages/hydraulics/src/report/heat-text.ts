@@ -1,3 +1,4 @@
+import { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "../judge/heat-bodies.js";
 import type { Heat } from "../judge/heat-result.js";
 import { writeClock } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
@@ -55,17 +56,10 @@ function partsTable({ parts }: Heat, system: UnitSystem): string {
   const time = (seconds: number) => (seconds === 0 ? "" : writeDuration(seconds));
   return writeTable({
     columns: [
-      "part",
-      "drinkers",
-      "holds",
-      "colour",
-      "in shade",
-      "peak",
-      "at worst",
-      "at",
-      "above 30 °C",
-      "above 44 °C",
-    ].map((title) => (system === "us" ? title.replace("30 °C", "86 °F").replace("44 °C", "111 °F") : title)),
+      ...["part", "drinkers", "holds", "colour", "in shade", "peak", "at worst", "at"],
+      `above ${writeDegrees(DRUNK_LESS_ABOVE, system)}`,
+      `above ${writeDegrees(REFUSED_ABOVE, system)}`,
+    ],
     alignRight: [false, true, true, false, true, true, true, true, true, true],
     rows: parts.map(({ id, drinkers, volume, colour, isColourSaid, shade, expected, hottest }) => [
       id,

@@ -50,7 +50,7 @@ export const listView = (title: string, lines: readonly string[]) =>
     ? nothing
     : html`<h4>${title}</h4><ul>${lines.map((line) => html`<li>${line}</li>`)}</ul>`;
 
-/** On one axis: plain until 0 °C, hatched while ice grows, empty and dashed once stopped; the whisker is still air. */
+/** On one axis: plain until freezing, hatched while ice grows, empty and dashed once stopped; the whisker is still air. */
 function barsView({ width, height, left, right, bottom, bars, hours, nightEnds }: FrostBars, words: string) {
   return svg`<svg class="chart" viewBox="0 0 ${width} ${height}" role="img" aria-label="Hours from dusk until each part stops. ${words}">
     <defs><pattern id="ice" width="6" height="6" patternUnits="userSpaceOnUse" patternTransform="rotate(45)">
@@ -83,8 +83,8 @@ function barView({ part, y, cold, stops, stopsLatest, goesOn }: FrostBar, left: 
 const swatch = (shape: unknown) =>
   html`<svg viewBox="0 0 40 14" width="40" height="14" aria-hidden="true">${shape}</svg>`;
 const KEY = html`<ul class="key">
-  <li>${swatch(svg`<rect class="wet" x="2" y="2" width="36" height="10"></rect>`)} water above 0 °C</li>
-  <li>${swatch(svg`<rect class="icing" x="2" y="2" width="36" height="10"></rect>`)} at 0 °C, ice grows</li>
+  <li>${swatch(svg`<rect class="wet" x="2" y="2" width="36" height="10"></rect>`)} water above freezing</li>
+  <li>${swatch(svg`<rect class="icing" x="2" y="2" width="36" height="10"></rect>`)} at freezing point, ice grows</li>
   <li>${swatch(svg`<rect class="stopped" x="2" y="2" width="36" height="10"></rect>`)} stopped: no water, or no beak gets through</li>
   <li>${swatch(svg`<path class="whisker" d="M2 7H36M36 3V11"></path>`)} so much later in still air, and full</li>
 </ul>`;
@@ -100,7 +100,7 @@ function partsTable({ frost, system }: WeatherRoom) {
     <summary>The same as a table</summary>
     <div class="scroller" role="region" aria-label="Hours of frost by part" tabindex="0">
       <table>
-        <thead><tr><th scope="col">Part</th><th scope="col">What</th><th scope="col">Holds</th><th scope="col">At 0 °C</th><th scope="col">Stopped</th><th scope="col">Frozen through</th><th scope="col">This night</th></tr></thead>
+        <thead><tr><th scope="col">Part</th><th scope="col">What</th><th scope="col">Holds</th><th scope="col">At freezing</th><th scope="col">Stopped</th><th scope="col">Frozen through</th><th scope="col">This night</th></tr></thead>
         <tbody>${frost.parts.map(
           (
             part,
