@@ -6,6 +6,7 @@
 export { HeadfallAbove } from "./above/above-element.js";
 // The rooms beside the line.
 export { HeadfallBirds } from "./birds/birds-element.js";
+export { HeadfallBuild } from "./build/build-element.js";
 export { HeadfallCure } from "./cure/cure-element.js";
 export type { KeptPlan } from "./cure/room.js";
 export { HeadfallDay } from "./day/day-element.js";
@@ -48,3 +49,5 @@ export { HeadfallTrouble } from "./trouble/trouble-element.js";
 export { HeadfallHow } from "./verdicts/how-element.js";
 export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";
 export { HeadfallWeather } from "./weather/weather-element.js";
+export { HeadfallYard } from "./yard/yard-element.js";
+export { HeadfallYear } from "./year/year-element.js";

@@ -29,6 +29,14 @@ export const ROOMS = [
     load: async () => (await import("../birds/birds-element.js")).HeadfallBirds,
   },
   {
+    name: "yard",
+    label: "Yard",
+    words: "Founts, pans and buckets, each on its slope",
+    group: "plan",
+    tag: "headfall-yard",
+    load: async () => (await import("../yard/yard-element.js")).HeadfallYard,
+  },
+  {
     name: "day",
     label: "Day",
     words: "One day, bird by bird",
@@ -61,6 +69,14 @@ export const ROOMS = [
     load: async () => (await import("../weather/weather-element.js")).HeadfallWeather,
   },
   {
+    name: "year",
+    label: "Year",
+    words: "Batches through the weeks, and the kit given out",
+    group: "times",
+    tag: "headfall-year",
+    load: async () => (await import("../year/year-element.js")).HeadfallYear,
+  },
+  {
     name: "cure",
     label: "Cure",
     words: "The smallest change that makes it work",
@@ -83,6 +99,14 @@ export const ROOMS = [
     group: "trouble",
     tag: "headfall-trouble",
     load: async () => (await import("../trouble/trouble-element.js")).HeadfallTrouble,
+  },
+  {
+    name: "build",
+    label: "Build",
+    words: "Parts, cuts, order, and what can hurt",
+    group: "making",
+    tag: "headfall-build",
+    load: async () => (await import("../build/build-element.js")).HeadfallBuild,
   },
 ] as const satisfies readonly Room[];
 

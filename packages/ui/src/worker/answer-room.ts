@@ -1,4 +1,5 @@
 import {
+  buildSheetOf,
   CURE_WORDS,
   type CureKind,
   carryingOf,
@@ -21,6 +22,8 @@ import {
   simulateDay,
   summariseDays,
   whatIsWrong,
+  yardForPlan,
+  yearForPlan,
 } from "@headfall/hydraulics";
 import type { RoomAnswer, RoomQuestion } from "./room-protocol.js";
 
@@ -78,6 +81,18 @@ export function answerRoom(
     }
     case "weather":
       return answerWeather(question);
+    case "build": {
+      const { plan, day } = question;
+      const built = buildSheetOf(plan, { day, progress });
+      return built.ok ? { ok: true, answer: built.sheet } : built;
+    }
+    case "year":
+      return answerYear(question, progress);
+    case "yard": {
+      const { plan, day, weeks } = question;
+      const told = yardForPlan(plan, { day, weeks });
+      return told.ok ? { ok: true, answer: told.yard } : told;
+    }
     case "mishaps": {
       const { plan, day } = question;
       const told = mishapsOfPlan(plan, { day, progress });
@@ -109,6 +124,21 @@ function answerTime({
     ok: true,
     answer: { lasting: lasting.lasting, away: away.away, mark: mark.mark, carrying: carrying.carrying },
   };
+}
+
+function answerYear(
+  { plan, day, weeks }: Extract<RoomQuestion, { kind: "year" }>,
+  progress: RoomProgress,
+): RoomAnswer<"year"> {
+  const answer = yearForPlan(plan, {
+    weeks,
+    day,
+    progress: (share) => {
+      progress(share);
+      return true;
+    },
+  });
+  return answer.ok ? { ok: true, answer: answer.year } : answer;
 }
 
 function answerWeather({ plan, day }: Extract<RoomQuestion, { kind: "weather" }>): RoomAnswer<"weather"> {

@@ -1,5 +1,6 @@
 import type {
   Away,
+  BuildSheet,
   Carrying,
   CureAnswer,
   CureOptions,
@@ -22,6 +23,8 @@ import type {
   Trouble,
   Variant,
   WeeksJudging,
+  YardOfPlan,
+  YearOfPlan,
 } from "@headfall/hydraulics";
 
 /** What a room asks of its worker about a plan: things that take longer than a frame. */
@@ -81,7 +84,22 @@ export type RoomQuestion =
     }
   | { readonly kind: "measure"; readonly plan: Plan; readonly day: string | undefined }
   | { readonly kind: "weather"; readonly plan: Plan; readonly day: string | undefined }
+  | { readonly kind: "build"; readonly plan: Plan; readonly day: string | undefined }
   | { readonly kind: "mishaps"; readonly plan: Plan; readonly day: string | undefined }
+  | {
+      readonly kind: "year";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      /** Weeks to look ahead. */
+      readonly weeks: number;
+    }
+  | {
+      readonly kind: "yard";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      /** Weeks to look ahead. */
+      readonly weeks: number;
+    }
   | {
       readonly kind: "trouble";
       readonly plan: Plan;
@@ -120,7 +138,10 @@ export interface RoomAnswers {
   readonly compare: readonly Variant[];
   readonly measure: Measuring;
   readonly weather: { readonly frost: Frost; readonly heat: Heat };
+  readonly build: BuildSheet;
   readonly mishaps: Mishaps;
+  readonly year: YearOfPlan;
+  readonly yard: YardOfPlan;
   readonly trouble: Trouble;
 }
 export type RoomAnswer<Kind extends RoomQuestion["kind"]> =

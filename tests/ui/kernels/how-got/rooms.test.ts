@@ -13,6 +13,7 @@ import {
   sourceByKey,
   whatIsWrong,
   writeWait,
+  yearForPlan,
 } from "../../../../packages/hydraulics/src/index.js";
 import { waitsOf } from "../../../../packages/ui/src/kernels/day/waits.js";
 import { howGotOf } from "../../../../packages/ui/src/kernels/how-got/how-got-of.js";
@@ -43,7 +44,8 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
   const wrong = whatIsWrong(plan, [{ look: "gives", at: "drinker", id: first!, sees: "dry" }]);
   const frost = frostOfPlan(plan);
   const heat = heatOfPlan(plan);
-  if (!frost.ok || !heat.ok || !wrong.ok) throw new Error("the plan cannot be worked out");
+  const year = yearForPlan({ ...plan, kit: [{ kind: "rubber-pan-3gal", count: 2 }] }, { weeks: 2 });
+  if (!frost.ok || !heat.ok || !wrong.ok || !year.ok) throw new Error("the plan cannot be worked out");
   return {
     checked: checking.checked,
     room: {
@@ -53,6 +55,7 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
       trouble: wrong.trouble,
       ...frost,
       ...heat,
+      year: year.year,
     },
   };
 }

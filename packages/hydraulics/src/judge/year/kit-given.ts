@@ -1,8 +1,8 @@
 import { createBorrower } from "../../numerics/lending/borrower.js";
 import { leastShort } from "../../numerics/lending/least-short.js";
 import { type LendingAnswer, lendPieces } from "../../numerics/lending/lend-pieces.js";
-import { enoughAlone, type Lending, type Lent, shortOf } from "../../numerics/lending/lending.js";
-import { type GivenKind, shareOf } from "./kit-shares.js";
+import { type Ask, enoughAlone, type Lending, type Lent, shortOf } from "../../numerics/lending/lending.js";
+import { type GivenKind, type Served, servedBy } from "./kit-shares.js";
 import { leastToBuy } from "./least-to-buy.js";
 import type { JudgedPeriod } from "./pen-periods.js";
 import type { HandedOut, KitGiven, Shortage, ShortReason, YearPeriod } from "./year-result.js";
@@ -21,7 +21,12 @@ export function giveKit(
   judged: readonly JudgedPeriod[],
   options: KitOptions,
 ): KitGiven {
-  const lending = lendingOf(kinds, judged);
+  const served = judged.map((one) =>
+    one.period.pens.map((_, p) => kinds.map((kind) => servedBy(kind, one, p))),
+  );
+  const asks = asksOf(judged, served);
+  const blocks = blocksOf(judged, asks);
+  const lending = lendingOf(kinds, blocks, asks);
   const { mostParts, progress } = options;
   const answer = lendPieces(lending, {
     ...(mostParts === undefined ? {} : { mostParts }),
@@ -29,7 +34,7 @@ export function giveKit(
   });
   const periods = judged.map(({ period }) => period);
   const ids = judged[0]?.manned.flock.pens.map(({ id }) => id) ?? [];
-  const { lent } = answer;
+  const lent = answer.lent.map((own) => blocks.flatMap(({ periods: of }, t) => of.map(() => own[t])));
   return {
     kinds: kinds.map(({ id, name, is, count, spare }, k) => ({
       id,
@@ -41,44 +46,86 @@ export function giveKit(
       mostOut: Math.max(0, ...periods.map((_, t) => lent.reduce((sum, own) => sum + own[t][k], 0))),
     })),
     lent: periods.map((_, t) => lent.map((own) => own[t])),
-    enough: periods.map((_, t) =>
-      lending.asks.map((own) =>
-        kinds.map((_kind, k) => {
-          const enough = own[t].weight === 0 ? Number.POSITIVE_INFINITY : enoughAlone(own[t], k);
-          return Number.isFinite(enough) ? enough : undefined;
-        }),
-      ),
-    ),
+    serves: servingsOf(served, asks),
     handed: handedOut(kinds, ids, { lent, periods }),
-    shortages: shortagesOf(kinds, { ids, lending, answer, periods }),
+    shortages: shortagesOf(kinds, { ids, lending, answer, blocks }),
     cost: answer.cost,
     bound: answer.bound,
     isProven: answer.isProven,
     isHeldDown: answer.isHeldDown,
     parts: answer.parts,
-    buy: answer.cost.short === 0 ? undefined : leastToBuy(kinds, judged, lending),
+    buy:
+      answer.cost.short === 0
+        ? undefined
+        : leastToBuy(
+            kinds,
+            blocks.map(({ first }) => first),
+            lending,
+          ),
   };
 }
 
-function lendingOf(kinds: readonly GivenKind[], judged: readonly JudgedPeriod[]): Lending {
+/** By period, by pen, by kind. */
+type AllServed = readonly (readonly (readonly (Served | undefined)[])[])[];
+
+/** By pen, by period. */
+function asksOf(judged: readonly JudgedPeriod[], served: AllServed): Ask[][] {
   const pens = judged[0]?.period.pens ?? [];
+  return pens.map((_, p) =>
+    judged.map(({ period }, t) => {
+      const { birds, byLine, byWaterers } = period.pens[p];
+      return {
+        weight: birds,
+        met: byLine + byWaterers,
+        shares: served[t][p].map((one) => one?.share ?? 0),
+      };
+    }),
+  );
+}
+
+/** Periods that follow each other and ask alike in every pen: nothing is to be moved within them. */
+interface Block {
+  readonly periods: readonly number[];
+  readonly first: JudgedPeriod;
+  readonly from: number;
+  readonly to: number;
+}
+
+function blocksOf(judged: readonly JudgedPeriod[], asks: readonly (readonly Ask[])[]): Block[] {
+  const blocks: Block[] = [];
+  let last: string | undefined;
+  judged.forEach((first, t) => {
+    const { from, to } = first.period;
+    const asked = JSON.stringify(asks.map((own) => own[t]));
+    const block = blocks[blocks.length - 1];
+    if (asked === last) blocks[blocks.length - 1] = { ...block, periods: [...block.periods, t], to };
+    else blocks.push({ periods: [t], first, from, to });
+    last = asked;
+  });
+  return blocks;
+}
+
+function lendingOf(
+  kinds: readonly GivenKind[],
+  blocks: readonly Block[],
+  asks: readonly (readonly Ask[])[],
+): Lending {
   return {
     stock: kinds.map(({ count, spare }) => count - spare),
-    lasts: judged.map(({ period }) => period.to - period.from),
+    lasts: blocks.map(({ from, to }) => to - from),
     upkeep: kinds.map(({ is }) =>
       is.what === "waterer" ? Math.round(is.waterer.holds * TENTHS_OF_LITRES) : 0,
     ),
-    asks: pens.map((_, p) =>
-      judged.map((one) => {
-        const { birds, byLine, byWaterers } = one.period.pens[p];
-        return {
-          weight: birds,
-          met: byLine + byWaterers,
-          shares: kinds.map((kind) => shareOf(kind, one, p)),
-        };
-      }),
-    ),
+    asks: asks.map((own) => blocks.map(({ periods }) => own[periods[0]])),
   };
+}
+
+function servingsOf(served: AllServed, asks: readonly (readonly Ask[])[]): KitGiven["serves"] {
+  return served.map((pens, t) =>
+    pens.map((kinds, p) =>
+      kinds.map((one, k) => (one === undefined ? undefined : { ...one, enough: enoughAlone(asks[p][t], k) })),
+    ),
+  );
 }
 
 /** Pieces that stand in a pen and did not the period before. */
@@ -101,16 +148,16 @@ interface Given {
   readonly ids: readonly string[];
   readonly lending: Lending;
   readonly answer: LendingAnswer;
-  readonly periods: readonly YearPeriod[];
+  readonly blocks: readonly Block[];
 }
 
-/** Pens that go short; periods that follow each other for one reason are one shortage. */
+/** Pens that go short; times that follow each other for one reason are one shortage. */
 function shortagesOf(kinds: readonly GivenKind[], given: Given): Shortage[] {
-  const { ids, lending, answer, periods } = given;
+  const { ids, lending, answer, blocks } = given;
   const reasonOf = createReasons(kinds, given);
   return ids.flatMap((pen, p) => {
     const found: Shortage[] = [];
-    periods.forEach(({ from, to }, t) => {
+    blocks.forEach(({ from, to }, t) => {
       const ask = lending.asks[p][t];
       const has = answer.lent[p][t];
       if (shortOf(ask, lending.lasts[t], has) === 0) return;

@@ -7,10 +7,12 @@ import type { LooseWaterer } from "../../model/yard.js";
 import { PLACES } from "../../simulate/crowd-want.js";
 import { allWaterers, type WatererKind, watererById } from "../../tables/waterers.js";
 import { type Device, drinkersNeeded, IN_REACH } from "../drinkers-needed.js";
+import type { MannedLine } from "../man-line.js";
 import { reachOf } from "../yard/waterer-reach.js";
 import { suitOf } from "../yard/waterer-suits.js";
 import { staysIn, tiltOf, waterLeft } from "../yard/waterer-tilt.js";
 import { atOnceIn, countOf, type JudgedPeriod } from "./pen-periods.js";
+import type { Serving } from "./year-result.js";
 
 /** One kind of thing that can be given out to the pens. */
 export interface GivenKind {
@@ -102,31 +104,52 @@ function suits({ is }: GivenKind, first: Pen, last: Pen): boolean {
   );
 }
 
+/** What one piece of a kind meets of a pen's need. */
+export type Served = Pick<Serving, "share" | "because">;
+
 /**
  * Share of a pen's need that one piece meets: the least of what rules and advice, the crowd at the busiest minutes, a
- * day's water in two fillings, and two in reach of each bird leave it. 0 where it does not suit; a drinker only serves
- * where there is a line.
+ * day's water in two fillings, and two in reach of each bird leave it. Undefined where it does not suit; a drinker only
+ * serves where there is a line.
  */
-export function shareOf(kind: GivenKind, { first, manned }: JudgedPeriod, p: number): number {
+export function servedBy(kind: GivenKind, { first, manned }: JudgedPeriod, p: number): Served | undefined {
   const pen = manned.flock.pens[p];
   const birds = countOf(pen);
-  if (birds === 0 || !suits(kind, first.pens[p], pen)) return 0;
+  if (birds === 0 || !suits(kind, first.pens[p], pen)) return undefined;
   const atOnce = atOnceIn(manned, p);
   const inReach = 1 / Math.min(birds, IN_REACH);
   const { is } = kind;
-  if (is.what === "drinker") {
-    const kept = manned.flock.pens.flatMap(({ batches }) => batches);
-    const { needed } = drinkersNeeded(pen, is.device, {
-      region: manned.region,
-      atOnce: { birds: atOnce, places: is.places },
-      kept,
-    });
-    return needed > 0 ? 1 / needed : 0;
-  }
+  if (is.what === "drinker") return servedByDrinker(is, { manned, pen, atOnce });
   const reach = reachOf(is.waterer, tiltOf(is.waterer), pen, manned.region);
-  if (reach.atOnce === 0) return 0;
+  if (reach.atOnce === 0) return undefined;
   const drunk = intakeOfPen(pen, manned.flock.weather).size;
-  const byCrowd = atOnce > 0 ? reach.atOnce / atOnce : 1;
-  const byWater = drunk > 0 ? (FILLINGS * is.gives) / drunk : 1;
-  return Math.min(reach.covers ?? 1, byCrowd, byWater, inReach, 1);
+  return leastOf([
+    { because: "inReach", share: inReach },
+    { because: "rules", share: reach.covers ?? 1 },
+    { because: "crowd", share: atOnce > 0 ? reach.atOnce / atOnce : 1 },
+    { because: "water", share: drunk > 0 ? (FILLINGS * is.gives) / drunk : 1 },
+  ]);
 }
+
+const leastOf = (all: readonly Served[]): Served =>
+  all.reduce((least, one) => (one.share < least.share ? one : least));
+
+function servedByDrinker(
+  { device, places }: Extract<GivenKind["is"], { what: "drinker" }>,
+  { manned, pen, atOnce }: { readonly manned: MannedLine; readonly pen: Pen; readonly atOnce: number },
+): Served | undefined {
+  const { needed, because } = drinkersNeeded(pen, device, {
+    region: manned.region,
+    atOnce: { birds: atOnce, places },
+    kept: manned.flock.pens.flatMap(({ batches }) => batches),
+  });
+  if (needed === 0) return undefined;
+  return {
+    share: 1 / needed,
+    because: because === "inReach" || because === "crowd" ? because : "rules",
+  };
+}
+
+/** The same as a bare share: 0 where it does not suit. */
+export const shareOf = (kind: GivenKind, judged: JudgedPeriod, p: number): number =>
+  servedBy(kind, judged, p)?.share ?? 0;

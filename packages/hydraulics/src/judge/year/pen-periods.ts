@@ -1,6 +1,6 @@
 import type { Plan } from "../../document/plan-schema.js";
 import { type Flock, isThere, type Pen } from "../../model/flock.js";
-import { type FlockIntake, intakeOfPen } from "../../model/flock-intake.js";
+import { type FlockIntake, intakeOfBatch, intakeOfPen } from "../../model/flock-intake.js";
 import { flockInAir, flockInDays } from "../../model/flock-on.js";
 import type { Line } from "../../model/line.js";
 import type { Yard, YardPen } from "../../model/yard.js";
@@ -48,10 +48,12 @@ export function judgePeriod(asked: YearAsked, span: Span): JudgedPeriod {
   const manned = manLine(plan, line, hot ?? last);
   const drinkers = drinkersOfPens(manned);
   const pens = last.pens.map((pen, p): PenPeriod => {
-    const taken = 1 + spilledOf(line, pen, yard.pens[p]);
+    const spilled = spilledOf(line, pen, yard.pens[p]);
+    const taken = 1 + spilled;
     return {
       birds: countOf(pen),
-      batches: batchesOf(first.pens[p], pen),
+      batches: batchesOf(first.pens[p], pen, last.weather),
+      spilled,
       draw: timesOf(taken, intakeOfPen(pen, last.weather)),
       hotDraw: hot === undefined ? undefined : timesOf(taken, intakeOfPen(pen, hot.weather)),
       drinkers: drinkers[p],
@@ -66,7 +68,7 @@ export function judgePeriod(asked: YearAsked, span: Span): JudgedPeriod {
 export const countOf = ({ batches }: Pen): number =>
   batches.filter(isThere).reduce((sum, { count }) => sum + count, 0);
 
-function batchesOf(first: Pen, last: Pen): PenPeriod["batches"] {
+function batchesOf(first: Pen, last: Pen, weather: Flock["weather"]): PenPeriod["batches"] {
   return last.batches.flatMap((batch, k) =>
     isThere(batch)
       ? [
@@ -76,6 +78,7 @@ function batchesOf(first: Pen, last: Pen): PenPeriod["batches"] {
             count: batch.count,
             ageFrom: Math.max(0, first.batches[k].ageDays),
             ageTo: batch.ageDays,
+            each: intakeOfBatch(batch, weather).size,
           },
         ]
       : [],

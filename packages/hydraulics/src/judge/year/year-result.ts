@@ -47,7 +47,11 @@ export interface PenPeriod {
     /** On the period's first and last day. */
     readonly ageFrom: number;
     readonly ageTo: number;
+    /** What one drinks in a usual day, to size on, what is spilled not counted. */
+    readonly each: number;
   }[];
+  /** Spilled over drunk. */
+  readonly spilled: number;
   /** Drunk and spilled in a day: usual, and on the hottest days of that time. */
   readonly draw: FlockIntake;
   readonly hotDraw: FlockIntake | undefined;
@@ -94,8 +98,8 @@ export interface KitGiven {
   readonly kinds: readonly KitKind[];
   /** By period, by pen, by kind: pieces there. */
   readonly lent: readonly (readonly (readonly number[])[])[];
-  /** By period, by pen, by kind: pieces that would be enough alone; undefined where it does not suit. */
-  readonly enough: readonly (readonly (readonly (number | undefined)[])[])[];
+  /** By period, by pen, by kind: how far one piece goes; undefined where it does not suit, or no bird is there. */
+  readonly serves: readonly (readonly (readonly (Serving | undefined)[])[])[];
   readonly handed: readonly HandedOut[];
   readonly shortages: readonly Shortage[];
   readonly cost: LendingCost;
@@ -104,6 +108,16 @@ export interface KitGiven {
   readonly isHeldDown: boolean;
   readonly parts: number;
   readonly buy: LeastToBuy | undefined;
+}
+
+/** How far one piece goes in a pen. */
+export interface Serving {
+  /** Share of the need it meets. */
+  readonly share: number;
+  /** Pieces that would be enough without anything else of the kit. */
+  readonly enough: number;
+  /** What leaves it so little: rules and advice, the crowd, a day's water in two fillings, or two in reach of each bird. */
+  readonly because: "rules" | "crowd" | "water" | "inReach";
 }
 
 export interface KitKind {

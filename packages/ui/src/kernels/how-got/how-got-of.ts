@@ -25,6 +25,8 @@ import { howDailyFall, howLasts } from "./time.js";
 import { howTroubleShare } from "./trouble.js";
 import { howFrost, howHeat } from "./weather.js";
 import { howWeek } from "./weeks.js";
+import { howWaterer } from "./yard.js";
+import { howYearDraw, howYearMet } from "./year.js";
 
 /**
  * How a number or mark of the page was got.
@@ -76,11 +78,12 @@ type RoomSubject = Extract<
       | `mishap${string}`
       | `frost${string}`
       | `heat${string}`
-      | "troubleShare";
+      | "troubleShare"
+      | "waterer";
   }
 >;
 const isOfRoom = (subject: HowSubject): subject is RoomSubject =>
-  /^(week|day|mishap|frost|heat|trouble)/.test(subject.of);
+  /^(week|day|mishap|frost|heat|trouble|waterer)/.test(subject.of);
 
 function explain(subject: HowSubject, request: HowRequest): HowGot {
   switch (subject.of) {
@@ -130,6 +133,12 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howFrost(request, subject);
     case "heatPeak":
       return howHeat(request, subject);
+    case "yearDraw":
+      return howYearDraw(request, subject);
+    case "waterer":
+      return howWaterer(request, subject);
+    case "yearMet":
+      return howYearMet(request, subject);
     case "rain":
       return howRain(request, subject.what, subject.way ?? 0);
     default:
@@ -138,7 +147,9 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
   }
 }
 
-function explainPen(subject: Extract<HowSubject, { pen: number }>, request: HowRequest): HowGot {
+type PenSubject = Exclude<Extract<HowSubject, { pen: number }>, { of: `year${string}` | "waterer" }>;
+
+function explainPen(subject: PenSubject, request: HowRequest): HowGot {
   const pen = request.checked.flock!.pens[subject.pen]!;
   switch (subject.of) {
     case "batchIntake":

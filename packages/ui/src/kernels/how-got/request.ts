@@ -8,6 +8,8 @@ import type {
   RainSupply,
   Trouble,
   WeekReport,
+  YardOfPlan,
+  YearOfPlan,
 } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
 import { type Figures, figuresIn } from "./figures.js";
@@ -23,6 +25,8 @@ export interface RoomTold {
   readonly trouble?: Trouble | undefined;
   readonly frost?: Frost;
   readonly heat?: Heat;
+  readonly year?: YearOfPlan | undefined;
+  readonly yard?: YardOfPlan;
 }
 
 /** What every explanation is made from. */

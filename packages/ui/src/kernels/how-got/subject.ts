@@ -63,8 +63,17 @@ export type HowSubject =
   /** Of the night of frost and the hot day that the room had reckoned: a part by its place. */
   | { readonly of: "frostTime"; readonly part: number; readonly what: "cold" | "blocked" | "solid" }
   | { readonly of: "heatPeak"; readonly part: number; readonly side: "hottest" | "expected" }
+  /** Of the year the room had reckoned: a pen and a period by their places. */
+  | { readonly of: "yearDraw" | "yearMet"; readonly pen: number; readonly period: number }
+  /** Of the yard the room had reckoned: a pen and a waterer by their places. */
+  | { readonly of: "waterer"; readonly pen: number; readonly waterer: number; readonly what: WatererFigure }
   /** Of the likely causes the room had ranked, by place. */
   | { readonly of: "troubleShare"; readonly cause: number };
+
+/** What of a loose waterer is asked. */
+export type WatererFigure =
+  | ("holds" | "gives" | "drainsAt" | "share")
+  | ("atOnce" | "refills" | "hotRefills" | "weight");
 
 /** What of a mishap is asked. */
 export type MishapFigure = "harm" | "lost" | "empty" | "pours" | "night";
@@ -104,6 +113,7 @@ export const HOW_SUBJECTS = [
   ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
   ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "troubleShare"],
   ...["frostTime", "heatPeak"],
+  ...["yearDraw", "yearMet", "waterer"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

@@ -1,0 +1,120 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { HeadfallQuantity } from "../../../packages/ui/src/fields/quantity-field.js";
+import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { HeadfallYear } from "../../../packages/ui/src/year/year-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-year": HeadfallYear,
+  "headfall-how": HeadfallHow,
+  "headfall-quantity": HeadfallQuantity,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+afterEach(() => document.body.replaceChildren());
+
+const TODAY = "2026-05-01";
+const brooders: Plan = {
+  headfall: 1,
+  sources: [],
+  runs: [],
+  pens: [
+    {
+      id: "brooder",
+      birds: {
+        kind: "pullet",
+        count: 30,
+        age: "1 day",
+        arrives: "2026-05-06",
+        moves: [{ on: "2026-06-17", to: "grass" }],
+      },
+    },
+    { id: "grass", birds: { kind: "hen", count: 8, leaves: "2026-06-30" } },
+  ],
+  kit: [
+    { kind: "jar-fount-1qt", count: 1 },
+    { kind: "rubber-pan-8qt", count: 2 },
+  ],
+};
+
+/** The room on the page, its year reckoned. */
+async function yearRoom(plan: Plan, width = 420) {
+  const store = new PlanStore(plan);
+  const view = document.createElement("headfall-year") as HeadfallYear;
+  const show = () => {
+    view.plan = store.plan;
+    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
+    if (checking.ok) view.checked = checking.checked;
+  };
+  view.day = TODAY;
+  view.addEventListener("edit-wanted", ({ change, gesture }) => {
+    const edited = store.edit(change, "metric", gesture);
+    view.refusal = edited.ok ? "" : edited.because;
+    show();
+  });
+  show();
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await settled(view);
+  return { view, store };
+}
+
+const settled = (view: HTMLElement) =>
+  expect
+    .poll(
+      () =>
+        view.shadowRoot?.querySelector("#year-picture") !== null &&
+        view.shadowRoot?.querySelector(".work, .older") === null,
+      { timeout: 20_000 },
+    )
+    .toBe(true);
+
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+const button = (view: HTMLElement, words: string) =>
+  [...view.shadowRoot!.querySelectorAll("button")].find(
+    (one) => one.textContent?.trim() === words || one.getAttribute("aria-label") === words,
+  )!;
+
+test("headfall-year has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+  const { view } = await yearRoom(brooders, 336);
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("it draws each pen, marks who comes and goes, and says what is short, why, and what to buy", async () => {
+  const { view } = await yearRoom(brooders);
+  const chart = view.shadowRoot!.querySelector("svg.chart")!;
+  expect(chart.querySelectorAll(".name").length).toBe(2);
+  expect(chart.querySelectorAll(".mark").length).toBe(4);
+  expect(chart.querySelectorAll(".short").length).toBeGreaterThan(0);
+  expect(shown(view)).toMatch(/2026-05-06 brooder: 30 × .+ arrive, 1 day old/);
+  expect(shown(view)).toMatch(/brooder, 2026-05-06 to 2026-\d\d-\d\d: \d+ birds are without a place/);
+  expect(shown(view)).toMatch(/Buy .+ and no pen goes short for want of kit/);
+});
+
+test("buying what it says leaves nothing short; a number tells how it was got; taking a kind out is undone at a step", async () => {
+  const { view, store } = await yearRoom(brooders);
+  const met = view.shadowRoot!.querySelector<HTMLButtonElement>("[data-how*=yearDraw]")!;
+  met.click();
+  const panel = view.shadowRoot!.querySelector("headfall-how")!;
+  await expect.poll(() => panel.shadowRoot!.textContent).toMatch(/one drinks/);
+  store.edit(
+    { kind: "set", path: ["kit"], value: [...brooders.kit!, { kind: "fount-1gal", count: 4 }], what: "kit" },
+    "metric",
+  );
+  view.plan = store.plan;
+  await settled(view);
+  expect(shown(view)).toContain("Enough for every pen in every week.");
+  button(view, "Take out Vacuum fount, 1 US gal").click();
+  expect(store.plan.kit).toEqual(brooders.kit);
+  store.undo();
+  expect(store.plan.kit?.length).toBe(3);
+});
