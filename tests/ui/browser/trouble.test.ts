@@ -1,6 +1,7 @@
 import { checkPlan, type Plan } from "@headfall/hydraulics";
 import { afterEach, beforeEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
+import { HeadfallProfile } from "../../../packages/ui/src/profile/profile-element.js";
 import { HeadfallTrouble } from "../../../packages/ui/src/trouble/trouble-element.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { accessibilityFaults } from "./accessibility.js";
@@ -10,6 +11,7 @@ import { SilentWorker } from "./silent-worker.js";
 for (const [name, element] of Object.entries({
   "headfall-trouble": HeadfallTrouble,
   "headfall-how": HeadfallHow,
+  "headfall-profile": HeadfallProfile,
 })) {
   if (customElements.get(name) === undefined) customElements.define(name, element);
 }
@@ -79,6 +81,64 @@ test("all drinkers of a run are told dry at once, and what shuts the run off is 
   await userEvent.click(answerAt("All 12 of hens", "dry"));
   await expect.poll(() => causesOf(view)).toEqual([]);
   expect(shown(view)).toContain("Nothing is told yet");
+});
+
+test("all drinkers of a pen are told at once, whatever runs they hang on", async () => {
+  const flock = { id: "all of them", birds: { kind: "hen", count: 20 } };
+  const view = await placed({ ...alderBank, pens: [flock] } as Plan);
+  await userEvent.click(answerAt("All 12 of pen all of them", "weak"));
+  await ranked(view);
+  expect(shown(view)).toContain("Told so far hens 1 to 12 weak.");
+});
+
+test("drinkers are told by a press near them on the drawing, wear the mark of it, and a second press takes it back", async () => {
+  const view = await placed();
+  const folded = [...view.shadowRoot!.querySelectorAll("details")].find(({ textContent }) =>
+    textContent!.includes("On the drawing"),
+  )!;
+  folded.open = true;
+  await expect.element(page.getByRole("group", { name: "What a press on the drawing tells" })).toBeVisible();
+  await userEvent.click(answerAt("What a press on the drawing tells", "dry"));
+  const profile = () => view.shadowRoot!.querySelector<HeadfallProfile>("headfall-profile")!;
+  await expect.poll(() => profile()?.layout?.drinkers.length ?? 0).toBeGreaterThan(0);
+  const press = async (id: string) => {
+    const { layout, checked } = profile();
+    const { x } = layout!.drinkers.find(({ index }) => checked!.line.drinkers.id[index] === id)!;
+    const svg = profile().shadowRoot!.querySelector("svg")!;
+    await userEvent.click(svg, { position: { x, y: 40 } });
+  };
+  await press("hens 12");
+  await ranked(view);
+  expect(shown(view)).toContain("Told so far hens 12 dry.");
+  await expect.poll(() => view.shadowRoot!.querySelectorAll(".rings circle").length).toBe(1);
+  expect(profile().checked!.drinkers[11]!.verdict).toBe("dry");
+  await press("hens 12");
+  await expect.poll(() => causesOf(view)).toEqual([]);
+  expect(view.shadowRoot!.querySelectorAll(".rings circle")).toHaveLength(0);
+});
+
+test("two things at once stand before the causes, where no one thing explains what is seen", async () => {
+  const view = await placed();
+  await openAll(view);
+  const list = (id: string, words: string) => userEvent.click(answerAt(id, words));
+  for (const [id, words] of [
+    ["hens 2", "dry"],
+    ["hens 9", "dry"],
+    ["hens 1", "fine"],
+    ["hens 4", "fine"],
+    ["hens 6", "fine"],
+    ["hens 8", "fine"],
+    ["hens 10", "fine"],
+    ["hens 12", "fine"],
+  ] as const)
+    await list(id, words);
+  await ranked(view);
+  await expect
+    .poll(() => view.shadowRoot!.querySelector(".two h4")?.textContent ?? "")
+    .toMatch(/^Two things at once, \d+ %$/);
+  expect(shown(view)).toMatch(
+    /Two at once: hens (2|9) is blocked[^;]*; and at the same time: hens (2|9) is blocked/,
+  );
 });
 
 test("the answer to the one look is recorded and ranks the causes anew", async () => {

@@ -1,4 +1,6 @@
-import type { Line, Look, Plan, Sign, Trouble } from "@headfall/hydraulics";
+import type { Checked, Line, Look, Plan, Sign, Trouble } from "@headfall/hydraulics";
+import type { ProfileLayout } from "../kernels/profile-layout.js";
+import type { ProfilePath } from "../kernels/profile-path.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
 /** What every view of this room is made from. */
@@ -43,5 +45,31 @@ export interface TroubleActs {
   readonly unfold: (run: string, isUnfolded: boolean) => void;
   readonly typeStand: (source: string, typed: string) => void;
   readonly sayLastSeen: (seconds: number) => void;
+  /** What a press on the drawing tells, and of what it is. */
+  readonly draw: (drawn: Partial<Drawn>) => void;
   readonly clear: () => void;
+}
+
+/** What a press on the drawing tells, and of which run the drawing is. */
+export interface Drawn {
+  readonly isUnfolded: boolean;
+  readonly run: string | undefined;
+  readonly look: "gives" | "drips";
+  readonly sees: string;
+  readonly layout: ProfileLayout | undefined;
+}
+
+export const NOT_DRAWN: Drawn = {
+  isUnfolded: false,
+  run: undefined,
+  look: "gives",
+  sees: "dry",
+  layout: undefined,
+};
+
+/** The drawing as told: made anew only when what it shows changes. */
+export interface ToldDrawing {
+  readonly run: string;
+  readonly path: ProfilePath;
+  readonly checked: Checked;
 }

@@ -1,10 +1,12 @@
 import { keyOfLook, type Look, type Sign, writeSigns } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { type PenToLookAt, pensToLookAt } from "../kernels/trouble/drinkers-by-pen.js";
 import { type RunToLookAt, runsToLookAt, toldOf } from "../kernels/trouble/drinkers-by-run.js";
 import { isFoundEmpty } from "../kernels/trouble/told-signs.js";
 import { answerRow, answerRowForAll } from "./answer-row.js";
+import { drawingView } from "./drawing-view.js";
 import { jugView } from "./jug-view.js";
-import type { TroubleRoom } from "./room.js";
+import type { Drawn, ToldDrawing, TroubleRoom } from "./room.js";
 import { roveAnswers } from "./rove-answers.js";
 import { standField } from "./stand-field.js";
 
@@ -17,13 +19,15 @@ const LAST_SEEN = [
 ] as const;
 
 /** Where the keeper says what is seen, place by place. */
-export function seenView(room: TroubleRoom) {
+export function seenView(room: TroubleRoom, drawn: Drawn, told: ToldDrawing | undefined) {
   const { line, plan, signs } = room;
   return html`<section class="say" aria-labelledby="seen">
     <h3 id="seen">What you see</h3>
     <p class="quiet">Press what you saw; what you have not looked at, leave. A second press takes it back.</p>
     ${line.sources.map((source) => sourceView(room, source))}
     ${isFoundEmpty(signs) ? lastSeenView(room) : nothing}
+    ${pensToLookAt(line, plan).map((pen) => penView(room, pen))}
+    ${drawingView(room, drawn, told)}
     ${runsToLookAt(line, plan).map((run) => runView(room, run))}
     ${line.drinkers.count === 0 ? nothing : jugView(room)}
   </section>`;
@@ -54,6 +58,13 @@ function lastSeenView({ lastSeen, acts }: TroubleRoom) {
     <select @change=${(event: Event) => acts.sayLastSeen(Number((event.target as HTMLSelectElement).value))}>
       ${LAST_SEEN.map(({ words, seconds }) => html`<option value=${seconds} ?selected=${seconds === lastSeen}>${words}</option>`)}
     </select></label></p>`;
+}
+
+/** All drinkers of a pen at once, whatever runs they hang on. */
+function penView(room: TroubleRoom, { pen, drinkers }: PenToLookAt) {
+  const all = (look: "gives" | "drips") => drinkers.map((id): Look => ({ look, at: "drinker", id }));
+  const what = drinkers.length === 1 ? "The one drinker" : `All ${drinkers.length}`;
+  return answerRowForAll(room, `${what} of pen ${pen}`, [all("gives"), all("drips")]);
 }
 
 function runView(room: TroubleRoom, run: RunToLookAt) {

@@ -11,6 +11,7 @@ import {
 import { html, nothing, type PropertyValues } from "lit";
 import { readJug } from "../kernels/trouble/read-jug.js";
 import { readStand } from "../kernels/trouble/read-stand.js";
+import { checkedAsTold, wayOfRun } from "../kernels/trouble/told-drawing.js";
 import {
   seenAt,
   seenByLook,
@@ -26,13 +27,23 @@ import { tokens } from "../styles/tokens.js";
 import { howStyles } from "../verdicts/how.styles.js";
 import { causesView, triedView } from "./causes-view.js";
 import { lookView } from "./look-view.js";
-import type { JugTyped, TroubleActs, TroubleRoom } from "./room.js";
+import {
+  type Drawn,
+  type JugTyped,
+  NOT_DRAWN,
+  type ToldDrawing,
+  type TroubleActs,
+  type TroubleRoom,
+} from "./room.js";
 import { setTabStop } from "./rove-answers.js";
 import { seenView, toldView } from "./seen-view.js";
 import { troubleStyles } from "./trouble.styles.js";
 import { TroubleController } from "./trouble-controller.js";
 
 const DAY = 86_400;
+/** The first run that drinkers hang on. */
+const firstHung = ({ drinkers, runs }: Checked["line"]): string | undefined =>
+  drinkers.count === 0 ? undefined : runs[drinkers.run[0]!]!.id;
 const EMPTY_JUG: JugTyped = { drinker: "", volume: "250 mL", time: "1 min", isTried: false };
 
 /**
@@ -48,6 +59,7 @@ export class HeadfallTrouble extends RoomElement {
     stands: { state: true },
     unfolded: { state: true },
     jug: { state: true },
+    drawn: { state: true },
   };
   static override styles = [tokens, controls, howStyles, roomStyles, troubleStyles];
 
@@ -56,6 +68,8 @@ export class HeadfallTrouble extends RoomElement {
   declare private stands: Readonly<Record<string, string>>;
   declare private unfolded: ReadonlySet<string>;
   declare private jug: JugTyped;
+  declare private drawn: Drawn;
+  #drawing: ToldDrawing | undefined;
 
   readonly #trouble = new TroubleController(this);
 
@@ -66,6 +80,7 @@ export class HeadfallTrouble extends RoomElement {
     this.stands = {};
     this.unfolded = new Set();
     this.jug = EMPTY_JUG;
+    this.drawn = NOT_DRAWN;
   }
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -74,9 +89,22 @@ export class HeadfallTrouble extends RoomElement {
       const kept = signsOn(this.checked.line, this.signs);
       if (kept !== this.signs) this.signs = kept;
     }
+    if (asked.has("checked") || asked.has("signs") || asked.has("drawn")) this.#draw(asked);
     const { plan, day, signs, lastSeen } = this;
     if (plan !== undefined && ["plan", "day", "signs", "lastSeen", "stands"].some((key) => asked.has(key)))
       this.#trouble.ask({ plan, day, signs, lastSeen, levels: this.#levels(plan) });
+  }
+
+  /** The drawing is made anew only when what it shows changes, or each of its drawings would lead to the next. */
+  #draw(changed: ReadonlyMap<PropertyKey, unknown>): void {
+    const { checked, drawn, signs } = this;
+    if (checked === undefined || !drawn.isUnfolded) return;
+    const { line } = checked;
+    const run = line.runs.some(({ id }) => id === drawn.run) ? drawn.run! : (firstHung(line) ?? "");
+    const before = this.#drawing;
+    if (before?.run === run && !changed.has("checked") && !changed.has("signs")) return;
+    const path = before?.run === run && !changed.has("checked") ? before.path : wayOfRun(line, run);
+    this.#drawing = path === undefined ? undefined : { run, path, checked: checkedAsTold(checked, signs) };
   }
 
   /** What cannot be read is told beside its field, and left out. */
@@ -105,7 +133,7 @@ export class HeadfallTrouble extends RoomElement {
         checked === undefined
           ? html`<p role="status">Working the line out ...</p>`
           : html`<div class="likeliest" role="status">${this.#likeliest(this.#room(plan, checked))}</div>
-            <div class="rest">${seenView(this.#room(plan, checked))}
+            <div class="rest">${seenView(this.#room(plan, checked), this.drawn, this.#drawing)}
               <div class="told ${isOld ? "older" : ""}">${this.#told(this.#room(plan, checked))}</div></div>`
       }
       ${this.howPanel(this.#trouble.told)}
@@ -198,6 +226,10 @@ export class HeadfallTrouble extends RoomElement {
     },
     sayLastSeen: (seconds) => {
       this.lastSeen = seconds;
+    },
+    draw: (drawn) => {
+      const isSame = (Object.keys(drawn) as (keyof Drawn)[]).every((key) => drawn[key] === this.drawn[key]);
+      if (!isSame) this.drawn = { ...this.drawn, ...drawn };
     },
     clear: () => {
       this.signs = [];

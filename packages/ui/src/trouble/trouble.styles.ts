@@ -28,6 +28,10 @@ export const troubleStyles = css`
   .causes { list-style: none; padding: 0; }
   .causes > li { max-width: none; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.35rem 0.75rem; margin: 0.5rem 0; }
   .causes > li:first-child { border: 2px solid var(--_accent); }
+  .press { margin: 0.35rem 0; }
+  .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
+  .rings { position: absolute; inset: 0 auto auto 0; pointer-events: none; }
+  .rings circle { fill: none; stroke: var(--_focus); stroke-width: 3; }
   .two { background: var(--_sheet); border: 2px dashed var(--_accent); border-radius: 8px; padding: 0.35rem 0.75rem; margin: 0.5rem 0; }
   .causes h4, .two h4 { margin: 0.25rem 0; }
   .share { display: flex; align-items: center; gap: 0.6rem; margin: 0; max-width: none; }
@@ -45,6 +49,7 @@ export const troubleStyles = css`
   }
   @media (prefers-reduced-motion: no-preference) { .older { transition: opacity 200ms 400ms; } }
   @media (forced-colors: active) {
+    .rings circle { stroke: CanvasText; }
     .bar .part { fill: CanvasText; forced-color-adjust: none; }
     button[aria-pressed="true"] { outline: 2px solid Highlight; }
   }

@@ -9,9 +9,11 @@ import {
   type Sign,
 } from "../../../../packages/hydraulics/src/index.js";
 import { ANSWER_WORDS } from "../../../../packages/ui/src/kernels/trouble/answer-words.js";
+import { pensToLookAt } from "../../../../packages/ui/src/kernels/trouble/drinkers-by-pen.js";
 import { runsToLookAt, toldOf } from "../../../../packages/ui/src/kernels/trouble/drinkers-by-run.js";
 import { readJug } from "../../../../packages/ui/src/kernels/trouble/read-jug.js";
 import { readStand } from "../../../../packages/ui/src/kernels/trouble/read-stand.js";
+import { marksTold, wayOfRun } from "../../../../packages/ui/src/kernels/trouble/told-drawing.js";
 import {
   isFoundEmpty,
   seenAt,
@@ -91,6 +93,37 @@ describe("on a line", () => {
       { ...water, sees: "low" },
     ];
     expect(runs.reduce((sum, run) => sum + toldOf(run, signs), 0)).toBe(2);
+  });
+
+  test("pensToLookAt names the drinkers of each pen, of runs and of what no other pen has", () => {
+    const [hung] = runsToLookAt(line, plan).filter(({ drinkers }) => drinkers.length > 0);
+    const birds = { kind: "hen", count: 20 };
+    const penned = { ...plan, pens: [{ id: "one", birds, drinkers: [hung!.run] }, { birds }] } as Plan;
+    const [one, rest] = pensToLookAt(line, penned);
+    expect(one).toEqual({ pen: "one", drinkers: hung!.drinkers });
+    expect([...one!.drinkers, ...(rest?.drinkers ?? [])].sort()).toEqual([...line.drinkers.id].sort());
+    expect(pensToLookAt(line, { ...plan, pens: undefined } as unknown as Plan)).toEqual([]);
+  });
+
+  test("marksTold shows the worst that is told of a drinker; of runs and jugs nothing", () => {
+    const signs: Sign[] = [
+      { ...gives(first!), sees: "fine" },
+      { look: "drips", at: "drinker", id: first!, sees: "drips" },
+      { look: "ground", at: "run", id: line.runs[0]!.id, sees: "dry" },
+      { look: "jug", at: "drinker", id: line.drinkers.id[1]!, flow: 1e-6 },
+    ];
+    expect([...marksTold(line, signs)]).toEqual([[0, "drips"]]);
+    expect([...marksTold(line, [...signs, { ...gives(first!), sees: "dry" }])]).toEqual([[0, "dry"]]);
+    expect([...marksTold(line, [{ ...gives(first!), sees: "weak" }])]).toEqual([[0, "starves"]]);
+  });
+
+  test("wayOfRun leads past every drinker of the run", () => {
+    const run = line.runs[line.drinkers.run[0]!]!.id;
+    const mine = line.drinkers.id.flatMap((_, d) =>
+      line.drinkers.run[d] === line.drinkers.run[0] ? [d] : [],
+    );
+    expect(wayOfRun(line, run)?.drinkers).toEqual(expect.arrayContaining(mine));
+    expect(wayOfRun(line, "no such run")).toBeUndefined();
   });
 
   test("signsOn drops what has left the plan, and gives the same list where nothing has", () => {

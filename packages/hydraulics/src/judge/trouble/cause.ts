@@ -106,5 +106,8 @@ export const PRIORS: Readonly<Record<CauseCode, number>> = {
   somethingElse: 0.5,
 };
 
-/** The same for the design itself, where the plan's own check finds it wanting. */
-export const FAULTY_PLAN = 60;
+/**
+ * The same for the design itself, where the plan's own check finds it wanting: more than any one kind, but less than all
+ * others together, since what a plan does of itself it has done from its first day.
+ */
+export const FAULTY_PLAN = 20;
