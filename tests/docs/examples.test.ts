@@ -19,6 +19,7 @@ const VERDICTS: Readonly<
   Record<string, Readonly<Record<string, readonly [verdict: string, reason: string]>>>
 > = {
   "alder-bank-brooder.json": { "chick nipples": ["good", "flowsEnough"] },
+  "alder-bank-eighty-five-chicks.json": {},
   "alder-bank-five-days-away.json": {
     "drum nipples": ["good", "flowsEnough"],
     "bucket nipples": ["good", "flowsEnough"],
