@@ -185,6 +185,41 @@ test("trade-offs are looked for when asked; points are chosen by key, by thumb a
   await expect.element(page.getByRole("status")).toHaveTextContent("Done: more head to spare.");
 });
 
+/** Twelve drinkers, the last two too high, and hens enough to tell who drinks. */
+const rising: Plan = {
+  headfall: 1,
+  sources: [
+    { id: "barrel", vessel: "drum-55gal-plastic", stand: "40 cm", level: { full: "60 cm", lowest: "10 cm" } },
+  ],
+  points: [
+    { id: "low", ground: "0 cm", above: "10 cm" },
+    { id: "end", ground: "0 cm", above: "38 cm" },
+  ],
+  runs: [
+    { id: "down", to: "low", length: "1 m" },
+    {
+      id: "lane",
+      to: "end",
+      length: "6 m",
+      drinkers: { kind: "nipple-side-action", count: 12, first: "50 cm", every: "50 cm" },
+    },
+  ],
+  pens: [{ id: "hens", birds: { kind: "hen", count: 20 } }],
+} as unknown as Plan;
+
+test("drinkers can be left off, what the birds then share is told, and they come back", async () => {
+  const { view, store, undo } = await cureRoom(rising);
+  await looked(view);
+  const fewer = card(view, "Fewer drinkers");
+  expect(fewer.textContent!.replace(/\s+/g, " ")).toContain(
+    'the last 2 drinkers of "lane" (10 of 12 stay): "hens" then has 10 for 20 birds, 2 to each in place of 1.7; 4 are enough.',
+  );
+  [...fewer.querySelectorAll("button")].find((each) => each.textContent!.trim().startsWith("Do it"))!.click();
+  await expect.poll(() => store.plan.runs[1]!.drinkers).toMatchObject({ count: 10 });
+  undo();
+  expect(store.plan).toEqual(rising);
+});
+
 test("what may not be done is not tried", async () => {
   const { view } = await cureRoom(low);
   for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;

@@ -237,6 +237,13 @@ test("when air comes through a tube, its foot and bore can be typed", async () =
   await expect.poll(() => host.plan.sources[0]!.vent).toBe("sealed");
 });
 
+test("how wide the outlet is can be typed, for a tap or strainer narrower than the pipe", async () => {
+  const host = await shown(SOURCE);
+  await unfold("More");
+  await type("Bore of the outlet", "6");
+  await expect.poll(() => host.plan.sources[0]!.outletBore).toBe("6 mm");
+});
+
 test("when the source is renamed, its runs follow", async () => {
   const host = await shown(SOURCE);
   await unfold("More");
