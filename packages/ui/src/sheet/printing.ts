@@ -1,7 +1,13 @@
-import { render, type TemplateResult } from "lit";
+import { type CSSResult, render, type TemplateResult } from "lit";
 import type { Paper } from "../kernels/sheet/paper.js";
 import { tokens } from "../styles/tokens.js";
 import { pageStyles } from "./page.styles.js";
+
+/** How pages look that are no drawings, and the white edge the printer keeps around them [mm]. */
+export interface PrintLook {
+  readonly styles?: CSSResult;
+  readonly margin?: number;
+}
 
 const HOLDER = "headfall-printed";
 
@@ -11,16 +17,16 @@ export class Printing {
   #rules: CSSStyleSheet | undefined;
 
   /** Puts pages beside all else that the document holds; only the printer sees them. */
-  put(pages: TemplateResult, paper: Paper): void {
+  put(pages: TemplateResult, paper: Paper, { styles = pageStyles, margin = 0 }: PrintLook = {}): void {
     this.takeAway();
     const holder = document.createElement("div");
     holder.className = HOLDER;
     const root = holder.attachShadow({ mode: "open" });
-    root.adoptedStyleSheets = [tokens, pageStyles].flatMap(({ styleSheet }) => styleSheet ?? []);
+    root.adoptedStyleSheets = [tokens, styles].flatMap(({ styleSheet }) => styleSheet ?? []);
     render(pages, root);
     document.body.append(holder);
     const rules = new CSSStyleSheet();
-    rules.replaceSync(rulesFor(paper));
+    rules.replaceSync(rulesFor(paper, margin));
     document.adoptedStyleSheets = [...document.adoptedStyleSheets, rules];
     this.#holder = holder;
     this.#rules = rules;
@@ -39,8 +45,8 @@ export class Printing {
  * The size of paper by its measures, since names of papers mean other sizes here and there. What the document shows
  * otherwise is hidden by strong rules, a dialog over it included.
  */
-const rulesFor = ({ width, height }: Paper): string => `
-  @page { size: ${width}mm ${height}mm; margin: 0; }
+const rulesFor = ({ width, height }: Paper, margin: number): string => `
+  @page { size: ${width}mm ${height}mm; margin: ${margin}mm; }
   @media screen { .${HOLDER} { display: none; } }
   @media print {
     html, body { display: block !important; margin: 0 !important; padding: 0 !important; border: 0 !important;
