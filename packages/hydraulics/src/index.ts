@@ -270,29 +270,8 @@ export {
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { writeFinding } from "./report/finding-sentences.js";
-export {
-  FROST_CAUTIONS,
-  FROST_LASTS_WORDS,
-  FROST_PART_WORDS,
-  writeFrostAnswer,
-  writeFrostBand,
-  writeFrostHolding,
-  writeFrostNight,
-  writeFrostRefills,
-  writeFrostTime,
-  writeFrostTodo,
-} from "./report/frost-sentences.js";
-export {
-  HEAT_CAUTIONS,
-  HEAT_CHANGE_WORDS,
-  writeDegrees,
-  writeHeatAnswer,
-  writeHeatDay,
-  writeHeatFlush,
-  writeHeatLevers,
-  writeRenewal,
-  writeSoftening,
-} from "./report/heat-sentences.js";
+export * from "./report/frost-sentences.js";
+export * from "./report/heat-sentences.js";
 export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
 export { writeMarkLines } from "./report/mark-text.js";
 export { writeMeasureDocument } from "./report/measure-document.js";
@@ -419,7 +398,7 @@ export { allRoofs, type RoofKind, roofById } from "./tables/roofs.js";
 export { sourceByKey } from "./tables/sources.js";
 export { type SpilledShare, spilledShareOf } from "./tables/spilled-share.js";
 export { allVessels, type VesselKind, vesselById } from "./tables/vessels.js";
-export { allWaterers, type WatererKind, watererById } from "./tables/waterers.js";
+export { allWaterers, type VacuumFount, type WatererKind, watererById } from "./tables/waterers.js";
 // Days and quantities as people type them.
 export { dateOf, dayNumber, readClock, readDay, writeClock, writeDay } from "./units/day.js";
 export {

@@ -73,20 +73,37 @@ function waysOf({ points, segments }: Line): number[][] {
 const across = ({ segments }: Line, s: number, p: number) =>
   segments.from[s] === p ? segments.to[s] : segments.from[s];
 
-/** Ends of the line, and outlets of sources, from which every way goes up or level; else its lowest point. */
+/** Ends of the line, and outlets of sources, from which every way goes up or level; else the lowest point of each net. */
 function lowEnds(line: Line, ways: readonly (readonly number[])[]): number[] {
   const { points } = line;
   const sources = new Set(line.sources.map(({ point }) => point));
   const isLow = (p: number) => ways[p].every((s) => points.height[across(line, s, p)] >= points.height[p]);
-  const drains: number[] = [];
-  let lowest = -1;
-  for (let p = 0; p < points.count; p += 1) {
-    if (ways[p].length === 0) continue;
-    if (lowest < 0 || points.height[p] < points.height[lowest]) lowest = p;
-    if ((ways[p].length === 1 || sources.has(p)) && isLow(p)) drains.push(p);
+  const isEnd = (p: number) => (ways[p].length === 1 || sources.has(p)) && isLow(p);
+  return netsOf(line, ways).flatMap((net) => {
+    const ends = net.filter(isEnd);
+    if (ends.length > 0) return ends;
+    return net.reduce((lowest, p) => (points.height[p] < points.height[lowest] ? p : lowest), net[0]);
+  });
+}
+
+/** Points with pipe at them, gathered where pipe joins them. */
+function netsOf(line: Line, ways: readonly (readonly number[])[]): number[][] {
+  const seen = new Uint8Array(line.points.count);
+  const nets: number[][] = [];
+  for (let start = 0; start < line.points.count; start += 1) {
+    if (seen[start] === 1 || ways[start].length === 0) continue;
+    seen[start] = 1;
+    const net = [start];
+    for (const p of net)
+      for (const s of ways[p]) {
+        const other = across(line, s, p);
+        if (seen[other] === 1) continue;
+        seen[other] = 1;
+        net.push(other);
+      }
+    nets.push(net);
   }
-  if (lowest >= 0 && drains.length === 0) drains.push(lowest);
-  return drains;
+  return nets;
 }
 
 /** For each point, the lowest crest on the best way to a drain, and which drain that is. */
