@@ -1,4 +1,5 @@
 import type { MomentName, Source, VerdictName } from "@headfall/hydraulics";
+import type { ChartFrame } from "./chart-frame.js";
 import { cutTo, isWithin } from "./cut-to.js";
 import { linearScale, type Tick, ticksOf } from "./linear-scale.js";
 import { type LossStrip, layLossStrip } from "./loss-strip.js";
@@ -36,15 +37,7 @@ export interface HeadArrow {
 }
 
 /** The whole drawing, in pixels; nothing in it is a string, so that a view or a test can read it alike. */
-export interface ProfileLayout {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface ProfileLayout extends ChartFrame {
   readonly ground: readonly Spot[];
   readonly pipe: readonly Spot[];
   readonly grade: {

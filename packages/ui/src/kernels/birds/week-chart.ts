@@ -1,3 +1,4 @@
+import { type ChartFrame, frameWithin } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 import type { WeekDrinks } from "./week-drinks.js";
 
@@ -13,15 +14,7 @@ export interface ChartSeries {
   readonly labelY: number;
 }
 
-export interface WeekChart {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface WeekChart extends ChartFrame {
   readonly weeks: readonly { readonly x: number; readonly week: number }[];
   readonly ticks: readonly Tick[];
   readonly series: readonly ChartSeries[];
@@ -41,12 +34,8 @@ const BATCH_LOOKS = ["batch1", "batch2", "batch3"] as const;
 
 /** Lays out what is drunk week by week: all birds by three lines, and the largest batches by one each. */
 export function layWeekChart({ drinks, width, height, unit }: WeekChartRequest): WeekChart {
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const lines = linesOf(drinks);
   const most = Math.max(unit / 100, ...lines.flatMap(({ values }) => values));
   const count = drinks.size.length;
@@ -64,9 +53,7 @@ export function layWeekChart({ drinks, width, height, unit }: WeekChartRequest):
     plot,
   );
   return {
-    width,
-    height,
-    plot,
+    ...frame,
     weeks: Array.from({ length: count }, (_, week) => ({ week, x: x(week) })),
     ticks: ticksOf(y, unit, 5),
     series: drawn.map((line, i) => ({ ...line, labelY: labels[i]! })),

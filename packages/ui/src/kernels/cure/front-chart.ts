@@ -1,4 +1,5 @@
 import { COST_MEASURES, type Cost, type CostMeasure, type FrontPoint } from "@headfall/hydraulics";
+import { type ChartFrame, frameWithin } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 
 /** Which figure of a cost is drawn. */
@@ -30,15 +31,7 @@ export interface FrontChartRequest {
   readonly height: number;
 }
 
-export interface FrontChart {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface FrontChart extends ChartFrame {
   readonly points: readonly { readonly x: number; readonly y: number }[];
   /** From point to point in steps: between two of them there is nothing but the dearer one. */
   readonly path: string;
@@ -52,12 +45,8 @@ const AIR = 0.06;
 
 /** A trade-off as points and steps; upwards costs more. */
 export function layFrontChart({ points, unitX, unitY, width, height }: FrontChartRequest): FrontChart {
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const x = linearScale(
     domainOf(
       points.map((point) => point.x),
@@ -77,7 +66,9 @@ export function layFrontChart({ points, unitX, unitY, width, height }: FrontChar
   const laid = points.map((point) => ({ x: x(point.x), y: y(point.y) }));
   const path = stepsThrough(laid);
   return {
-    ...{ width, height, plot, points: laid, path },
+    ...frame,
+    points: laid,
+    path,
     across: ticksOf(x, unitX, width < 420 ? 4 : 8),
     up: ticksOf(y, unitY, 5),
   };

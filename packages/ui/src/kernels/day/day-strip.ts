@@ -1,16 +1,9 @@
+import { type ChartFrame, frameWithin } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 import { DAY_SECONDS, type DayIndex, peaksOf } from "./day-index.js";
 
 /** What the charts of a day have in common: midnight to midnight from left to right. */
-export interface DayPlot {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface DayPlot extends ChartFrame {
   /** `value` in hours. */
   readonly hours: readonly Tick[];
   readonly ticks: readonly Tick[];
@@ -32,19 +25,15 @@ export interface LevelStrip extends DayPlot {
 const MARGIN = { left: 40, right: 14, top: 24, bottom: 24 } as const;
 
 function framed(width: number, height: number) {
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const x = linearScale([0, DAY_SECONDS], [plot.left, plot.right]);
   const every = width < 500 ? 6 : 3;
   const hours = Array.from({ length: 24 / every + 1 }, (_, k) => ({
     value: k * every,
     at: x(k * every * 3600),
   }));
-  return { plot, x, hours };
+  return { frame, x, hours };
 }
 
 export interface CrowdRequest {
@@ -57,13 +46,14 @@ export interface CrowdRequest {
 
 /** The most birds in each column of pixels, so that no crowd falls between two. */
 export function layCrowdStrip({ index, pen, places, width, height }: CrowdRequest): CrowdStrip {
-  const { plot, hours } = framed(width, height);
+  const { frame, hours } = framed(width, height);
+  const { plot } = frame;
   const columns = Math.round(plot.right - plot.left);
   const { drinking, both } = peaksOf(index, pen, columns);
   const most = Math.max(1, places ?? 0, ...both);
   const y = linearScale([0, most], [plot.bottom, plot.top]);
   return {
-    ...{ width, height, plot, hours },
+    ...{ ...frame, hours },
     ticks: ticksOf(y, 1, 4).filter(({ value }) => Number.isInteger(value)),
     drinking: areaOf(drinking, plot, y),
     both: areaOf(both, plot, y),
@@ -94,10 +84,11 @@ export interface LevelRequest {
 
 /** The level of one source through the day. */
 export function layLevelStrip({ time, level, full, unit, width, height }: LevelRequest): LevelStrip {
-  const { plot, x, hours } = framed(width, height);
+  const { frame, x, hours } = framed(width, height);
+  const { plot } = frame;
   const y = linearScale([0, Math.max(full, unit, ...level)], [plot.bottom, plot.top]);
   const points = Array.from(time, (at, k) => `${k === 0 ? "M" : "L"}${round(x(at))} ${round(y(level[k]!))}`);
-  return { width, height, plot, hours, ticks: ticksOf(y, unit, 4), line: points.join("") };
+  return { ...frame, hours, ticks: ticksOf(y, unit, 4), line: points.join("") };
 }
 
 /** Where a time is on a chart, and the time at a place on it. */

@@ -1,3 +1,4 @@
+import { type ChartFrame, frameWithin, pathThrough } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 
 /** A size to be marked on the chart with a letter. */
@@ -7,15 +8,7 @@ export interface SizeMark {
   readonly usable: number;
 }
 
-export interface SizeChart {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface SizeChart extends ChartFrame {
   readonly path: string;
   readonly points: readonly { readonly x: number; readonly y: number }[];
   readonly sizes: readonly Tick[];
@@ -36,25 +29,17 @@ const MARGIN = { left: 44, right: 14, top: 22, bottom: 36 } as const;
 
 /** Days short against the size of the vessel. */
 export function laySizeChart({ sizes, marks, unit, width, height }: SizeChartRequest): SizeChart {
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const largest = sizes.at(-1)?.usable ?? unit;
   const most = Math.max(1, ...sizes.map(({ shortDays }) => shortDays));
   const x = linearScale([0, largest], [plot.left, plot.right]);
   const y = linearScale([0, most], [plot.bottom, plot.top]);
   const points = sizes.map(({ usable, shortDays }) => ({ x: x(usable), y: y(shortDays) }));
   return {
-    width,
-    height,
-    plot,
+    ...frame,
     points,
-    path: points
-      .map((point, k) => `${k === 0 ? "M" : "L"}${point.x.toFixed(1)} ${point.y.toFixed(1)}`)
-      .join(""),
+    path: pathThrough(points),
     sizes: ticksOf(x, unit, width < 420 ? 4 : 8),
     days: ticksOf(y, 1, 5).filter(({ value }) => Number.isInteger(value)),
     marks: marks

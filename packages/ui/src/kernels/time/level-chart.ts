@@ -1,4 +1,5 @@
 import { type LevelPoint, levelAtVolume, type VesselShape } from "@headfall/hydraulics";
+import { type ChartFrame, frameWithin, pathThrough } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 
 const DAY = 86_400;
@@ -11,15 +12,7 @@ export interface LevelMark {
   readonly after: number;
 }
 
-export interface LevelChart {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface LevelChart extends ChartFrame {
   readonly line: string;
   /** Between the least and the most that may be drunk. */
   readonly band: string;
@@ -53,12 +46,8 @@ const MOST_SHOWN = 60 * DAY;
 /** The level of one source through the days, with the band it may lie in. */
 export function layLevelChart(request: LevelChartRequest): LevelChart {
   const { width, height, fullLevel, outlet, unit } = request;
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const begins = request.expect[0]?.time ?? 0;
   const ends = Math.max(
     DAY,
@@ -72,14 +61,12 @@ export function layLevelChart(request: LevelChartRequest): LevelChart {
   const placed = (points: readonly LevelPoint[]) => placedOf(request, points, begins, ends, x, y);
   const [expect, low, high] = [placed(request.expect), placed(request.low), placed(request.high)];
   return {
-    width,
-    height,
-    plot,
-    line: pathOf(expect),
+    ...frame,
+    line: pathThrough(expect),
     band:
       low.length === 0 || high.length === 0
         ? ""
-        : `${pathOf(low)}${pathOf([...high].reverse()).replace(/^M/, "L")}Z`,
+        : `${pathThrough(low)}${pathThrough([...high].reverse()).replace(/^M/, "L")}Z`,
     days: ticksOf(x, DAY, width < 420 ? 5 : 9),
     levels: ticksOf(y, unit, 5),
     marks: request.marks
@@ -116,6 +103,3 @@ function placedOf(
   if (last !== undefined && last.x < x(ends) - 0.5) places.push({ x: x(ends), y: last.y });
   return places;
 }
-
-const pathOf = (places: readonly Place[]): string =>
-  places.map(({ x, y }, k) => `${k === 0 ? "M" : "L"}${x.toFixed(1)} ${y.toFixed(1)}`).join("");

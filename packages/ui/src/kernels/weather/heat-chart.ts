@@ -1,19 +1,12 @@
 import type { Heat, HeatPart } from "@headfall/hydraulics";
+import { type ChartFrame, frameWithin, pathThrough } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
 
 const HOUR = 3600;
 const DAY = 86_400;
 const FAHRENHEIT = 5 / 9;
 
-export interface HeatChart {
-  readonly width: number;
-  readonly height: number;
-  readonly plot: {
-    readonly left: number;
-    readonly right: number;
-    readonly top: number;
-    readonly bottom: number;
-  };
+export interface HeatChart extends ChartFrame {
   readonly air: string;
   readonly hottest: string;
   readonly expected: string;
@@ -37,25 +30,17 @@ const MARGIN = { left: 36, right: 10, top: 12, bottom: 36 } as const;
 
 /** Water of one part by the hour, beside the air and the two limits. */
 export function layHeatChart({ heat, part, limits, isUs, width, height }: HeatChartRequest): HeatChart {
-  const plot = {
-    left: MARGIN.left,
-    right: width - MARGIN.right,
-    top: MARGIN.top,
-    bottom: height - MARGIN.bottom,
-  };
+  const frame = frameWithin(width, height, MARGIN);
+  const { plot } = frame;
   const curves = [heat.air, part.hottest.water, part.expected.water];
   const all = [...curves.flat(), ...limits.map(({ at }) => at)];
   const [low, high] = [Math.min(...all) - 1, Math.max(...all) + 2];
   const x = linearScale([0, DAY], [plot.left, plot.right]);
   const y = linearScale([low, high], [plot.bottom, plot.top]);
   const path = (curve: readonly number[]) =>
-    [...curve, curve[0] ?? low]
-      .map((one, k) => `${k === 0 ? "M" : "L"}${x(k * heat.step).toFixed(1)} ${y(one).toFixed(1)}`)
-      .join("");
+    pathThrough([...curve, curve[0] ?? low].map((one, k) => ({ x: x(k * heat.step), y: y(one) })));
   return {
-    width,
-    height,
-    plot,
+    ...frame,
     air: path(heat.air),
     hottest: path(part.hottest.water),
     expected: path(part.expected.water),
