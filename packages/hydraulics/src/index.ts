@@ -78,29 +78,13 @@ export * from "./judge/guard.js";
 export { heatOfPlan } from "./judge/heat.js";
 export { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "./judge/heat-bodies.js";
 export * from "./judge/heat-result.js";
-export {
-  howLongItLasts,
-  LASTING_CASES,
-  type Lasting,
-  type LastingAnswer,
-  type LastingCase,
-  type LastingCaseName,
-  type LastingSource,
-} from "./judge/lasting.js";
+export * from "./judge/lasting.js";
 export { findLimiter, type Limiter } from "./judge/limiter.js";
 export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
 export { type MeasureAnswer, measureAgain } from "./judge/measure-again.js";
 export * from "./judge/measuring.js";
 export type { Balance, MishapEnd, MishapResult, MishapRow } from "./judge/mishap-result.js";
-export {
-  compareHarm,
-  type GuardsAnswer,
-  guardsForMishap,
-  type Mishaps,
-  type MishapsAnswer,
-  type MishapsOptions,
-  mishapsOfPlan,
-} from "./judge/mishaps-of-plan.js";
+export * from "./judge/mishaps-of-plan.js";
 export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain-answer.js";
 export { DOWNPOUR } from "./judge/rain-roof.js";
 export { RAIN_RUNS } from "./judge/rain-runs.js";
@@ -168,15 +152,8 @@ export { buildYard, type YardBuilding } from "./model/build-yard.js";
 export { type Drain, drainOf, type Sag } from "./model/drain.js";
 export type { FrostAsked, FrostNight, HeatAsked, HotDay } from "./model/extremes.js";
 export * from "./model/flock.js";
-export {
-  type BatchIntake,
-  type FlockIntake,
-  INTAKE_DOUBT,
-  intakeByWeek,
-  intakeOfBatch,
-  intakeOfFlock,
-  intakeOfPen,
-} from "./model/flock-intake.js";
+export { flockAtLine } from "./model/flock-at-line.js";
+export * from "./model/flock-intake.js";
 export { flockInDays, flockInHeat, flockInHottest, HOT_DAY } from "./model/flock-on.js";
 export * from "./model/line.js";
 // What can go wrong, made from the plan.
@@ -248,25 +225,8 @@ export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-lin
 export type { CsvUnits } from "./report/csv-units.js";
 export { writeYearCsv } from "./report/csv-year.js";
 export { CURE_FORMAT, writeCureDocument, writeFrontDocument } from "./report/cure-document.js";
-export {
-  CURE_WORDS,
-  writeChange,
-  writeChanges,
-  writeClose,
-  writeCost,
-  writeCureHeadline,
-  writeRelaxation,
-  writeScene,
-  writeSearch,
-} from "./report/cure-sentences.js";
-export {
-  writeDaysText,
-  writeDayText,
-  writeDry,
-  writePenDay,
-  writeShare,
-  writeWait,
-} from "./report/day-text.js";
+export * from "./report/cure-sentences.js";
+export * from "./report/day-text.js";
 export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
 export { writeDuration } from "./report/durations.js";
 export { writeFinding } from "./report/finding-sentences.js";
@@ -349,13 +309,7 @@ export { COST_MEASURES, type Cost, type CostMeasure } from "./search/cost.js";
 export * from "./search/cure-answer.js";
 export { type CureOptions, STAND_MOST } from "./search/cure-options.js";
 export { type FindingCures, findCures } from "./search/find-cures.js";
-export {
-  type FindingFront,
-  type FrontAnswer,
-  type FrontPoint,
-  findFront,
-  MARGIN_STEP,
-} from "./search/find-front.js";
+export * from "./search/find-front.js";
 export type { SceneReport, Spare } from "./search/requirement.js";
 export { TOGETHER } from "./simulate/crowd-load.js";
 export { deviceOf, TAKEN_IN } from "./simulate/crowd-want.js";
@@ -363,14 +317,7 @@ export { type DayOptions, runDay } from "./simulate/day.js";
 export { SHORT_BELOW } from "./simulate/day-log.js";
 export * from "./simulate/day-result.js";
 export { BEHAVIOUR, type DaySetting } from "./simulate/day-setting.js";
-export {
-  type DayRow,
-  type DaysSummary,
-  type OverDays,
-  type PenDays,
-  rowOf,
-  summariseDays,
-} from "./simulate/day-summary.js";
+export * from "./simulate/day-summary.js";
 export type { LevelPoint, Refill } from "./simulate/drawdown.js";
 export * from "./simulate/rain.js";
 export { type PreparedLine, prepareLine } from "./solve/prepare-line.js";
