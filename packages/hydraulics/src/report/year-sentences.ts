@@ -91,6 +91,8 @@ export function writeLeastToBuy(buy: LeastToBuy, money: string | undefined): str
 /** How far what was found is proven, in the order of what counts first. */
 export function writeKitProof(kit: KitGiven, system: UnitSystem): string {
   const { cost, bound, isHeldDown, parts } = kit;
+  if (cost.short === 0 && cost.handed === 0)
+    return "None of it is needed: the line and the pens' own waterers are enough.";
   const water = (tenths: number) => writeQuantity(tenths / 10_000, "volume", system, 3);
   const short =
     bound.short < cost.short

@@ -2,9 +2,10 @@ import { createBorrower } from "../../numerics/lending/borrower.js";
 import { leastShort } from "../../numerics/lending/least-short.js";
 import { type LendingAnswer, lendPieces } from "../../numerics/lending/lend-pieces.js";
 import { type Ask, enoughAlone, type Lending, type Lent, shortOf } from "../../numerics/lending/lending.js";
-import { type GivenKind, type Served, servedBy } from "./kit-shares.js";
+import { type GivenKind, servedBy } from "./kit-shares.js";
 import { leastToBuy } from "./least-to-buy.js";
 import type { JudgedPeriod } from "./pen-periods.js";
+import type { Served } from "./waterer-serves.js";
 import type { HandedOut, KitGiven, Shortage, ShortReason, YearPeriod } from "./year-result.js";
 
 /** Water counts in tenths of a litre: whole numbers, so that a proof is exact. */

@@ -1,18 +1,16 @@
 import { findDrinkerByName, findWatererId } from "../../document/find-names.js";
 import type { Plan } from "../../document/plan-schema.js";
 import { isThere, type Pen } from "../../model/flock.js";
-import { intakeOfPen } from "../../model/flock-intake.js";
 import { holdsOf } from "../../model/waterer-sizes.js";
 import type { LooseWaterer } from "../../model/yard.js";
 import { PLACES } from "../../simulate/crowd-want.js";
 import { allWaterers, type WatererKind, watererById } from "../../tables/waterers.js";
-import { type Device, drinkersNeeded, IN_REACH } from "../drinkers-needed.js";
+import { type Device, drinkersNeeded } from "../drinkers-needed.js";
 import type { MannedLine } from "../man-line.js";
-import { reachOf } from "../yard/waterer-reach.js";
 import { suitOf } from "../yard/waterer-suits.js";
-import { staysIn, tiltOf, waterLeft } from "../yard/waterer-tilt.js";
-import { atOnceIn, countOf, type JudgedPeriod } from "./pen-periods.js";
-import type { Serving } from "./year-result.js";
+import { countOf } from "./count-of.js";
+import { atOnceIn, type JudgedPeriod } from "./pen-periods.js";
+import { type Served, servedByWaterer } from "./waterer-serves.js";
 
 /** One kind of thing that can be given out to the pens. */
 export interface GivenKind {
@@ -22,16 +20,9 @@ export interface GivenKind {
   readonly spare: number;
   readonly price: number | undefined;
   readonly is:
-    | { readonly what: "waterer"; readonly waterer: LooseWaterer; readonly gives: number }
+    | { readonly what: "waterer"; readonly waterer: LooseWaterer }
     | { readonly what: "drinker"; readonly device: Device; readonly places: number };
 }
-
-/**
- * Fillings a day that a keeper is taken to be ready for: in the morning and in the evening.
- *
- * @source common-practice, twice a day, from memory
- */
-export const FILLINGS = 2;
 
 /** The kit of a plan; entries of one kind are one. */
 export function kitOf(plan: Plan): GivenKind[] {
@@ -88,9 +79,7 @@ function givenWaterer(kind: WatererKind, of: OfKit): GivenKind {
     refillEvery: undefined,
     isShaded: kind.hasShade,
   };
-  const tilt = tiltOf(waterer);
-  const gives = Math.max(0, staysIn(waterer, tilt) - waterLeft(waterer, tilt));
-  return { id: kind.id, name: kind.name, ...of, is: { what: "waterer", waterer, gives } };
+  return { id: kind.id, name: kind.name, ...of, is: { what: "waterer", waterer } };
 }
 
 /** Whether pieces of a kind suit all birds of a pen, from the first to the last day. */
@@ -104,35 +93,20 @@ function suits({ is }: GivenKind, first: Pen, last: Pen): boolean {
   );
 }
 
-/** What one piece of a kind meets of a pen's need. */
-export type Served = Pick<Serving, "share" | "because">;
-
 /**
- * Share of a pen's need that one piece meets: the least of what rules and advice, the crowd at the busiest minutes, a
- * day's water in two fillings, and two in reach of each bird leave it. Undefined where it does not suit; a drinker only
- * serves where there is a line.
+ * Share of a pen's need that one piece meets. Undefined where it does not suit; a drinker only serves where there is a
+ * line.
  */
 export function servedBy(kind: GivenKind, { first, manned }: JudgedPeriod, p: number): Served | undefined {
   const pen = manned.flock.pens[p];
-  const birds = countOf(pen);
-  if (birds === 0 || !suits(kind, first.pens[p], pen)) return undefined;
-  const atOnce = atOnceIn(manned, p);
-  const inReach = 1 / Math.min(birds, IN_REACH);
+  if (countOf(pen) === 0 || !suits(kind, first.pens[p], pen)) return undefined;
   const { is } = kind;
-  if (is.what === "drinker") return servedByDrinker(is, { manned, pen, atOnce });
-  const reach = reachOf(is.waterer, tiltOf(is.waterer), pen, manned.region);
-  if (reach.atOnce === 0) return undefined;
-  const drunk = intakeOfPen(pen, manned.flock.weather).size;
-  return leastOf([
-    { because: "inReach", share: inReach },
-    { because: "rules", share: reach.covers ?? 1 },
-    { because: "crowd", share: atOnce > 0 ? reach.atOnce / atOnce : 1 },
-    { because: "water", share: drunk > 0 ? (FILLINGS * is.gives) / drunk : 1 },
-  ]);
+  const { region } = manned;
+  const atOnce = atOnceIn(manned, p);
+  return is.what === "drinker"
+    ? servedByDrinker(is, { manned, pen, atOnce })
+    : servedByWaterer(is.waterer, { pen, weather: manned.flock.weather, region, atOnce });
 }
-
-const leastOf = (all: readonly Served[]): Served =>
-  all.reduce((least, one) => (one.share < least.share ? one : least));
 
 function servedByDrinker(
   { device, places }: Extract<GivenKind["is"], { what: "drinker" }>,

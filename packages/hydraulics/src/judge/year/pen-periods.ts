@@ -12,9 +12,9 @@ import { hangAtForBirds } from "../hang-range.js";
 import { type MannedLine, manLine } from "../man-line.js";
 import { spilledAtPen } from "../report-flock.js";
 import { spillOf } from "../yard/waterer-draw.js";
-import { reachOf } from "../yard/waterer-reach.js";
 import { suitOf } from "../yard/waterer-suits.js";
-import { tiltOf } from "../yard/waterer-tilt.js";
+import { countOf } from "./count-of.js";
+import { servedByWaterer } from "./waterer-serves.js";
 import type { Span } from "./year-periods.js";
 import type { PenPeriod, YearPeriod } from "./year-result.js";
 
@@ -58,15 +58,12 @@ export function judgePeriod(asked: YearAsked, span: Span): JudgedPeriod {
       hotDraw: hot === undefined ? undefined : timesOf(taken, intakeOfPen(pen, hot.weather)),
       drinkers: drinkers[p],
       byLine: pen.drinkers.length === 0 ? 0 : coveredBy(drinkers[p]),
-      byWaterers: coveredByWaterers(yard.pens[p], first.pens[p], pen, manned.region),
+      byWaterers: coveredByWaterers(yard.pens[p], first.pens[p], manned),
       heights: { nipple: hangAtForBirds(pen, "nipple"), cup: hangAtForBirds(pen, "cup") },
     };
   });
   return { period: { ...span, air, hotAir, pens }, first, manned };
 }
-
-export const countOf = ({ batches }: Pen): number =>
-  batches.filter(isThere).reduce((sum, { count }) => sum + count, 0);
 
 function batchesOf(first: Pen, last: Pen, weather: Flock["weather"]): PenPeriod["batches"] {
   return last.batches.flatMap((batch, k) =>
@@ -96,23 +93,18 @@ const coveredBy = ({ devices }: PenDrinkers): number =>
   devices.reduce((sum, { has, needed }) => sum + (needed === 0 ? 1 : has / needed), 0);
 
 /** Share of a pen's need that its own loose waterers meet: those that suit all of its birds the whole period. */
-function coveredByWaterers(
-  { waterers }: YardPen,
-  first: Pen,
-  last: Pen,
-  region: MannedLine["region"],
-): number {
-  if (countOf(last) === 0) return 0;
+function coveredByWaterers({ waterers, index }: YardPen, first: Pen, manned: MannedLine): number {
+  const pen = manned.flock.pens[index];
+  const served = {
+    pen,
+    weather: manned.flock.weather,
+    region: manned.region,
+    atOnce: atOnceIn(manned, index),
+  };
+  const there = [...first.batches, ...pen.batches].filter(isThere);
   return waterers
-    .filter(({ kind }) =>
-      [first, last].every((pen) =>
-        pen.batches.filter(isThere).every((batch) => suitOf(kind, batch).verdict === "suits"),
-      ),
-    )
-    .reduce((sum, waterer) => {
-      const reach = reachOf(waterer, tiltOf(waterer), last, region);
-      return sum + (reach.covers ?? (reach.atOnce > 0 ? 1 : 0));
-    }, 0);
+    .filter(({ kind }) => there.every((batch) => suitOf(kind, batch).verdict === "suits"))
+    .reduce((sum, waterer) => sum + waterer.count * (servedByWaterer(waterer, served)?.share ?? 0), 0);
 }
 
 /** Birds of a pen at drinkers at once in the busiest minutes. */
