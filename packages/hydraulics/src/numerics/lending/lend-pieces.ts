@@ -43,7 +43,7 @@ interface Part {
  * is held to at most, or at least, a number (3).
  *
  * @returns the way found, with the bound it was measured by
- * @source held-karp-1970, Lagrangean bounds within branch and bound, from memory
+ * @source held-karp-1971, Lagrangean bounds within branch and bound, from memory
  */
 export function lendPieces(
   lending: Lending,
