@@ -68,7 +68,7 @@ function kitEntry(
   money: string | undefined,
   system: UnitSystem,
 ) {
-  const { kinds, lent, enough, handed, shortages, buy, ...found } = kit;
+  const { kinds, lent, serves, handed, shortages, buy, ...found } = kit;
   return {
     kinds,
     given: periods.map((period, t) => ({
@@ -76,9 +76,9 @@ function kitEntry(
       pens: pens.map(({ pen }, p) => ({
         pen,
         pieces: kinds.flatMap(({ id }, k) => (lent[t][p][k] > 0 ? [{ kind: id, count: lent[t][p][k] }] : [])),
-        enoughAlone: kinds.flatMap(({ id }, k) => {
-          const count = enough[t][p][k];
-          return count === undefined ? [] : [{ kind: id, count }];
+        serves: kinds.flatMap(({ id }, k) => {
+          const serving = serves[t][p][k];
+          return serving === undefined ? [] : [{ kind: id, ...serving }];
         }),
       })),
     })),
