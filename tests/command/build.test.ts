@@ -72,3 +72,17 @@ test("headfall build refuses a cut that is no cut", () => {
     stderr: expect.stringContaining("--kerf is the width of a cut, from 0 to 20 mm."),
   });
 });
+
+test("headfall build --paper: two sheets for a browser, of that size, in which no name is taken for a mark", () => {
+  const named = { ...plan, name: "<script>alert(1)</script>", contacts: [{ who: '"><img src=x>' }] };
+  const { stdout, status } = headfall(["build", "-", "--paper", "letter"], JSON.stringify(named));
+  expect(status).toBe(0);
+  expect(stdout).toMatch(/^<!doctype html>\n<html lang="en">/);
+  expect(stdout).toContain("@page { size: 8.5in 11in;");
+  expect(stdout).not.toMatch(/<script|<img|https?:/);
+  expect(stdout).toContain("&quot;&gt;&lt;img src=x&gt;");
+  expect(stdout.match(/<main/g)?.length).toBe(2);
+  expect(headfall(["build", EXAMPLE, "--paper", "a3"]).stderr).toContain(
+    '--paper is a4 or letter, not "a3".',
+  );
+});

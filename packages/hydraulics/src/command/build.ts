@@ -1,5 +1,6 @@
 import { buildSheetOf } from "../judge/build/build-of-plan.js";
 import { writeBuildDocument } from "../report/build-document.js";
+import { PAPERS, type PaperSize, writeBuildPage } from "../report/build-page.js";
 import { writeBuildText } from "../report/build-text.js";
 import { writePartsCsv } from "../report/csv-parts.js";
 import { readQuantity } from "../units/quantity.js";
@@ -9,7 +10,7 @@ import { answerPlan } from "./answer-plan.js";
 export function runBuild(args: readonly string[]): Promise<number> {
   return answerPlan(
     args,
-    ["kerf", "weeks", "seed"],
+    ["kerf", "weeks", "seed", "paper"],
     ({ plan, name, day, system, paint, own, flags }) => {
       const typed = own["kerf"];
       const kerf = typed === undefined ? undefined : readQuantity(typed, "length");
@@ -20,6 +21,9 @@ export function runBuild(args: readonly string[]): Promise<number> {
       if (weeks === undefined) return { fault: "--weeks is a whole number from 0 to 52." };
       const seed = wholeFrom(own["seed"], 1, 2 ** 31 - 1);
       if (seed === undefined) return { fault: "--seed is a whole number from 0." };
+      const paper = own["paper"];
+      if (paper !== undefined && !isPaper(paper))
+        return { fault: `--paper is a4 or letter, not ${JSON.stringify(paper)}.` };
       const answer = buildSheetOf(plan, {
         day,
         weeks,
@@ -29,8 +33,12 @@ export function runBuild(args: readonly string[]): Promise<number> {
       if (!answer.ok) return answer;
       const { sheet } = answer;
       return {
-        text: () =>
-          flags.has("csv") ? writePartsCsv(sheet, system) : writeBuildText(name, sheet, system, paint),
+        text: () => {
+          if (flags.has("csv")) return writePartsCsv(sheet, system);
+          return paper === undefined
+            ? writeBuildText(name, sheet, system, paint)
+            : writeBuildPage(name, sheet, system, paper);
+        },
         document: () => writeBuildDocument(name, sheet, system),
         status: 0,
       };
@@ -43,3 +51,5 @@ function wholeFrom(typed: string | undefined, otherwise: number, most: number): 
   if (typed === undefined) return otherwise;
   return /^\d{1,10}$/.test(typed) && Number(typed) <= most ? Number(typed) : undefined;
 }
+
+const isPaper = (typed: string): typed is PaperSize => Object.hasOwn(PAPERS, typed);

@@ -62,6 +62,7 @@ PLAN is a plan file; - reads standard input.
   --stands "60 cm" trouble: where the water stands now (the plan's ordinary level if left out)
   --seen "2 days"  trouble: how long ago there was water in it (a day if left out)
   --kerf "2 mm"    build: width that a cut takes
+  --paper a4       build: two sheets to print, as a page for a browser; also letter
   --csv            build: the parts, as a table; year: a row for each week and pen
   --from 2026-04-01  year: the day it begins (the plan's day if left out); --ics for a calendar file
   --no-colour      no colour

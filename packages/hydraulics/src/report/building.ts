@@ -11,6 +11,7 @@ export * from "../physics/screen.js";
 export * from "../physics/wind.js";
 export * from "../tables/building.js";
 export { BUILD_FORMAT, writeBuildDocument } from "./build-document.js";
+export { type PaperSize, writeBuildPage } from "./build-page.js";
 export { writeContact } from "./build-text.js";
 export * from "./build-words.js";
 export { writePartsCsv } from "./csv-parts.js";
