@@ -2,6 +2,7 @@ import type { BuildSheet, StandLoad } from "../judge/build/build-sheet.js";
 import { GUST } from "../judge/build/stand-loads.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeDrill } from "./build-words.js";
+import { writeRain } from "./rain-text.js";
 import { POUND, writeMass, writeVolume } from "./words.js";
 
 const PSF = (POUND * 9.80665) / 0.3048 ** 2;
@@ -93,12 +94,12 @@ function windLines({ wind, isTied, source }: StandLoad, system: UnitSystem): str
 function rainLines({ downpour }: StandLoad, system: UnitSystem): string[] {
   if (downpour === undefined) return [];
   const flow = (value: number) => writeQuantity(value, "flow", system, 2);
-  const bore = (value: number) => writeDrill(value, system);
+  const bore = (value: number) => writeQuantity(value, "length", system, 3);
   const pipe = `the overflow (${bore(downpour.overflow)}${downpour.isTyped ? "" : ", not in the plan: the usual one"})`;
   return [
     downpour.passes >= downpour.flow
-      ? `In a downpour of 100 mm an hour its roof sheds ${flow(downpour.flow)}; ${pipe} passes ${flow(downpour.passes)}. Lead it away from the stand's feet: wet soil bears less.`
-      : `In a downpour of 100 mm an hour its roof sheds ${flow(downpour.flow)}; ${pipe} passes only ${flow(downpour.passes)}: fit ${bore(Math.ceil(downpour.needed * 200) / 200)} or more, and lead it away from the stand's feet.`,
+      ? `In a downpour of ${writeRain(0.1, system)} an hour its roof sheds ${flow(downpour.flow)}; ${pipe} passes ${flow(downpour.passes)}. Lead it away from the stand's feet: wet soil bears less.`
+      : `In a downpour of ${writeRain(0.1, system)} an hour its roof sheds ${flow(downpour.flow)}; ${pipe} passes only ${flow(downpour.passes)}: fit ${bore(Math.ceil(downpour.needed * 200) / 200)} or more, and lead it away from the stand's feet.`,
   ];
 }
 
@@ -135,7 +136,7 @@ export function writeBuildCautions({
           `${openWater.join(", ")}: open water drowns chicks and quail. Keep it shallow, or filled with pebbles, until they are grown.`,
         ]
       : []),
-    "Legionella grows in water of 25 to 45 degC; the harm is in breathing its spray. Do not spray warm water that has stood.",
+    "Legionella grows in water of 25 to 45 degC (77 to 113 degF); the harm is in breathing its spray. Do not spray warm water that has stood.",
     "Cut and drill with eyes and hands guarded; let cement dry and rinse before birds drink.",
   ];
 }
