@@ -37,9 +37,25 @@ export function penNameEntry(plan: Plan, pen: number): TypedEntry {
     kind: "name",
     typed: name,
     isNeeded: true,
-    change: (value) => ({ kind: "set", path: ["pens", pen, "id"], value, what: `${name} called ${value}` }),
+    change: (value) => ({
+      kind: "setAll",
+      entries: [{ path: ["pens", pen, "id"], value }, ...movesRenamed(plan, name, value)],
+      what: `${name} called ${value}`,
+    }),
   };
 }
+
+/** Moves into the pen lead to it by its new name. */
+const movesRenamed = (plan: Plan, from: string, to: unknown) =>
+  (plan.pens ?? []).flatMap((pen, p) =>
+    batchesOf(pen).flatMap((batch, k) =>
+      (batch.moves ?? []).flatMap((move, m) =>
+        move.to === from
+          ? [{ path: [...pathOf({ plan, pen: p, batch: k }), "moves", m, "to"], value: to }]
+          : [],
+      ),
+    ),
+  );
 
 const birdsOf = ({ plan, pen, batch }: BatchPlace): PlanBirds => batchesOf(plan.pens![pen]!)[batch]!;
 
@@ -54,7 +70,7 @@ export const whoIsIn = (plan: Plan, pen: number): string =>
     .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
     .join(", ");
 
-function pathOf({ plan, pen, batch }: BatchPlace): Path {
+function pathOf({ plan, pen, batch }: Pick<BatchPlace, "plan" | "pen" | "batch">): Path {
   return Array.isArray(plan.pens![pen]!.birds) ? ["pens", pen, "birds", batch] : ["pens", pen, "birds"];
 }
 

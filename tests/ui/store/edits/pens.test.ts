@@ -1,5 +1,6 @@
 import type { Plan, PlanPen } from "@headfall/hydraulics";
 import { expect, test } from "vitest";
+import { penNameEntry } from "../../../../packages/ui/src/birds/pen-entries.js";
 import { editPlan } from "../../../../packages/ui/src/store/edit-plan.js";
 import type { PlanChange } from "../../../../packages/ui/src/store/plan-change.js";
 import { frozen } from "../plan-cases.js";
@@ -152,4 +153,26 @@ test("an edit of pens that are gone is refused", () => {
     { kind: "reachDrinkers", pen: 0, drinkers: "nowhere", reaches: true },
   ] as const)
     expect(editPlan(yard([{ birds: HENS }]), change, "metric")).toMatchObject({ ok: false });
+});
+
+const FOUNT = { drinkers: [], waterers: [{ kind: "fount-1gal" }] };
+const MOVES = [
+  { on: "2026-06-01", to: "grass" },
+  { on: "2026-07-01", to: "house" },
+];
+const moving = yard([
+  { id: "brooder", birds: { kind: "pullet", count: 9, moves: MOVES }, ...FOUNT },
+  { id: "grass", birds: HENS, ...FOUNT },
+  { id: "house", birds: HENS },
+]);
+const movesIn = (plan: Plan) => [plan.pens?.[0]?.birds].flat()[0]?.moves;
+
+test("birds stay where they are when the pen they would move to is deleted", () => {
+  expect(movesIn(made(moving, { kind: "deletePen", pen: 2 }))).toEqual(MOVES.slice(0, 1));
+  expect(movesIn(made(moving, { kind: "deletePen", pen: 1 }))).toBeUndefined();
+});
+
+test("birds move to a pen by its new name", () => {
+  const renamed = made(moving, penNameEntry(moving, 1).change("meadow"));
+  expect(movesIn(renamed)?.map(({ to }) => to)).toEqual(["meadow", "house"]);
 });

@@ -1,13 +1,7 @@
 import { costOfWay, improve } from "./improve.js";
 import { cheapestPath, type Path } from "./path.js";
 import { repair } from "./repair.js";
-import type { LendingSearch } from "./searched.js";
-
-/** By borrower, by period, by digit: least and most pieces. */
-export interface Limits {
-  readonly least: readonly (readonly Uint16Array[])[];
-  readonly most: readonly (readonly Uint16Array[])[];
-}
+import type { LendingSearch, Limits } from "./searched.js";
 
 /** Each borrower's own cheapest way at some prices, and what they say of all ways together. */
 export interface Relaxed {

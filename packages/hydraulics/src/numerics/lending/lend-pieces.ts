@@ -1,10 +1,10 @@
 import { createHeap } from "../heap.js";
 import { type Borrower, createBorrower, piecesOf } from "./borrower.js";
-import { boundOf, type Limits, type Relaxed } from "./bound.js";
+import { boundOf, type Relaxed } from "./bound.js";
 import { improve } from "./improve.js";
 import { type LeastShort, leastShort } from "./least-short.js";
 import { costOfLending, type Lending, type LendingCost, type Lent } from "./lending.js";
-import { createSearch, type LendingSearch, weighted } from "./searched.js";
+import { createSearch, type LendingSearch, type Limits, weighted } from "./searched.js";
 
 /** The best way of lending that was found, and what no way can be below. */
 export interface LendingAnswer {

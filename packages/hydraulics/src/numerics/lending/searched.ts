@@ -1,7 +1,12 @@
 import type { Borrower } from "./borrower.js";
-import type { Limits } from "./bound.js";
 import type { LeastShort } from "./least-short.js";
 import type { Lending } from "./lending.js";
+
+/** By borrower, by period, by digit: least and most pieces. */
+export interface Limits {
+  readonly least: readonly (readonly Uint16Array[])[];
+  readonly most: readonly (readonly Uint16Array[])[];
+}
 
 /** What a search for the best way of lending goes by, and the best way so far. */
 export interface LendingSearch {

@@ -39,9 +39,22 @@ export function deletePen(plan: Plan, pen: number): Edited {
   const names = namesOfPens(plan);
   const left = plan.pens!.flatMap((each, p) => {
     if (p === pen) return [];
-    return each.id === undefined && p > pen ? [tidyPen({ ...each, id: names[p]! })] : [each];
+    const named = each.id === undefined && p > pen ? tidyPen({ ...each, id: names[p]! }) : each;
+    return [withoutMovesTo(named, name)];
   });
   return { ok: true, plan: withPens(plan, left), words: `${name} deleted` };
+}
+
+/** Birds that would have moved into a pen that is gone stay where they are then. */
+function withoutMovesTo(pen: PlanPen, gone: string): PlanPen {
+  if (!batchesOf(pen).some(({ moves }) => moves?.some(({ to }) => to === gone))) return pen;
+  const birds = batchesOf(pen).map((batch): PlanBirds => {
+    const { moves = [], ...rest } = batch;
+    const first = moves.findIndex(({ to }) => to === gone);
+    if (first < 0) return batch;
+    return first === 0 ? rest : { ...rest, moves: moves.slice(0, first) };
+  });
+  return tidyPen({ ...pen, birds: Array.isArray(pen.birds) ? birds : birds[0]! });
 }
 
 export function addBirds(plan: Plan, pen: number): Edited {
@@ -83,7 +96,9 @@ export function reachDrinkers(
     // A pen that reaches all that is left has this too, as soon as no other names it.
     if (!has && each.drinkers === undefined) return each;
     const list = has ? names.filter((one) => one !== name) : [...names, name];
-    return list.length === 0 ? undefined : tidyPen({ ...each, drinkers: list });
+    // Birds with loose waterers may do without the line.
+    const mayBeNone = (each.waterers ?? []).length > 0;
+    return list.length === 0 && !mayBeNone ? undefined : tidyPen({ ...each, drinkers: list });
   });
   const dry = told.indexOf(undefined);
   if (dry >= 0)

@@ -14,6 +14,7 @@ const PLAN_KEYS = [
   "points",
   "runs",
   "pens",
+  "kit",
   "day",
   "weather",
   "region",
@@ -57,7 +58,7 @@ const RUN_KEYS = [
 ];
 const GROUP_KEYS = ["id", "kind", "count", "first", "every", "drop", "need", "busiest", "ordinary"];
 
-const PEN_KEYS = ["id", "birds", "drinkers"];
+const PEN_KEYS = ["id", "birds", "drinkers", "waterers", "slope"];
 
 /** Parts with their keys in the order a reader expects, without those that hold nothing. */
 export const tidyPlan = (plan: Loose<Plan>): Plan => tidy(plan, PLAN_KEYS);
