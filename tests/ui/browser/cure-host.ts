@@ -1,48 +1,23 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { expect } from "vitest";
 import { HeadfallCure } from "../../../packages/ui/src/cure/cure-element.js";
 import type { KeptPlan } from "../../../packages/ui/src/cure/room.js";
 import type { UnitSystem } from "../../../packages/ui/src/kernels/typed-quantity.js";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
+import { RoomHost, registerOnce } from "./room-host.js";
 
-if (customElements.get("headfall-cure") === undefined) customElements.define("headfall-cure", HeadfallCure);
+export { shown } from "./room-host.js";
 
-const TODAY = "2026-07-04";
+registerOnce({ "headfall-cure": HeadfallCure });
 
 /** The room on a page as small as can be, which makes its edits. */
-export async function cureRoom(
+export function cureRoom(
   plan: Plan,
   { width = 420, system = "metric" as UnitSystem, kept = [] as readonly KeptPlan[] } = {},
 ) {
-  const store = new PlanStore(plan);
   const view = document.createElement("headfall-cure") as HeadfallCure;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
-  view.system = system;
   view.keptPlans = async () => kept;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, system, gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  const undo = () => {
-    store.undo();
-    show();
-  };
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
-  await view.updateComplete;
-  return { view, store, undo, show };
+  return new RoomHost(view, plan, system).place(width);
 }
-
-export const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 
 /** A button of the room whose words begin so. */
 export const button = (view: HTMLElement, words: string) =>

@@ -1,20 +1,19 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { expect } from "vitest";
 import { HeadfallDay } from "../../../packages/ui/src/day/day-element.js";
 import type { UnitSystem } from "../../../packages/ui/src/kernels/typed-quantity.js";
 import { HeadfallProfile } from "../../../packages/ui/src/profile/profile-element.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { alderBank } from "./plan-host.js";
+import { RoomHost, registerOnce } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
+export { TODAY } from "./room-host.js";
+
+registerOnce({
   "headfall-day": HeadfallDay,
   "headfall-profile": HeadfallProfile,
   "headfall-how": HeadfallHow,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
-
-export const TODAY = "2026-07-04";
+});
 
 /** Alder Bank with hens, and a hot spell to come. */
 export const withHens = (count: number): Plan => ({
@@ -26,16 +25,7 @@ export const withHens = (count: number): Plan => ({
 /** The room of the day on the page; where somebody drinks, with its day run. */
 export async function dayRoom(plan: Plan, width = 420, system: UnitSystem = "metric"): Promise<HeadfallDay> {
   const view = document.createElement("headfall-day") as HeadfallDay;
-  view.day = TODAY;
-  view.system = system;
-  view.plan = plan;
-  const checking = checkPlan(plan, { samples: 0, day: TODAY });
-  if (checking.ok) view.checked = checking.checked;
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
-  await view.updateComplete;
+  await new RoomHost(view, plan, system).place(width);
   if (plan.pens !== undefined)
     await expect.poll(() => view.shadowRoot!.querySelector("svg.marks"), { timeout: 15_000 }).not.toBeNull();
   return view;

@@ -1,20 +1,15 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { expect } from "vitest";
 import { RAIN_EXAMPLES } from "../../../packages/ui/src/app/rain-examples.js";
 import type { UnitSystem } from "../../../packages/ui/src/kernels/typed-quantity.js";
 import { HeadfallRain } from "../../../packages/ui/src/rain/rain-element.js";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { alderBank } from "./plan-host.js";
+import { RoomHost, registerOnce } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
-  "headfall-rain": HeadfallRain,
-  "headfall-how": HeadfallHow,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
+export { shown } from "./room-host.js";
 
-const TODAY = "2026-07-04";
+registerOnce({ "headfall-rain": HeadfallRain, "headfall-how": HeadfallHow });
 
 /** Alder Bank with hens at it, and no roof. */
 export const withHens: Plan = {
@@ -28,36 +23,11 @@ export const underRoof: Plan = {
 };
 
 /** The room on a page as small as can be, which makes its edits. */
-export async function rainRoom(plan: Plan, width = 420, system: UnitSystem = "metric") {
-  const store = new PlanStore(plan);
+export function rainRoom(plan: Plan, width = 420, system: UnitSystem = "metric") {
   const view = document.createElement("headfall-rain") as HeadfallRain;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
   view.examples = RAIN_EXAMPLES;
-  view.system = system;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, system, gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  const undo = () => {
-    store.undo();
-    show();
-  };
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
-  await view.updateComplete;
-  return { view, store, undo };
+  return new RoomHost(view, plan, system).place(width);
 }
-
-export const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 
 /** Gives the room a file, as if it had been chosen. */
 export function openText(view: HeadfallRain, name: string, content: BlobPart): void {

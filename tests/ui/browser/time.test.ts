@@ -1,22 +1,16 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { afterEach, expect, test, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { HeadfallTime } from "../../../packages/ui/src/time/time-element.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { accessibilityFaults } from "./accessibility.js";
 import { alderBank } from "./plan-host.js";
+import { RoomHost, registerOnce, shown } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
-  "headfall-time": HeadfallTime,
-  "headfall-how": HeadfallHow,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
+registerOnce({ "headfall-time": HeadfallTime, "headfall-how": HeadfallHow });
 
 afterEach(() => document.body.replaceChildren());
 
-const TODAY = "2026-07-04";
 const withHens: Plan = {
   ...alderBank,
   weather: { high: "26 °C", low: "14 °C", hotSpell: { high: "34 °C" } },
@@ -25,29 +19,12 @@ const withHens: Plan = {
 
 /** The room on the page, its days reckoned. */
 async function timeRoom(plan: Plan, width = 420) {
-  const store = new PlanStore(plan);
   const view = document.createElement("headfall-time") as HeadfallTime;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, "metric", gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
+  const host = await new RoomHost(view, plan).place(width);
   await expect.poll(() => view.shadowRoot?.querySelector("#lasts") !== null, { timeout: 15_000 }).toBe(true);
-  return { view, store };
+  return host;
 }
 
-const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 const unfold = (view: HTMLElement) => {
   for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
 };
