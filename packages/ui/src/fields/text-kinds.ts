@@ -19,6 +19,7 @@ export type FieldKind =
   | "speed"
   | "sunshine"
   | "volume"
+  | "slope"
   | "age"
   | "hours"
   | "days"
@@ -59,6 +60,7 @@ export const TEXT_KINDS: Readonly<Record<FieldKind, KindRules>> = {
   area: quantityRules("area", { metric: "m2", us: "ft2" }),
   flow: quantityRules("flow", { metric: "mL/min", us: "fl oz/min" }),
   volume: quantityRules("volume", { metric: "L", us: "gal" }),
+  slope: quantityRules("slope", { metric: "%", us: "%" }),
   temperature: quantityRules("temperature", { metric: "°C", us: "°F" }, writtenTemperature),
   speed: quantityRules("speed", { metric: "m/s", us: "mph" }),
   sunshine: quantityRules("sunshine", { metric: "W/m2", us: "W/m2" }),

@@ -31,13 +31,20 @@ export function namedGroups(plan: Plan): readonly NamedGroup[] {
 export const drinkerNames = (plan: Plan): ReadonlySet<string> =>
   new Set(namedGroups(plan).flatMap(({ name, runName }) => [runName, name]));
 
+/** The pen that takes what no other names: of several that name none, the first without loose waterers. */
+function openPen(pens: NonNullable<Plan["pens"]>): number {
+  const isOpen = ({ drinkers }: (typeof pens)[number]) => drinkers === undefined;
+  const first = pens.findIndex((pen) => isOpen(pen) && (pen.waterers ?? []).length === 0);
+  return first >= 0 ? first : pens.findIndex(isOpen);
+}
+
 /** By pen, the groups it reaches: those it names, or those that no other does. */
 export function groupsReached(plan: Plan): readonly (readonly NamedGroup[])[] {
   const groups = namedGroups(plan);
   const pens = plan.pens ?? [];
   const isNamed = ({ name, runName }: NamedGroup, list: readonly string[] | undefined) =>
     list?.some((each) => each === name || each === runName) ?? false;
-  const open = pens.findIndex(({ drinkers }) => drinkers === undefined);
+  const open = openPen(pens);
   return pens.map(({ drinkers }, p) =>
     drinkers === undefined
       ? groups.filter((group) => p === open && !pens.some((pen) => isNamed(group, pen.drinkers)))

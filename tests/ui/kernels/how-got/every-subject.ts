@@ -72,6 +72,17 @@ export function* roomSubjects(): Generator<HowSubject> {
   yield { of: "mishapGuard", row: 0, guard: 0 };
   yield { of: "troubleShare", cause: 0 };
   for (const what of ["cold", "blocked", "solid"] as const) yield { of: "frostTime", part: 0, what };
+  for (const what of [
+    "holds",
+    "gives",
+    "drainsAt",
+    "share",
+    "atOnce",
+    "refills",
+    "hotRefills",
+    "weight",
+  ] as const)
+    yield { of: "waterer", pen: 0, waterer: 0, what };
   for (const of of ["yearDraw", "yearMet"] as const) yield { of, pen: 0, period: 1 };
   for (const side of ["hottest", "expected"] as const) yield { of: "heatPeak", part: 0, side };
   for (const what of ["bouts", "drawn", "busy", "leastFlow"] as const)

@@ -3,6 +3,7 @@ import {
   type BatchIntake,
   buildFlock,
   type Flock,
+  flockAtLine,
   flockInDays,
   flockInHeat,
   INTAKE_DOUBT,
@@ -31,7 +32,8 @@ function flockAt({ checked, plan }: HowRequest, { week = 0, hot = false }: Intak
   if (plan === undefined) return undefined;
   const building = buildFlock(plan, checked.line, day === undefined ? undefined : writeDay(day));
   if (!building.ok) return undefined;
-  const older = flockInDays(building.flock, 7 * week);
+  // As the check has it: birds at loose waterers drink nothing of the line.
+  const older = flockInDays(flockAtLine(plan, building.flock), 7 * week);
   return hot ? flockInHeat(older) : older;
 }
 

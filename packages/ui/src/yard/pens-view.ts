@@ -1,0 +1,95 @@
+import {
+  batchesOf,
+  isGrave,
+  type PenYard,
+  writeAge,
+  writeChangeOver,
+  writeShareOfLoose,
+  writeYardFinding,
+  type YardOfPlan,
+} from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { fieldView, problemView } from "../fields/entry-view.js";
+import type { YardRoom } from "./room.js";
+import { addWaterer, nameOfPen, slopeEntry, waterersOf } from "./waterer-entries.js";
+import { watererView, weeksView } from "./waterer-view.js";
+
+/** The answer above all else: what is amiss, gravest first. */
+export function answerView({ yard, system }: YardRoom) {
+  if (yard === undefined) return html`<p>Working it out ...</p>`;
+  const findings = yard.pens.flatMap(({ findings: all }) => all);
+  const grave = findings.filter(isGrave);
+  const rest = findings.filter((finding) => !isGrave(finding));
+  const all = yard.pens.reduce(
+    (sum, { waterers }) => sum + waterers.reduce((n, { waterer }) => n + waterer.count, 0),
+    0,
+  );
+  if (all === 0)
+    return html`<p>No pen has a loose waterer yet. Add the founts, pans and buckets that stand in it, and the page works out what each gives
+    on its slope, how often to fill it and whom it suits.</p>`;
+  return html`
+    <dl class="answer">
+      <div><dt>Waterers</dt><dd class="large">${all}</dd></div>
+      <div><dt>To put right first</dt><dd class="large">${grave.length === 0 ? "nothing" : grave.length}</dd></div>
+      <div><dt>Fills a day</dt><dd class="large">${fillsOf(yard, "refills")}</dd></div>
+      <div><dt>On a hot day</dt><dd class="large">${fillsOf(yard, "hotRefills")}</dd></div>
+    </dl>
+    ${grave.length === 0 ? nothing : html`<ul class="grave">${grave.map((finding) => html`<li><strong>First:</strong> ${writeYardFinding(finding, system)}</li>`)}</ul>`}
+    ${rest.length === 0 ? nothing : html`<details ?open=${rest.length < 6}><summary>${rest.length} more to mind</summary><ul>${rest.map((finding) => html`<li>${writeYardFinding(finding, system)}</li>`)}</ul></details>`}`;
+}
+
+/** Of all waterers together, to a tenth. */
+function fillsOf({ pens }: YardOfPlan, which: "refills" | "hotRefills"): string {
+  const sum = pens.reduce(
+    (total, { waterers }) =>
+      total + waterers.reduce((n, { waterer, weeks }) => n + waterer.count * (weeks[0]?.[which] ?? 0), 0),
+    0,
+  );
+  return sum.toFixed(1);
+}
+
+/** Every pen with its waterers. */
+export function pensView(room: YardRoom) {
+  const { plan, yard } = room;
+  const pens = plan.pens ?? [];
+  if (pens.length === 0) return html`<p>The plan has no pens yet: add one in the room Birds.</p>`;
+  return pens.map((_, pen) => penView(room, pen, yard?.pens[pen]));
+}
+
+function penView(room: YardRoom, pen: number, told: PenYard | undefined) {
+  const { plan, typing } = room;
+  const name = nameOfPen(plan, pen);
+  const act = `pen ${pen + 1} waterers`;
+  const share = told === undefined ? undefined : writeShareOfLoose(told);
+  const waterers = waterersOf(plan, pen);
+  // What was reckoned of an older plan may have other waterers.
+  const isSame = told !== undefined && told.waterers.length === waterers.length;
+  return html`<section class="pen" aria-labelledby="yard-pen-${pen}">
+    <h3 id="yard-pen-${pen}">${name}</h3>
+    <p class="quiet">${birdsIn(room, pen, told)}</p>
+    ${share === undefined ? nothing : html`<p>${share}</p>`}
+    <div class="pair">${fieldView(slopeEntry(plan, pen), typing)}</div>
+    ${waterers.map((_, at) => watererView(room, pen, at, isSame ? told.waterers[at] : undefined))}
+    <button type="button" @click=${() => typing.want(act, addWaterer(plan, pen))}>Add a waterer to ${name}</button>
+    ${problemView(typing, act)}
+    ${told === undefined || !isSame ? nothing : html`${weeksView(room, told)}${changeOversView(told)}`}
+  </section>`;
+}
+
+function birdsIn({ plan }: YardRoom, pen: number, told: PenYard | undefined): string {
+  if (told === undefined)
+    return batchesOf(plan.pens![pen]!)
+      .map(({ count, kind }) => `${count} × ${kind}`)
+      .join(", ");
+  return told.batches
+    .map(
+      ({ count, kindName, ageDays }) =>
+        `${count} × ${kindName}, ${ageDays < 0 ? `come in ${writeAge(-ageDays)}` : writeAge(ageDays)}`,
+    )
+    .join("; ");
+}
+
+function changeOversView({ changeOvers }: PenYard) {
+  if (changeOvers.length === 0) return nothing;
+  return html`<h4>Changing over</h4><ul>${changeOvers.map((change) => html`<li>${writeChangeOver(change)}</li>`)}</ul>`;
+}

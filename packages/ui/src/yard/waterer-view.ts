@@ -1,0 +1,104 @@
+import {
+  type PenYard,
+  type WatererReport,
+  writeMark,
+  writeMass,
+  writeOpenings,
+  writeRefills,
+  writeSlope,
+  writeTilt,
+  writeVolume,
+} from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { fieldView } from "../fields/entry-view.js";
+import type { WatererFigure } from "../kernels/how-got/subject.js";
+import { numberButton } from "../verdicts/number-button.js";
+import { pictureView } from "./picture-view.js";
+import type { YardRoom } from "./room.js";
+import { dropWaterer, nameOfWaterer, watererEntries } from "./waterer-entries.js";
+
+/** One waterer: what is typed of it, its picture on its slope, its figures, each of which tells how it was got. */
+export function watererView(room: YardRoom, pen: number, at: number, report: WatererReport | undefined) {
+  const { plan, typing, isWide } = room;
+  const name = nameOfWaterer(plan, pen, at);
+  const drop = `pen ${pen + 1} waterers`;
+  return html`<article class="waterer" aria-label=${name}>
+    <h4>${name}</h4>
+    <div class="sides">
+      ${report === undefined ? nothing : toldView(room, pen, report)}
+      <details class="fields" ?open=${isWide}><summary>Change it</summary>
+        ${watererEntries(plan, pen, at).map((entry) => fieldView(entry, typing))}
+        <button type="button" @click=${() => typing.want(drop, dropWaterer(plan, pen, at))} aria-label="Take out ${name}">Take it out</button>
+      </details>
+    </div>
+  </article>`;
+}
+
+function toldView({ system }: YardRoom, pen: number, report: WatererReport) {
+  const { index, waterer, holds, gives, reach, weeks, fullMass, fill } = report;
+  const [week] = weeks;
+  const number = (text: string, what: WatererFigure) =>
+    numberButton(text, { of: "waterer", pen, waterer: index, what });
+  return html`<div class="shown">
+    <figure>${pictureView(report, system)}<figcaption class="quiet">${captionOf(report)}</figcaption></figure>
+    <dl class="figures">
+      <div><dt>Holds</dt><dd>${number(writeVolume(holds, system), "holds")}</dd></div>
+      <div><dt>Gives on its slope</dt><dd>${number(writeVolume(gives, system), "gives")}</dd></div>
+      ${drainsView(report, number)}
+      <div><dt>Birds at once${waterer.count > 1 ? `, at ${waterer.count}` : ""}</dt><dd>${number(String(reach.atOnce * waterer.count), "atOnce")}</dd></div>
+      <div><dt>Fill</dt><dd>${number(writeRefills(week?.refills), "refills")}</dd></div>
+      <div><dt>Fill, hot day</dt><dd>${number(writeRefills(week?.hotRefills), "hotRefills")}</dd></div>
+      <div><dt>Full it weighs</dt><dd>${number(writeMass(fullMass, system), "weight")}</dd></div>
+      <div><dt>To fill it</dt><dd>${fill.trips === 1 ? "1 trip" : `${fill.trips} trips`} of ${writeMass(fill.massPerTrip, system)}</dd></div>
+      ${
+        week?.hang === undefined
+          ? nothing
+          : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${writeMark(week.hang.low, system)} to ${writeMark(week.hang.high, system)}</dd></div>`
+      }
+    </dl>
+    <p>${writeTilt(report, system)}</p>
+    ${openingsView(report, system)}
+  </div>`;
+}
+
+function drainsView({ tilt }: WatererReport, number: (text: string, what: WatererFigure) => unknown) {
+  if ("drainsAt" in tilt)
+    return html`<div><dt>Drains from</dt><dd>${number(tilt.drainsAt === undefined ? "no slope" : writeSlope(tilt.drainsAt), "drainsAt")}</dd></div>`;
+  return "share" in tilt
+    ? html`<div><dt>Stays of a full one</dt><dd>${number(`${Math.round(100 * tilt.share)} %`, "share")}</dd></div>`
+    : nothing;
+}
+
+function captionOf({ waterer: { kind }, tilt }: WatererReport): string {
+  const hole = kind.works === "vacuum" ? " The dot is its air hole, as high as the water stands." : "";
+  const limit =
+    "drainsAt" in tilt && tilt.drainsAt !== undefined && tilt.drainsAt <= 1 && !kind.hangs
+      ? " Dashed: the ground on which it would drain."
+      : "";
+  return `Cut along the slope, downhill to the right.${hole}${limit}`;
+}
+
+function openingsView(report: WatererReport, system: YardRoom["system"]) {
+  const lines = writeOpenings(report, system);
+  if (lines.length === 0) return nothing;
+  return html`<details><summary>If it is opened, shut or warmed</summary>
+    <ul>${lines.map((line) => html`<li>${line}</li>`)}</ul></details>`;
+}
+
+/** How often each is filled, and where lip or pins belong, in the weeks to come. */
+export function weeksView({ system }: YardRoom, { pen, waterers }: PenYard) {
+  const [first] = waterers;
+  if (first === undefined) return nothing;
+  const height = ({ hang }: WatererReport["weeks"][number]) =>
+    hang === undefined
+      ? "no table says"
+      : `${writeMark(hang.low, system)} to ${writeMark(hang.high, system)}`;
+  return html`<details><summary>The coming weeks</summary>
+    <div class="scroller" role="region" aria-label="Weeks of ${pen}" tabindex="0"><table>
+      <thead><tr><th scope="col">Week</th>${waterers.map(({ id }) => html`<th scope="col">${id}: fill</th><th scope="col">height</th>`)}</tr></thead>
+      <tbody>${first.weeks.map(
+        ({ week }) =>
+          html`<tr><th scope="row">${week}</th>${waterers.map(({ weeks }) => html`<td>${writeRefills(weeks[week]!.refills)}</td><td>${height(weeks[week]!)}</td>`)}</tr>`,
+      )}</tbody>
+    </table></div></details>`;
+}

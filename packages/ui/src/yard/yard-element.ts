@@ -1,0 +1,68 @@
+import { type Plan, writeProblem, YARD_CAUTIONS } from "@headfall/hydraulics";
+import { html, nothing, type PropertyValues } from "lit";
+import { WidthController } from "../controllers/width-controller.js";
+import { fieldStyles } from "../fields/fields.styles.js";
+import { TypingController } from "../fields/typing-controller.js";
+import { RoomElement } from "../room/room-element.js";
+import { controls } from "../styles/controls.js";
+import { roomStyles } from "../styles/room.styles.js";
+import { tokens } from "../styles/tokens.js";
+import { tableStyles } from "../tables/table.styles.js";
+import { answerView, pensView } from "./pens-view.js";
+import type { YardRoom } from "./room.js";
+import { yardStyles } from "./yard.styles.js";
+import { YardController } from "./yard-controller.js";
+
+/**
+ * The loose waterers of a plan, pen by pen: each drawn on its slope with its water at rest, what it gives, how often it
+ * is filled, whom it suits and what to put right.
+ *
+ * @element headfall-yard
+ * @fires edit-wanted  when the user wants the plan changed
+ */
+export class HeadfallYard extends RoomElement {
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, yardStyles];
+
+  readonly #typing = new TypingController(this);
+  readonly #yard = new YardController(this);
+  readonly #width = new WidthController(this, "(min-width: 900px)");
+
+  override willUpdate(changed: PropertyValues<this>): void {
+    if (changed.has("plan")) {
+      const before = changed.get("plan");
+      // Pens and waterers are counted through: with one fewer, what was typed may mean another.
+      if (before !== undefined && shapeOf(before) !== shapeOf(this.plan)) this.#typing.forgetAll();
+      this.#typing.planChanged();
+    }
+    if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
+      this.#yard.ask(this.plan, this.plan.day ?? this.day);
+  }
+
+  override render() {
+    const { plan } = this;
+    if (plan === undefined) return nothing;
+    const { yard, isOld, problems, told } = this.#yard;
+    const room: YardRoom = {
+      plan,
+      yard,
+      system: this.system,
+      typing: this.#typing,
+      isWide: this.#width.matches,
+    };
+    const stray = this.#typing.strayRefusal;
+    return html`
+      <h2>The yard: founts, pans and buckets</h2>
+      ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
+      ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
+      <div class=${isOld && yard !== undefined ? "older" : ""}>
+        ${problems.length > 0 && yard === undefined ? nothing : answerView(room)}
+        ${pensView(room)}
+      </div>
+      <section class="cautions"><h3>Mind</h3><ul>${YARD_CAUTIONS.map((line) => html`<li>${line}</li>`)}</ul></section>
+      ${this.howPanel(told)}
+    `;
+  }
+}
+
+const shapeOf = (plan: Plan | undefined): string =>
+  (plan?.pens ?? []).map(({ waterers }) => waterers?.length ?? 0).join();

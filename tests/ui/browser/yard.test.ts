@@ -1,0 +1,122 @@
+import { checkPlan, type Plan } from "@headfall/hydraulics";
+import { afterEach, expect, test } from "vitest";
+import { page, userEvent } from "vitest/browser";
+import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
+import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
+import { HeadfallYard } from "../../../packages/ui/src/yard/yard-element.js";
+import { accessibilityFaults } from "./accessibility.js";
+
+for (const [name, element] of Object.entries({
+  "headfall-yard": HeadfallYard,
+  "headfall-how": HeadfallHow,
+})) {
+  if (customElements.get(name) === undefined) customElements.define(name, element);
+}
+
+afterEach(() => document.body.replaceChildren());
+
+const TODAY = "2026-07-04";
+const hill: Plan = {
+  headfall: 1,
+  sources: [],
+  runs: [],
+  pens: [
+    {
+      id: "hill pen",
+      birds: { kind: "hen", count: 12, age: "40 weeks" },
+      drinkers: [],
+      waterers: [
+        { id: "hill fount", kind: "fount-1gal", hole: "uphill" },
+        { id: "hill trough", kind: "trough-90cm" },
+        { id: "hill bucket", kind: "nipple-bucket-5gal" },
+      ],
+      slope: "9 %",
+    },
+  ],
+};
+
+/** The room on the page, its yard reckoned. */
+async function yardRoom(plan: Plan, width = 420) {
+  const store = new PlanStore(plan);
+  const view = document.createElement("headfall-yard") as HeadfallYard;
+  const show = () => {
+    view.plan = store.plan;
+    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
+    if (checking.ok) view.checked = checking.checked;
+  };
+  view.day = TODAY;
+  view.addEventListener("edit-wanted", ({ change, gesture }) => {
+    const edited = store.edit(change, "metric", gesture);
+    view.refusal = edited.ok ? "" : edited.because;
+    show();
+  });
+  show();
+  const box = document.createElement("div");
+  box.style.width = `${width}px`;
+  box.append(view);
+  document.body.append(box);
+  await expect.poll(() => view.shadowRoot?.querySelector(".answer") !== null, { timeout: 15_000 }).toBe(true);
+  return { view, store, show };
+}
+
+const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+const openAll = (view: HTMLElement) => {
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+};
+
+test("headfall-yard has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+  const { view } = await yardRoom(hill, 336);
+  openAll(view);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  view.style.colorScheme = "dark";
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("the fount that drains comes first, drawn with drops; turning its hole mends it, and can be taken back", async () => {
+  const { view, store, show } = await yardRoom(hill);
+  openAll(view);
+  expect(shown(view)).toMatch(/First: hill fount: on 9 %.+ it runs out; it drains from 6\.3 %/);
+  const fount = () => view.shadowRoot!.querySelector('article[aria-label="hill fount"]')!;
+  expect(fount().querySelectorAll(".drop")).toHaveLength(3);
+  expect(fount().querySelector("svg")!.getAttribute("aria-label")).toContain("drains from 6.3 %");
+  await userEvent.selectOptions(page.getByLabelText("Its air hole looks"), "downhill");
+  await expect.poll(() => fount().querySelectorAll(".drop").length).toBe(0);
+  expect(store.plan.pens![0]!.waterers![0]!.hole).toBe("downhill");
+  await expect.poll(() => shown(view)).not.toContain("First:");
+  store.undo();
+  show();
+  await expect.poll(() => fount().querySelectorAll(".drop").length).toBe(3);
+});
+
+test("numbers tell how they were got", async () => {
+  const { view } = await yardRoom(hill);
+  const drains = view.shadowRoot!.querySelector<HTMLElement>('.number[data-how*="drainsAt"]')!;
+  await userEvent.click(drains);
+  await expect.element(page.getByText(/first runs over the lowest lip/).first()).toBeInTheDocument();
+});
+
+test("a waterer is added, made another kind, counted and taken out, each as one step", async () => {
+  const { view, store } = await yardRoom(hill);
+  await userEvent.click(page.getByText("Add a waterer to hill pen"));
+  expect(store.plan.pens![0]!.waterers).toHaveLength(4);
+  await expect.poll(() => view.shadowRoot!.querySelectorAll("article svg").length).toBe(4);
+  openAll(view);
+  await userEvent.selectOptions(page.getByLabelText("Kind").last(), "pan-40cm");
+  const count = page.getByLabelText("How many alike").last();
+  await userEvent.fill(count, "3");
+  await userEvent.keyboard("{Enter}");
+  expect(store.plan.pens![0]!.waterers![3]).toEqual({ kind: "pan-40cm", count: 3 });
+  await userEvent.click(page.getByLabelText("Take out hill pen waterer 4"));
+  expect(store.plan.pens![0]!.waterers).toHaveLength(3);
+});
+
+test("the slope of the ground is typed once for the pen, in per cent where no unit is given", async () => {
+  const { view, store } = await yardRoom(hill);
+  const slope = page.getByLabelText("Slope of the ground");
+  await userEvent.fill(slope, "2");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => store.plan.pens![0]!.slope).toBe("2 %");
+  await expect.poll(() => shown(view)).toContain("It stands on 2 %");
+  expect(shown(view)).not.toContain("First:");
+});
