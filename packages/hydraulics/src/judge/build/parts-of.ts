@@ -1,8 +1,14 @@
-import { findFittingByName, findVesselByName, readFittingText } from "../../document/find-names.js";
+import {
+  findFittingByName,
+  findVesselByName,
+  findWatererId,
+  readFittingText,
+} from "../../document/find-names.js";
 import type { Plan, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, sourceNames } from "../../document/run-ends.js";
 import type { Line } from "../../model/line.js";
 import { drinkerById } from "../../tables/drinkers.js";
+import { watererById } from "../../tables/waterers.js";
 import type { FillingFinding } from "../check-result.js";
 import type { Part, PartBasis, PartKind, PipeToCut } from "./build-sheet.js";
 
@@ -175,16 +181,11 @@ function drinkerParts(line: Line): Want[] {
 
 function looseParts(plan: Plan): Want[] {
   return (plan.pens ?? []).flatMap((pen, p) =>
-    (pen.waterers ?? []).map(
-      ({ kind, count = 1 }): Want => ({
-        kind: "waterer",
-        id: kind,
-        name: kind,
-        count,
-        where: pen.id ?? `pen ${p + 1}`,
-        basis: "typed",
-      }),
-    ),
+    (pen.waterers ?? []).map(({ kind, count = 1 }): Want => {
+      const id = findWatererId(kind) ?? kind;
+      const where = pen.id ?? `pen ${p + 1}`;
+      return { kind: "waterer", id, name: watererById(id)?.name ?? kind, count, where, basis: "typed" };
+    }),
   );
 }
 
