@@ -105,7 +105,6 @@ export {
   type Cause,
   type CauseCode,
   type CausePlace,
-  type Severity,
 } from "./judge/trouble/cause.js";
 export type { LookAnswer, UsefulLook } from "./judge/trouble/next-look.js";
 export {
@@ -126,14 +125,15 @@ export {
   type Sight,
   type Sign,
 } from "./judge/trouble/signs.js";
+export type { Severity } from "./judge/trouble/trial.js";
 export type {
   LikelyCause,
   NamedCause,
-  SignFit,
   Trouble,
   TroubleAnswer,
   TwoAtOnce,
 } from "./judge/trouble/trouble-result.js";
+export type { SignFit } from "./judge/trouble/weigh.js";
 export { type TroubleOptions, whatIsWrong } from "./judge/trouble/what-is-wrong.js";
 export * from "./judge/week-report.js";
 export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";

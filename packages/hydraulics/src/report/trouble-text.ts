@@ -1,4 +1,5 @@
-import type { LikelyCause, SignFit, Trouble } from "../judge/trouble/trouble-result.js";
+import type { LikelyCause, Trouble } from "../judge/trouble/trouble-result.js";
+import type { SignFit } from "../judge/trouble/weigh.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
 import { listed } from "./name-ranges.js";

@@ -1,5 +1,5 @@
 import type { Expectation } from "./expectation.js";
-import type { Trial } from "./trial.js";
+import type { Severity, Trial } from "./trial.js";
 
 /** What may be wrong. The words, and what to do, are in report/trouble-sentences.ts. */
 export const CAUSE_CODES = [
@@ -41,18 +41,6 @@ export interface Cause {
   readonly id: string;
   /** Position among its like in the line. */
   readonly index: number;
-}
-
-/** How bad it is supposed to be, for telling; what does not apply is left out. */
-export interface Severity {
-  /** Share of the bore, or of a drinker's flow, that is still open, from 0 (shut) to 1. */
-  readonly openShare?: number;
-  /** Where on its run [m from the start]. */
-  readonly along?: number;
-  /** Height of the air's column [m]. */
-  readonly airHead?: number;
-  /** How far the water stands under where it was thought to [m]. */
-  readonly below?: number;
 }
 
 /** One supposed state of the line: a cause at one severity. */

@@ -7,10 +7,18 @@ import type { Expectation } from "./expectation.js";
 import { looksAt } from "./looks-at.js";
 import { isTold, type Looking, lookAmong, looksBetween, looksLeft } from "./next-look.js";
 import type { Sign } from "./signs.js";
-import type { LikelyCause, SignFit, Trouble } from "./trouble-result.js";
+import type { LikelyCause, Trouble } from "./trouble-result.js";
 import { twoAtOnce } from "./two-at-once.js";
 import { withEmptySource } from "./water-causes.js";
-import { type Alike, fitOfSign, groupAlike, likeliestState, splitByFit, weighCauses } from "./weigh.js";
+import {
+  type Alike,
+  fitOfSign,
+  groupAlike,
+  likeliestState,
+  type SignFit,
+  splitByFit,
+  weighCauses,
+} from "./weigh.js";
 
 /** Causes that hold less than this are not listed. */
 const LEAST_SHARE = 0.01;

@@ -1,6 +1,17 @@
 import type { Flock } from "../../model/flock.js";
 import type { Line } from "../../model/line.js";
-import type { Severity } from "./cause.js";
+
+/** How bad it is supposed to be, for telling; what does not apply is left out. */
+export interface Severity {
+  /** Share of the bore, or of a drinker's flow, that is still open, from 0 (shut) to 1. */
+  readonly openShare?: number;
+  /** Where on its run [m from the start]. */
+  readonly along?: number;
+  /** Height of the air's column [m]. */
+  readonly airHead?: number;
+  /** How far the water stands under where it was thought to [m]. */
+  readonly below?: number;
+}
 
 /** A supposed state of the line before it is solved. What is left out is as in the plan. */
 export interface Trial {

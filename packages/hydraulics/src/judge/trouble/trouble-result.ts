@@ -1,7 +1,9 @@
 import type { Problem } from "../../document/problem.js";
-import type { Cause, Severity } from "./cause.js";
+import type { Cause } from "./cause.js";
 import type { UsefulLook } from "./next-look.js";
 import type { Sign } from "./signs.js";
+import type { Severity } from "./trial.js";
+import type { SignFit } from "./weigh.js";
 
 /** Likely causes of what a keeper sees: plain data, SI. The sentences are written in report/. */
 export interface Trouble {
@@ -61,12 +63,6 @@ export interface LikelyCause extends NamedCause {
   /** Signs that speak for it, and those that do not fit it, strongest first. */
   readonly fits: readonly SignFit[];
   readonly against: readonly SignFit[];
-}
-
-export interface SignFit {
-  readonly sign: Sign;
-  /** The chance this cause gives the sign, over that of knowing nothing. */
-  readonly ratio: number;
 }
 
 export type TroubleAnswer =

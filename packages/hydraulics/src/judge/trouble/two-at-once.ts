@@ -5,8 +5,8 @@ import { logChanceOf, logChanceOfAny } from "./chances.js";
 import { expectTrial } from "./expect-trial.js";
 import { mergeTrials } from "./merge-trials.js";
 import type { Sign } from "./signs.js";
-import type { NamedCause, SignFit, TwoAtOnce } from "./trouble-result.js";
-import { fitOfSign, SAME_FIT, splitByFit, type Weighed } from "./weigh.js";
+import type { NamedCause, TwoAtOnce } from "./trouble-result.js";
+import { fitOfSign, SAME_FIT, type SignFit, splitByFit, type Weighed } from "./weigh.js";
 
 /** One cause leaves a sign badly explained where another makes it this many times as likely; common practice, no source. */
 export const BADLY = 10;

@@ -2,7 +2,6 @@ import { logOfSum, sharesOfLogs } from "../../numerics/shares.js";
 import type { Candidate, Cause, Supposed } from "./cause.js";
 import { chancesOf, logChanceOf, logChanceOfAny, type Seen } from "./chances.js";
 import { ANSWERS, type Look, type Sign } from "./signs.js";
-import type { SignFit } from "./trouble-result.js";
 
 /** A cause after the signs were held against it. */
 export interface Weighed {
@@ -62,6 +61,13 @@ export function fitOfSign({ candidate, stateShares }: Weighed, sign: Sign, seen:
     0,
   );
   return chance / Math.exp(logChanceOfAny(sign));
+}
+
+/** How a sign sits with a cause. */
+export interface SignFit {
+  readonly sign: Sign;
+  /** The chance this cause gives the sign, over that of knowing nothing. */
+  readonly ratio: number;
 }
 
 /** Ratios beyond which a sign is said to speak for a cause, or not to fit it; common practice, no source. */
