@@ -14,7 +14,7 @@ const keysIn = (value: unknown): string[] => {
   return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
 };
 
-test.each(["to-build", "rain-barrel", "two-pens"])(
+test.each(["to-build", "rain-barrel", "yard"])(
   "every key of headfall build --json, of %s, is in build-result.md",
   (name) => {
     const run = headfall(["build", `docs/examples/alder-bank-${name}.json`, "--day", "2026-07-04", "--json"]);

@@ -28,6 +28,6 @@ export function writeBuildDocument(name: string, sheet: BuildSheet, system: Unit
         day: mark.day === undefined ? undefined : writeDay(mark.day),
       })),
     },
-    cautions: writeBuildCautions(sheet),
+    cautions: writeBuildCautions(sheet, system),
   };
 }

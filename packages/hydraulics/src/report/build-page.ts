@@ -94,7 +94,7 @@ function workParts(sheet: BuildSheet, system: UnitSystem): string {
         ? ""
         : boxes(sheet.jugs.map((jug) => writeJug(jug, system))) + lines([JUG_NOTE]),
     ),
-    part("Cautions", lines(writeBuildCautions(sheet))),
+    part("Cautions", lines(writeBuildCautions(sheet, system))),
   ].join("");
 }
 

@@ -51,7 +51,7 @@ export function writeBuildText(title: string, sheet: BuildSheet, system: UnitSys
       section(`What can hurt: ${load.source}`, bullets(writeLoadLines(load, system))),
     ),
     ...section("To hang in the coop", coopLines(sheet.coop, system)),
-    ...section("Cautions", bullets(writeBuildCautions(sheet))),
+    ...section("Cautions", bullets(writeBuildCautions(sheet, system))),
   ];
   return `${sections.join("\n\n")}\n`;
 }

@@ -1,6 +1,7 @@
 import type { BuildSheet, StandLoad } from "../judge/build/build-sheet.js";
 import { GUST } from "../judge/build/stand-loads.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
+import { writeAge } from "./bird-sentences.js";
 import { writeDrill } from "./build-words.js";
 import { writeRain } from "./rain-text.js";
 import { POUND, writeMass, writeVolume } from "./words.js";
@@ -119,10 +120,10 @@ function ventLines({ vent }: StandLoad, system: UnitSystem): string[] {
  * @source mosquito-screens, every opening screened, emptied weekly else, seen
  * @source legionella-temperatures, grows from 25 to 45 degC, seen
  */
-export function writeBuildCautions({
-  openWater,
-  hasRoof,
-}: Pick<BuildSheet, "openWater" | "hasRoof">): string[] {
+export function writeBuildCautions(
+  { openWater, deepWater, hasRoof }: Pick<BuildSheet, "openWater" | "deepWater" | "hasRoof">,
+  system: UnitSystem,
+): string[] {
   return [
     `These figures are no proof of a stand: a vessel that falls can kill. Posts seldom crush; stands fail by sway, loose joints, rot and soft ground. ${CODES}`,
     "Small children drown head first in a bucket: a lid that holds on all that stands open, and nothing to climb by a barrel.",
@@ -136,6 +137,10 @@ export function writeBuildCautions({
           `${openWater.join(", ")}: open water drowns chicks and quail. Keep it shallow, or filled with pebbles, until they are grown.`,
         ]
       : []),
+    ...deepWater.map(
+      ({ pen, waterer, depth, birds, untilDays }) =>
+        `${pen}: ${writeQuantity(depth, "length", system, 2)} of water stands open in "${waterer}", and the young there (${birds}) drown in it until ${writeAge(untilDays)}. Put pebbles in, so that only a few millimetres stand open.`,
+    ),
     "Legionella grows in water of 25 to 45 degC (77 to 113 degF); the harm is in breathing its spray. Do not spray warm water that has stood.",
     "Cut and drill with eyes and hands guarded; let cement dry and rinse before birds drink.",
   ];

@@ -91,7 +91,7 @@ export class HeadfallBuild extends RoomElement {
   #told(room: BuildRoom) {
     return html`${this.#printView()} ${loadsView(room)} ${partsView(room, this.#acts)} ${cutsView(room)} ${holesView(room)}
       ${heightsView(room)} ${stepsView(room)} ${jugsView(room)} ${coopView(room)}
-      <section class="cautions" aria-label="Cautions">${writeBuildCautions(room.sheet).map((line) => html`<p>${line}</p>`)}</section>`;
+      <section class="cautions" aria-label="Cautions">${writeBuildCautions(room.sheet, room.system).map((line) => html`<p>${line}</p>`)}</section>`;
   }
 
   #printView() {

@@ -71,7 +71,7 @@ function workView({ sheet, system, name }: BuildRoom) {
       sheet.jugs.map((jug) => writeJug(jug, system)),
     )}
     ${sheet.jugs.length === 0 ? nothing : html`<p>${JUG_NOTE}</p>`}
-    <section><h2>Cautions</h2><ul>${writeBuildCautions(sheet).map((line) => html`<li>${line}</li>`)}</ul></section>`;
+    <section><h2>Cautions</h2><ul>${writeBuildCautions(sheet, system).map((line) => html`<li>${line}</li>`)}</ul></section>`;
 }
 
 /** Large letters, few words: it is read with wet glasses. */

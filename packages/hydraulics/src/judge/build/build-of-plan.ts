@@ -1,5 +1,6 @@
 import type { Plan } from "../../document/plan-schema.js";
 import { buildFlock } from "../../model/build-flock.js";
+import { buildYard } from "../../model/build-yard.js";
 import type { Flock } from "../../model/flock.js";
 import { flockInDays } from "../../model/flock-on.js";
 import type { Line } from "../../model/line.js";
@@ -8,6 +9,7 @@ import { dailyMark } from "../daily-mark.js";
 import { doubtsOf } from "../doubts.js";
 import { raisesOf } from "../hung-runs.js";
 import { lookAtPlan } from "../look-at-plan.js";
+import { depthOf } from "../yard/waterer-suits.js";
 import type { BuildAnswer, BuildSheet, CoopSheet, Part, PipeToCut } from "./build-sheet.js";
 import { cutPipes } from "./cut-pipes.js";
 import { holesOf } from "./holes-of.js";
@@ -79,6 +81,7 @@ export function buildSheetOf(plan: Plan, options: BuildOptions = {}): BuildAnswe
       price: priceOf(plan, parts, pipes),
       strayPrices: strayPrices(plan, parts),
       openWater: checked.cautions.flatMap((caution) => (caution.code === "openWater" ? [caution.group] : [])),
+      deepWater: deepWaterOf(plan, flocking.flock),
       hasRoof: plan.sources.some(({ roof }) => roof !== undefined),
       kerf,
       day: flocking.flock?.day,
@@ -91,6 +94,25 @@ type Flocked = { readonly ok: true; readonly flock: Flock | undefined } | Extrac
 function flockOf(plan: Plan, line: Line, day: string | undefined): Flocked {
   if (plan.pens === undefined || plan.pens.length === 0) return { ok: true, flock: undefined };
   return buildFlock(plan, line, day);
+}
+
+/** Open water of loose waterers that is too deep for the young birds of their pen. */
+function deepWaterOf(plan: Plan, flock: Flock | undefined): BuildSheet["deepWater"] {
+  const yarding = buildYard(plan);
+  if (flock === undefined || !yarding.ok) return [];
+  return yarding.yard.pens.flatMap(({ waterers }, p) => {
+    const pen = flock.pens[p];
+    return waterers.flatMap((waterer) => {
+      const { depth, mayDrown } = depthOf(waterer, pen);
+      return mayDrown.map(({ kindName, untilDays }) => ({
+        pen: pen.id,
+        waterer: waterer.kind.name,
+        depth,
+        birds: kindName,
+        untilDays,
+      }));
+    });
+  });
 }
 
 /** Sources whose marks are printed: more do not fit on a sheet. */

@@ -247,6 +247,14 @@ export interface BuildSheet {
   /** Prices in the plan that no part of it is called by. */
   readonly strayPrices: readonly string[];
   readonly openWater: readonly string[];
+  /** Loose waterers in which young birds of their pen may drown: depth of the open water [m], until which age. */
+  readonly deepWater: readonly {
+    readonly pen: string;
+    readonly waterer: string;
+    readonly depth: number;
+    readonly birds: string;
+    readonly untilDays: number;
+  }[];
   readonly hasRoof: boolean;
   readonly kerf: number;
   readonly day: number | undefined;
