@@ -92,22 +92,26 @@ function stockOf(plan: Plan, pipeId: string): Stock {
   };
 }
 
+/** A joint keeps this far from the run's end, so that no piece is too short to be joined [m]; common practice, no source. */
+export const LEAST_PIECE = 0.1;
+
 /** A run as pieces no longer than what is sold; joints keep clear of drinkers where there is room. */
 export function piecesOf(line: Line, run: Run, longest: number): RunPiece[] {
-  const lengths: number[] = [];
   const drinkers = drinkersAlong(line, run);
+  const joints = [0];
   let at = 0;
   while (longest > 0 && run.length - at > longest + 1e-9) {
-    const cut = clearOf(drinkers, at, at + longest);
-    lengths.push(cut - at);
-    at = cut;
+    const end = at + longest;
+    // The last joint but one may leave a stump: then it goes back a little.
+    const isStump = run.length - end < LEAST_PIECE && longest > 2 * LEAST_PIECE;
+    at = clearOf(drinkers, at, isStump ? run.length - LEAST_PIECE : end);
+    joints.push(at);
   }
-  lengths.push(run.length - at);
-  return lengths.map((length, i) => ({
+  return joints.map((from, i) => ({
     run: run.id,
     part: i + 1,
-    parts: lengths.length,
-    length: Number(length.toFixed(6)),
+    parts: joints.length,
+    length: Number(((joints[i + 1] ?? run.length) - from).toFixed(6)),
   }));
 }
 
