@@ -1,7 +1,6 @@
 import type { ExposedRun, ExposedVessel } from "../model/exposed.js";
 import type { FrostNight } from "../model/extremes.js";
 import type { DrinkerGroup } from "../model/line.js";
-import type { LooseWaterer } from "../model/yard.js";
 import {
   conductanceOfPipe,
   filmOfWind,
@@ -12,10 +11,7 @@ import {
 } from "../physics/cooling.js";
 import { iceAfter, leastTimeToFreeze, timeToFreezeRound, timeToIce } from "../physics/freezing.js";
 import { timeOfFrostAt } from "../physics/ground.js";
-import { heightOfVessel, surfaceAtLevel, wettedAreaAtLevel } from "../physics/vessel.js";
 import { drinkerById } from "../tables/drinkers.js";
-import { vesselById } from "../tables/vessels.js";
-import type { WatererKind } from "../tables/waterer-types.js";
 import type { FrostBand, FrostPart, FrostPartKind } from "./frost-result.js";
 
 /**
@@ -42,9 +38,6 @@ export const GROUND_BEFORE_FROST = 4;
 /** Temperatures that water is held at [°C]: a vessel by heat, a run's far end by flow. */
 const [HELD_AT, LEAVES_AT] = [2, 1] as const;
 
-/** Share of a loose waterer that is left at dusk, on the cautious side; common practice, no source. */
-const LEFT_AT_DUSK = 0.5;
-
 /** A night and the water that meets it. */
 export interface InFrost {
   readonly night: FrostNight;
@@ -52,15 +45,15 @@ export interface InFrost {
   readonly water: number;
 }
 
-const SOME_WIND = (night: FrostNight) => filmOfWind(night.wind);
+const filmOfNight = (night: FrostNight) => filmOfWind(night.wind);
 
 /** Both ends of a band: the film of that night's wind with the least water, and of still air with the most. */
 const bandOf = (night: FrostNight, of: (film: number, isLeast: boolean) => number): FrostBand => {
-  const soonest = of(SOME_WIND(night), true);
+  const soonest = of(filmOfNight(night), true);
   return { soonest, latest: Math.max(soonest, of(STILL_AIR_FILM, false)) };
 };
 
-const lastsOf = ({ soonest, latest }: FrostBand, { hours }: FrostNight): FrostPart["lasts"] =>
+export const lastsOf = ({ soonest, latest }: FrostBand, { hours }: FrostNight): FrostPart["lasts"] =>
   soonest >= hours ? "yes" : latest >= hours ? "perhaps" : "no";
 
 /** Water that loses heat over an area for each volume [m²/m³ = 1/m] and is open or not. */
@@ -83,7 +76,7 @@ const plus = (a: FrostBand, b: FrostBand): FrostBand => ({
 });
 
 /** A thread of water a metre long stands for the pin: its ends are short of nothing. */
-function pinBands(frost: InFrost) {
+export function pinBands(frost: InFrost) {
   const body = { volume: (Math.PI / 4) * PIN.water ** 2, wall: Math.PI * PIN.body };
   const cold = bandOf(frost.night, (film) => cooled(body, film, frost));
   return {
@@ -131,7 +124,7 @@ export interface OpenWater {
 }
 
 /** Water that lies open: a beak is stopped by a skin of ice. */
-function openWater(
+export function openWater(
   part: { readonly id: string; readonly kind: FrostPartKind; readonly count: number; readonly path: string },
   water: OpenWater,
   frost: InFrost,
@@ -143,7 +136,7 @@ function openWater(
   const through = bandOf(night, (film, isLeast) => frozen(body(isLeast), film, frost));
   const blocked = plus(cold, skin);
   const left = night.hours - cold.soonest;
-  const cold_ = { film: SOME_WIND(night), air: night.low };
+  const outside = { film: filmOfNight(night), air: night.low };
   return {
     ...part,
     volume: { least: water.least, full: water.full },
@@ -151,8 +144,8 @@ function openWater(
     blocked,
     solid: plus(cold, through),
     lasts: lastsOf(blocked, night),
-    ice: left > 0 ? iceAfter({ from: 0, time: left }, cold_) : 0,
-    watts: SOME_WIND(night) * water.wall * Math.max(0, HELD_AT - night.low),
+    ice: left > 0 ? iceAfter({ from: 0, time: left }, outside) : 0,
+    watts: filmOfNight(night) * water.wall * Math.max(0, HELD_AT - night.low),
   };
 }
 
@@ -173,7 +166,7 @@ export function frostOfRun(run: ExposedRun, frost: InFrost): FrostPart {
   );
   const solid = plus(cold, through);
   const holds = water > LEAVES_AT && run.length > 0 && !isBuried;
-  const conductance = per(SOME_WIND(night));
+  const conductance = per(filmOfNight(night));
   return {
     id: run.id,
     kind: "pipe",
@@ -209,7 +202,7 @@ export function frostOfVessel(vessel: ExposedVessel, frost: InFrost): FrostPart 
     cold,
     bandOf(night, (film, isLeast) => frozen(body(isLeast), film, frost)),
   );
-  const film = SOME_WIND(night);
+  const film = filmOfNight(night);
   const left = night.hours - cold.soonest;
   return {
     ...part,
@@ -222,65 +215,4 @@ export function frostOfVessel(vessel: ExposedVessel, frost: InFrost): FrostPart 
     watts: film * full.wall * Math.max(0, HELD_AT - night.low),
     ...(vessel.material === undefined ? {} : { material: vessel.material }),
   };
-}
-
-/** A loose waterer: a ring of open water, open water throughout, or a bucket with pins. */
-export function frostOfWaterer(waterer: LooseWaterer, path: string, frost: InFrost): FrostPart {
-  const { kind, holds, id, count } = waterer;
-  const shared = { id, count, path };
-  switch (kind.works) {
-    case "nipples": {
-      const { cold, solid } = pinBands(frost);
-      const bucket = openWater({ ...shared, kind: "bucket" }, bucketOf(kind.vessel, holds), frost);
-      return { ...bucket, blocked: solid, cold, lasts: lastsOf(solid, frost.night) };
-    }
-    case "vacuum":
-    case "bell": {
-      const open = openWater({ ...shared, kind: "fount" }, drunkFrom(kind, holds), frost);
-      const above = kind.works === "bell" ? bucketOf(kind.vessel, holds) : jarOf(kind.jar, holds);
-      const whole = openWater({ ...shared, kind: "fount" }, above, frost);
-      return { ...whole, cold: open.cold, blocked: open.blocked, lasts: open.lasts, ice: open.ice };
-    }
-    case "pan":
-    case "trough":
-      return openWater({ ...shared, kind: "pan" }, drunkFrom(kind, holds), frost);
-  }
-}
-
-/** The water that beaks reach: the ring of a fount, or all of a pan. */
-export function drunkFrom(
-  kind: Exclude<WatererKind, { readonly works: "nipples" }>,
-  holds: number,
-): OpenWater {
-  switch (kind.works) {
-    case "vacuum":
-    case "bell": {
-      const surface = Math.PI * (kind.rim ** 2 - kind.jar ** 2);
-      return { full: surface * kind.pool, least: surface * kind.pool, surface, wall: surface };
-    }
-    case "pan": {
-      const surface = Math.PI * kind.rim ** 2;
-      return { ...filled(holds), surface, wall: surface + Math.PI * (kind.rim + kind.floor) * kind.depth };
-    }
-    case "trough": {
-      const surface = kind.length * kind.width;
-      return { ...filled(holds), surface, wall: surface + 2 * (kind.length + kind.width) * kind.depth };
-    }
-  }
-}
-
-const filled = (holds: number) => ({ full: holds, least: LEFT_AT_DUSK * holds });
-
-function bucketOf(id: string, holds: number) {
-  const shape = vesselById(id)?.shape;
-  if (shape === undefined) throw new TypeError(`frostOfWaterer: no vessel has the id ${JSON.stringify(id)}`);
-  const height = heightOfVessel(shape);
-  const surface = surfaceAtLevel(shape, height);
-  return { ...filled(holds), surface, wall: wettedAreaAtLevel(shape, height) + surface };
-}
-
-/** A jar as a plain cylinder: its wall and its top. */
-function jarOf(radius: number, holds: number) {
-  const surface = Math.PI * radius ** 2;
-  return { ...filled(holds), surface, wall: surface + 2 * Math.PI * radius * (holds / surface) };
 }

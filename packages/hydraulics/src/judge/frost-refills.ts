@@ -2,8 +2,9 @@ import { airAt, type DayAir } from "../birds/air.js";
 import type { LooseWaterer } from "../model/yard.js";
 import { filmOfWind, HEAT_OF_WATER, STILL_AIR_FILM } from "../physics/cooling.js";
 import { HEAT_OF_FREEZING, ICE_DENSITY, iceAfter } from "../physics/freezing.js";
-import { drunkFrom, type InFrost, STOPPING_ICE } from "./frost-bodies.js";
+import { type InFrost, STOPPING_ICE } from "./frost-bodies.js";
 import type { FrostRefills, FrostThaw } from "./frost-result.js";
+import { drunkFrom } from "./frost-waterers.js";
 
 const MINUTE = 60;
 const HOUR = 3600;

@@ -11,9 +11,10 @@ import type { Yard } from "../model/yard.js";
 import { FROST_HEAD_SPACE } from "../physics/freezing.js";
 import type { FrostMaterial } from "../tables/frost-materials.js";
 import { readClock } from "../units/day.js";
-import { frostOfDrinkers, frostOfRun, frostOfVessel, frostOfWaterer, type InFrost } from "./frost-bodies.js";
+import { frostOfDrinkers, frostOfRun, frostOfVessel, type InFrost } from "./frost-bodies.js";
 import { frostRefills, thawOf } from "./frost-refills.js";
 import type { FrostAnswer, FrostDrain, FrostPart, FrostRefills, HeadSpace } from "./frost-result.js";
+import { frostOfWaterer } from "./frost-waterers.js";
 
 /**
  * What a night of frost does to a plan: hours until each part is at 0 °C, stopped and solid, what to drain and what

@@ -27,7 +27,10 @@ import { waysToRuns } from "./ways-to-runs.js";
  * @param plan   from `readPlan` or `checkDocument`
  * @param asked  the day, where it is not the plan's; `day` for the ages of its birds, "2026-07-04"
  */
-export function heatOfPlan(plan: Plan, asked: HeatAsked & { readonly day?: string | undefined } = {}): HeatAnswer {
+export function heatOfPlan(
+  plan: Plan,
+  asked: HeatAsked & { readonly day?: string | undefined } = {},
+): HeatAnswer {
   const built = buildLine(plan);
   if (!built.ok) return built;
   const { line } = built;
