@@ -72,16 +72,25 @@ export function howMargin(request: HowRequest, drinker: number): HowGot {
 const isOfSeal = ({ because: { code } }: DrinkerVerdict): boolean =>
   code === "idleHeadTooHigh" || code === "idleHeadTooLow";
 
-function stepsOfMargin(request: HowRequest, drinker: number, { because, margin }: DrinkerVerdict): Step[] {
-  const { figures } = request;
+function stepsOfMargin(
+  request: HowRequest,
+  drinker: number,
+  { because, margin, friction, moments }: DrinkerVerdict,
+): Step[] {
+  const { figures, checked } = request;
   if (because.code === "idleHeadTooHigh") {
     const write = figures.alike(because.holdsUpTo, because.head);
     const held = term("head it holds", because.holdsUpTo, write(because.holdsUpTo));
-    const idle = term("head when full and idle", because.head, write(because.head), {
-      of: "drinkerStaticHead",
-      drinker,
-      moment: "fullIdle",
-    });
+    // Where two barrels are joined water runs between them with nobody drinking, and the laws may differ.
+    const { [friction]: taken, [checked.friction]: shown } = moments.fullIdle;
+    const from = { of: "drinkerStaticHead", drinker, moment: "fullIdle" } as const;
+    const isShown = taken.staticHead === shown.staticHead;
+    const idle = term(
+      "head when full and idle",
+      because.head,
+      write(because.head),
+      isShown ? from : undefined,
+    );
     return [stepOf("margin", difference(held, idle), write)];
   }
   if (because.code === "idleHeadTooLow") {
