@@ -65,6 +65,9 @@ test("when readings are typed one by one, they stand in the order of their dista
       { along: "1 m", fall: "-4 cm" },
       { along: "2 m", fall: "10 cm" },
     ]);
+  await unfold("How far each may be off");
+  await type("Reading 1 may be off by", "4 mm");
+  await expect.poll(() => host.plan.runs[2]!.survey?.map(({ doubt }) => doubt)).toEqual(["4 mm", undefined]);
   await userEvent.click(button("Delete reading 1"));
   await expect.poll(() => host.plan.runs[2]!.survey).toEqual([{ along: "2 m", fall: "10 cm" }]);
   await userEvent.click(button("Delete reading 1"));

@@ -116,6 +116,20 @@ test("when one height or level was measured better than the others, its own doub
   await expect.poll(() => barrel.plan.sources[0]!.doubt).toBe("4 mm");
 });
 
+test("when a joint was measured better than the others, its doubt is kept where its height is told", async () => {
+  const byItself = await shown(TEE);
+  await unfold("More");
+  await type("Its height may be off by", "3 mm");
+  await expect.poll(() => byItself.plan.points?.find(({ id }) => id === "tee")?.doubt).toBe("3 mm");
+  document.body.replaceChildren();
+  const { points: _, ...rest } = alderBank;
+  const [feed, ...others] = rest.runs;
+  const byRun = await shown(TEE, { ...rest, runs: [{ ...feed!, fall: "10 cm" }, ...others] });
+  await unfold("More");
+  await type("Its height may be off by", "2 mm");
+  await expect.poll(() => byRun.plan.runs[0]!.doubt).toBe("2 mm");
+});
+
 test("when something needed is emptied, the field says so and the plan keeps it", async () => {
   const host = await shown(FEED);
   await type("Length", "");

@@ -1,5 +1,6 @@
-import { DEFAULTS } from "@headfall/hydraulics";
+import { DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
+import { heightKeyOf } from "../store/measure-height.js";
 import { type Path, type PlanContext, runNames, setAt, sourceNames } from "./plan-context.js";
 
 /** How far the height of a run's end may be off, where it was measured better or worse than the others. */
@@ -11,6 +12,44 @@ export function endDoubtEntry({ plan }: PlanContext, run: number): Entry {
     typed: plan.runs[run]!.doubt,
     standIn: plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed,
     path: ["runs", run, "doubt"],
+  });
+}
+
+/** The same of one reading of a survey. */
+export function readingDoubtEntry({ plan }: PlanContext, run: number, reading: number): Entry {
+  const name = runNames(plan)[run]!;
+  const entry = entryOf({
+    title: `Reading ${reading + 1} may be off by`,
+    name: `Reading ${reading + 1} of ${name} may be off by`,
+    typed: plan.runs[run]!.survey![reading]!.doubt,
+    standIn: plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed,
+    path: ["runs", run, "survey", reading, "doubt"],
+  });
+  // Under the name of the survey, so that what is half typed goes when readings are moved.
+  return { ...entry, key: `${name} survey ${reading} doubt` };
+}
+
+/** The same of the height of a joint, wherever the plan tells that height: at the joint itself, or by a run that ends there. */
+export function jointDoubtEntry(context: PlanContext, joint: string): Entry | undefined {
+  const { plan } = context;
+  const [list, index] = heightKeyOf(plan, joint).path;
+  const entry = list === "runs" ? endDoubtEntry(context, index as number) : pointDoubtEntry(plan, joint);
+  return (
+    entry && { ...entry, title: "Its height may be off by", name: `The height of ${joint} may be off by` }
+  );
+}
+
+/** Undefined where the point says nothing that could be off. */
+function pointDoubtEntry(plan: Plan, joint: string): Entry | undefined {
+  const index = plan.points?.findIndex(({ id }) => id === joint) ?? -1;
+  const point = plan.points?.[index];
+  if (point === undefined || (point.ground === undefined && point.above === undefined)) return undefined;
+  return entryOf({
+    title: "Its height may be off by",
+    name: `The height of ${joint} may be off by`,
+    typed: point.doubt,
+    standIn: plan.doubts?.heights ?? DEFAULTS.heightDoubt.typed,
+    path: ["points", index, "doubt"],
   });
 }
 

@@ -5,6 +5,7 @@ import type { Entry } from "../fields/entry.js";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { pressForm } from "../fields/fresh-field.js";
 import { type HeightKey, heightKeyOf } from "../store/measure-height.js";
+import { jointDoubtEntry } from "./doubt-entries.js";
 import { buttonsView, type PanelAction, type PanelRequest } from "./panel-request.js";
 import { deleteAction, drawAction } from "./part-actions.js";
 import { layoutOf, runEnds, runNames, setAt } from "./plan-context.js";
@@ -17,6 +18,7 @@ export function jointPanel(request: PanelRequest, joint: string) {
   const { ground, above, bleed } = jointEntries(request, joint);
   const view = (entry: Entry) => fieldView(entry, typing);
   const decided = decidingEntry(request, joint);
+  const doubt = jointDoubtEntry(request, joint);
   const heights = html`<div class="pair">${view(ground)} ${view(above)}</div>`;
   const part = { kind: "joint", joint } as const;
   const meeting = runEnds(plan).flatMap(({ from, to }, run) => (from === joint || to === joint ? [run] : []));
@@ -38,6 +40,7 @@ export function jointPanel(request: PanelRequest, joint: string) {
       <summary>More</summary>
       <div>
         ${view({ form: "typed", ...nameEntry(part, joint, "the joint") })}
+        ${doubt === undefined ? nothing : view(doubt)}
         ${decided === undefined ? nothing : html`<p class="note quiet">A height typed here takes the place of that fall.</p>${heights}`}
         ${mergeView(request, joint)}
       </div>

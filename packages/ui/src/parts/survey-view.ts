@@ -2,10 +2,12 @@ import type { PlanRun } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Entry } from "../fields/entry.js";
-import { cellView, idOf, problemView } from "../fields/entry-view.js";
+import { cellView, fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { type FreshField, freshView, pressForm, readFresh } from "../fields/fresh-field.js";
 import { readPairs } from "../fields/read-pairs.js";
 import { metresOf } from "../kernels/typed-metres.js";
+import { endReading } from "../store/plan-heights.js";
+import { readingDoubtEntry } from "./doubt-entries.js";
 import type { PanelRequest } from "./panel-request.js";
 import { type PlanContext, runNames, setAt } from "./plan-context.js";
 import { fallReferenceWords } from "./run-entries.js";
@@ -62,7 +64,8 @@ export function surveyView(request: PanelRequest, run: number) {
         As read off a hose level or a string: how far along the pipe from the start of the run, and how much lower the
         pipe is there than ${fallReferenceWords(plan, run)}. A minus where it is higher.
       </p>
-      ${survey.length === 0 ? nothing : readingsTable(request, run, survey)} ${newReading(request, run)}
+      ${survey.length === 0 ? nothing : [readingsTable(request, run, survey), doubtsView(request, run, survey)]}
+      ${newReading(request, run)}
       ${pasteView(request, run)} ${problemView(typing, `${name} survey`)}
     </div>
   </details>`;
@@ -85,6 +88,17 @@ function readingsTable(request: PanelRequest, run: number, survey: readonly Read
       })}
     </tbody>
   </table>`;
+}
+
+/** How far each may be off, where it was read better or worse than the others; that of the last one, if it is of the end, is told with the run. */
+function doubtsView(request: PanelRequest, run: number, survey: readonly Reading[]) {
+  const end = endReading(request.plan.runs[run]!);
+  const between = survey.flatMap((_, reading) => (reading === end ? [] : [reading]));
+  if (between.length === 0) return nothing;
+  return html`<details ?open=${between.some((reading) => survey[reading]!.doubt !== undefined)}>
+    <summary>How far each may be off</summary>
+    <div>${between.map((reading) => fieldView(readingDoubtEntry(request, run, reading), request.typing))}</div>
+  </details>`;
 }
 
 /** Takes one reading out; a survey with none left is left out whole. */
