@@ -1,11 +1,16 @@
 /** Runs `headfall` in this thread as often as asked, and keeps what it has loaded; see run-headfall.ts. */
+import { Readable } from "node:stream";
 import { parentPort } from "node:worker_threads";
 
 const { runHeadfall } = await import(
   new URL("../../packages/hydraulics/dist/command/run-headfall.js", import.meta.url).href
 );
 
-parentPort.on("message", async ({ words, answers, done }) => {
+parentPort.on("message", async ({ words, input, answers, done }) => {
+  Object.defineProperty(process, "stdin", {
+    configurable: true,
+    value: Readable.from(input === "" ? [] : [Buffer.from(input)]),
+  });
   const written = { stdout: "", stderr: "" };
   for (const stream of ["stdout", "stderr"]) {
     process[stream].write = (text) => {

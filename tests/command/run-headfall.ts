@@ -16,13 +16,12 @@ export function buildCommand(): void {
 
 /**
  * Runs `headfall` from the top of the checkout, without colour: in a thread that goes on to the next one, for half of a
- * process's time goes into beginning; or with something to read, as a process of its own.
+ * process's time goes into beginning.
  */
-export function headfall(words: readonly string[], input?: string): Told {
-  if (input !== undefined) return headfallAsProcess(words, input);
+export function headfall(words: readonly string[], input = ""): Told {
   const done = new Int32Array(new SharedArrayBuffer(4));
   const { port1, port2 } = new MessageChannel();
-  threadOfHeadfall().postMessage({ words, answers: port2, done }, [port2]);
+  threadOfHeadfall().postMessage({ words, input, answers: port2, done }, [port2]);
   if (Atomics.wait(done, 0, 0, 120_000) === "timed-out") throw new Error(`headfall ${words.join(" ")} hangs`);
   return receiveMessageOnPort(port1)?.message as Told;
 }

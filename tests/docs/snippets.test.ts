@@ -53,12 +53,21 @@ function runLines(text: string) {
     .map((line) => line.replace(/\s+#.*/, "").trim())
     .filter((line) => line !== "" && !line.startsWith("#"));
   if (!lines.every((line) => /^npx headfall [\w\s./:,%=-]+$/.test(line))) return runInShell(text);
-  const told = lines.map((line) => headfall(line.split(/\s+/).slice(2)));
+  const told = lines.map(tell);
   return {
     status: told.at(-1)?.status,
     stdout: told.map(({ stdout }) => stdout).join(""),
     stderr: told.map(({ stderr }) => stderr).join(""),
   };
+}
+
+/** Some commands stand in several documents; each is run once. */
+const toldBefore = new Map<string, ReturnType<typeof headfall>>();
+
+function tell(line: string): ReturnType<typeof headfall> {
+  const told = toldBefore.get(line) ?? headfall(line.split(/\s+/).slice(2));
+  toldBefore.set(line, told);
+  return told;
 }
 
 function runInShell(text: string) {
