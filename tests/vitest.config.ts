@@ -69,7 +69,14 @@ export default defineConfig({
           name: "page",
           environment: "node",
           include: ["tests/ui/page/**/*.test.ts"],
-          globalSetup: [here("browser/require-browser.ts"), here("ui/page/built-page.ts")],
+          globalSetup: [
+            here("browser/require-browser.ts"),
+            here("ui/page/built-page.ts"),
+            here("ui/page/shared-browser.ts"),
+          ],
+          setupFiles: [here("ui/page/leave-browser.ts")],
+          // Each visit is a context of its own, whatever file it is made from.
+          isolate: false,
           testTimeout: 60_000,
           hookTimeout: 60_000,
           // On a machine that has other work, the page takes its time too. What passes only at the second try is named.

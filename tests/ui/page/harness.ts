@@ -1,6 +1,12 @@
-import { type Browser, type BrowserContextOptions, chromium, type Page, type Request } from "playwright";
-import { afterAll, inject } from "vitest";
-import { BROWSER_SWITCHES, findBrowser, NO_BROWSER } from "../../browser/find-browser.mjs";
+import {
+  type Browser,
+  type BrowserContextOptions,
+  chromium,
+  type Download,
+  type Page,
+  type Request,
+} from "playwright";
+import { inject } from "vitest";
 
 /** A page under test, and what went wrong in it so far. */
 export interface VisitedPage {
@@ -9,24 +15,27 @@ export interface VisitedPage {
   readonly faults: string[];
 }
 
-let running: Promise<Browser> | undefined;
+let reached: Promise<Browser> | undefined;
 
-/** The browser of this file's tests: started when the first one asks, ended after the last. */
+/** The browser that all tests of the page share: reached when the first test of a file asks, left after the last. */
 export function browserOfTests(): Promise<Browser> {
-  running ??= startBrowser();
-  return running;
+  reached ??= chromium.connect(inject("browserAddress"));
+  return reached;
 }
 
-async function startBrowser(): Promise<Browser> {
-  const executablePath = await findBrowser();
-  if (executablePath === undefined) throw new Error(NO_BROWSER);
-  return chromium.launch({ executablePath, args: BROWSER_SWITCHES });
-}
-
-afterAll(async () => {
-  const browser = await running?.catch(() => undefined);
+/** Closes whatever this file's tests have open in it; the browser goes on for others. */
+export async function leaveBrowser(): Promise<void> {
+  const browser = await reached?.catch(() => undefined);
+  reached = undefined;
   await browser?.close();
-});
+}
+
+/** The text of a file that the page hands out. */
+export async function textOf(download: Download): Promise<string> {
+  const pieces: Buffer[] = [];
+  for await (const piece of await download.createReadStream()) pieces.push(piece as Buffer);
+  return Buffer.concat(pieces).toString("utf8");
+}
 
 /**
  * Opens the built page as on a first visit, with nothing kept from other visits, lets `visit` use it,

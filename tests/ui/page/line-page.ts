@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import type { Page } from "playwright";
+import { textOf } from "./harness.js";
 
 /** The page with a line on it, by what a keeper does and sees. */
 export class LinePage {
@@ -97,7 +98,7 @@ export class LinePage {
       this.page.waitForEvent("download"),
       tools.getByRole("button", { name: "Save the plan" }).click(),
     ]);
-    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+    return { name: download.suggestedFilename(), text: await textOf(download) };
   }
 
   /** Colours of all four verdicts as this page shows them, against the sheet and against the paper. */

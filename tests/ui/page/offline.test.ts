@@ -3,9 +3,8 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import type { BrowserContext } from "playwright";
 import { afterAll, afterEach, beforeAll, beforeEach, expect, inject, test } from "vitest";
-import { buildStandalone } from "../../../.ci/build.mjs";
-import { buildAnother } from "./build-another.js";
 import { browserOfTests } from "./harness.js";
+import { writeLaterPage } from "./later-page.js";
 import { PlansPage } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
 
@@ -16,10 +15,10 @@ let context: BrowserContext;
 let server: SwitchableServer;
 let thrown: string[];
 
-beforeAll(async () => {
+beforeAll(() => {
   if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
   second = mkdtempSync(join(cache, "page-second-"));
-  await buildAnother(second);
+  writeLaterPage(inject("pageFolder"), second);
 });
 
 afterAll(() => rmSync(second, { recursive: true, force: true }));
@@ -146,18 +145,6 @@ test("a part that cannot be fetched is told kindly, and comes once the network i
   await plans.reload();
   await plans.openList();
   expect(await plans.listed()).toEqual([HEN_HOUSE]);
-});
-
-test("the one file for pages of one's own has nothing to do with storage or with working offline", async () => {
-  const folder = mkdtempSync(join(cache, "one-file-"));
-  try {
-    await buildStandalone(folder);
-    const text = readFileSync(join(folder, "headfall.js"), "utf8");
-    expect(text).toContain("headfall-line");
-    expect(text).not.toMatch(/serviceWorker|indexedDB|localStorage|BroadcastChannel/);
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
 });
 
 test("the page can be installed: a manifest with a name, icons that exist, and one that may be cut to any shape", async () => {

@@ -3,10 +3,10 @@ import { createServer } from "node:http";
 import type { AddressInfo } from "node:net";
 import { extname, join } from "node:path";
 import { fileURLToPath } from "node:url";
-import { chromium, type Page } from "playwright";
-import { expect, test } from "vitest";
+import type { Page } from "playwright";
+import { afterAll, beforeAll, expect, test } from "vitest";
 import { buildStandalone } from "../../../.ci/build.mjs";
-import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
+import { browserOfTests } from "./harness.js";
 
 const top = fileURLToPath(new URL("../../../", import.meta.url));
 const TYPES: Readonly<Record<string, string>> = {
@@ -30,20 +30,25 @@ async function serveFolder(folder: string): Promise<{ address: string; close: ()
   return { address: `http://127.0.0.1:${port}/`, close: () => server.close() };
 }
 
-/** Builds the one file beside an example page, opens the page, and lets `visit` use it. */
+const folder = mkdtempSync(join(top, "node_modules", ".cache", "own-page-"));
+let server: Awaited<ReturnType<typeof serveFolder>>;
+
+beforeAll(async () => {
+  await buildStandalone(folder);
+  server = await serveFolder(folder);
+});
+
+afterAll(() => {
+  server?.close();
+  rmSync(folder, { recursive: true, force: true });
+});
+
+/** Opens an example page beside the one file, and lets `visit` use it. */
 async function visitExample(name: string, visit: (page: Page) => Promise<void>): Promise<void> {
-  const cache = join(top, "node_modules", ".cache");
-  const folder = mkdtempSync(join(cache, "own-page-"));
-  const server = await serveFolder(folder);
-  const executablePath = await findBrowser();
-  const browser = await chromium.launch({
-    ...(executablePath && { executablePath }),
-    args: BROWSER_SWITCHES,
-  });
+  copyFileSync(join(top, "docs", "examples", name), join(folder, name));
+  const context = await (await browserOfTests()).newContext();
   try {
-    await buildStandalone(folder);
-    copyFileSync(join(top, "docs", "examples", name), join(folder, name));
-    const page = await browser.newPage();
+    const page = await context.newPage();
     const faults: string[] = [];
     page.on("pageerror", (error) => faults.push(error.message));
     page.on("request", (request) => {
@@ -54,9 +59,7 @@ async function visitExample(name: string, visit: (page: Page) => Promise<void>):
     await visit(page);
     expect(faults).toEqual([]);
   } finally {
-    await browser.close();
-    server.close();
-    rmSync(folder, { recursive: true, force: true });
+    await context.close();
   }
 }
 
@@ -126,4 +129,10 @@ test("a page of one's own can show the birds and how long their water lasts, wit
     await birds.locator(".answer [data-how]").first().click();
     await birds.getByRole("dialog").getByText("A day's water of all birds, to size on").waitFor();
   });
+});
+
+test("the one file for pages of one's own has nothing to do with storage or with working offline", () => {
+  const text = readFileSync(join(folder, "headfall.js"), "utf8");
+  expect(text).toContain("headfall-line");
+  expect(text).not.toMatch(/serviceWorker|indexedDB|localStorage|BroadcastChannel/);
 });

@@ -1,6 +1,5 @@
-import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Locator, Page } from "playwright";
-import { visitPage } from "./harness.js";
+import { textOf, visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 
 const DESKTOP = { width: 1280, height: 900 };
@@ -161,7 +160,7 @@ export class PlansPage {
   /** Does what hands out a file, and gives back its name and text. */
   async fileFrom(act: () => Promise<void>): Promise<{ name: string; text: string }> {
     const [download] = await Promise.all([this.page.waitForEvent("download"), act()]);
-    return { name: download.suggestedFilename(), text: readFileSync(await download.path(), "utf8") };
+    return { name: download.suggestedFilename(), text: await textOf(download) };
   }
 
   /** The notice that holds these words. */

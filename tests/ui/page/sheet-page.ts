@@ -28,9 +28,13 @@ window.showSave = async (text) => {
   await save.updateComplete;
 };`;
 
+/** Made once for all visits. */
+let script: Promise<string> | undefined;
+
 /** Opens that page under the policy of the built one, and closes the browser afterwards. */
 export async function visitSheet(visit: (page: Page) => Promise<void>): Promise<void> {
-  const script = await bundled();
+  script ??= bundled();
+  const body = await script;
   const context = await (await browserOfTests()).newContext();
   try {
     const page = await context.newPage();
@@ -41,7 +45,7 @@ export async function visitSheet(visit: (page: Page) => Promise<void>): Promise<
     });
     await page.route("**/*", (route) => {
       const path = new URL(route.request().url()).pathname;
-      if (path === "/sheet.js") return route.fulfill({ contentType: "text/javascript", body: script });
+      if (path === "/sheet.js") return route.fulfill({ contentType: "text/javascript", body });
       if (path !== "/") return route.fulfill({ status: 204, body: "" });
       return route.fulfill({
         contentType: "text/html",
