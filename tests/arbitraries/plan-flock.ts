@@ -1,7 +1,9 @@
 import type { Plan } from "@headfall/hydraulics";
 import { REGIONS } from "../../packages/hydraulics/src/document/regions.js";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
+import { allDrinkers } from "../../packages/hydraulics/src/tables/drinkers.js";
 import { allRoofs } from "../../packages/hydraulics/src/tables/roofs.js";
+import { allWaterers } from "../../packages/hydraulics/src/tables/waterers.js";
 import { withRandomExposure } from "./plan-exposure.js";
 import { withRandomPens } from "./plan-pens.js";
 import type { PlanData } from "./plans.js";
@@ -21,6 +23,7 @@ export function withRandomFlock(plan: PlanData, seed: number): PlanData {
     ...(choose.chance(0.6) ? { weather: weather(choose) } : {}),
     ...(choose.chance(0.4) ? { region: choose.oneOf(REGIONS) } : {}),
     ...(choose.chance(0.3) ? { carry: carry(choose) } : {}),
+    ...(choose.chance(0.25) ? { kit: kit(choose) } : {}),
     sources: (plan["sources"] as PlanData[]).map((source) => ({ ...source, ...filling(choose, source) })),
     runs: (plan["runs"] as PlanData[]).map((run) => ({
       ...run,
@@ -29,6 +32,32 @@ export function withRandomFlock(plan: PlanData, seed: number): PlanData {
   };
   return withRandomExposure(withFlock, seed);
 }
+
+/** Waterers and drinkers on hand, some of them kept back. */
+const kit = (choose: Chooser): PlanData[] =>
+  Array.from({ length: choose.whole(1, 4) }, () => {
+    const count = choose.whole(0, 6);
+    return {
+      kind: choose.oneOf([...allWaterers, ...allDrinkers]).id,
+      count,
+      ...(choose.chance(0.3) ? { spare: choose.whole(0, count) } : {}),
+      ...(choose.chance(0.2) ? { price: choose.whole(0, 90) } : {}),
+    };
+  });
+
+const MONTHS = ["january", "april", "july", "august", "november"];
+
+/** The air of some months. */
+const months = (choose: Chooser): PlanData[] =>
+  MONTHS.slice(choose.whole(0, 4)).map((month) => {
+    const high = choose.uniform(-5, 35);
+    return {
+      month,
+      high: choose.temperature(high),
+      ...(choose.chance(0.5) ? { low: choose.temperature(high - choose.uniform(0.5, 15)) } : {}),
+      ...(choose.chance(0.3) ? { hot: choose.temperature(high + choose.uniform(0.5, 15)) } : {}),
+    };
+  });
 
 function weather(choose: Chooser): PlanData {
   const high = choose.uniform(-10, 42);
@@ -39,6 +68,7 @@ function weather(choose: Chooser): PlanData {
     ...(choose.chance(0.5) ? { low: choose.temperature(high - choose.uniform(0.5, 20)) } : {}),
     ...(choose.chance(0.4) ? { light: choose.time(choose.uniform(4.01, 23.99) * 3600) } : {}),
     ...(choose.chance(0.4) ? { dawn: clock() } : {}),
+    ...(choose.chance(0.2) ? { months: months(choose) } : {}),
     ...(choose.chance(0.4)
       ? {
           hotSpell: {

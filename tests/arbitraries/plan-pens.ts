@@ -1,4 +1,4 @@
-import { batchesOf, type Plan, type PlanPen } from "@headfall/hydraulics";
+import { batchesOf, type Plan, type PlanBirds, type PlanPen } from "@headfall/hydraulics";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allBirds } from "../../packages/hydraulics/src/tables/birds.js";
 import { dayNumber, writeDay } from "../../packages/hydraulics/src/units/day.js";
@@ -33,13 +33,19 @@ export function withRandomPens(plan: Plan, seed: number): Plan {
     const { drinkers, ...open } = pens.at(-1)!;
     pens[pens.length - 1] = open;
   }
-  return pens.length === 0 ? plan : { ...plan, ...dayFor(pens, choose), pens };
+  if (pens.length === 0) return plan;
+  const staying = withStays(pens, choose);
+  return { ...plan, ...dayFor(staying, choose), pens: staying };
 }
 
-/** Where birds hatched on a known day their age needs a day; any plan may name one. */
+/** Where birds hatch, come, move or leave on a known day, a day is needed; any plan may name one. */
 function dayFor(pens: readonly PlanPen[], choose: Chooser): { day?: string } {
-  const hatched = pens.some((pen) => batchesOf(pen).some((batch) => batch.hatched !== undefined));
-  return hatched || choose.chance(0.3) ? { day: writeDay(DAY_OF_PENS) } : {};
+  const dated = pens.some((pen) =>
+    batchesOf(pen).some(
+      ({ hatched, arrives, leaves, moves }) => (hatched ?? arrives ?? leaves ?? moves) !== undefined,
+    ),
+  );
+  return dated || choose.chance(0.3) ? { day: writeDay(DAY_OF_PENS) } : {};
 }
 
 function birds(choose: Chooser): PlanPen["birds"] {
@@ -50,6 +56,27 @@ function birds(choose: Chooser): PlanPen["birds"] {
     ...(choose.chance(0.3) ? { lay: choose.share(choose.uniform(0, 1)) } : {}),
   });
   return choose.chance(0.6) ? batch() : Array.from({ length: choose.whole(1, 3) }, batch);
+}
+
+/**
+ * Now and then birds come, move to another pen, or leave on a date; around the day on which plans are asked about.
+ */
+function withStays(pens: readonly PlanPen[], choose: Chooser): PlanPen[] {
+  const names = pens.map(({ id }, p) => id ?? `pen ${p + 1}`);
+  const day = (from: number, to: number) => writeDay(DAY_OF_PENS + choose.whole(from, to));
+  return pens.map((pen, p) => {
+    const others = names.filter((_, other) => other !== p);
+    const stays = (birds: PlanBirds): PlanBirds => ({
+      ...birds,
+      ...(choose.chance(0.15) ? { arrives: day(21, 60) } : {}),
+      ...(others.length > 0 && choose.chance(0.15)
+        ? { moves: [{ on: day(61, 120), to: choose.oneOf(others) }] }
+        : {}),
+      ...(choose.chance(0.15) ? { leaves: day(121, 300) } : {}),
+    });
+    const { birds } = pen;
+    return { ...pen, birds: Array.isArray(birds) ? birds.map(stays) : stays(birds) };
+  });
 }
 
 /** An age, or the day they hatched: now and then one that is still to come. */

@@ -136,6 +136,13 @@ describe.each(Object.entries(QUESTIONS))("%s", (_, ask) => {
   );
 });
 
+/** A pen whose birds move nowhere: the pen they would go to may be gone. */
+function staying(pen: PlanData): PlanData {
+  const { birds } = pen;
+  const stay = ({ moves: _, ...batch }: PlanData): PlanData => batch;
+  return { ...pen, birds: Array.isArray(birds) ? birds.map(stay) : stay(birds as PlanData) };
+}
+
 test(
   "a plan without one of its pens is a plan still, and takes no drinkers from the others",
   () => {
@@ -152,7 +159,7 @@ test(
           );
         };
         const before = penNames(data).filter((_, p) => p !== gone);
-        const after = penNames({ ...data, pens: pens.filter((_, p) => p !== gone) });
+        const after = penNames({ ...data, pens: pens.filter((_, p) => p !== gone).map(staying) });
         expect(after).toHaveLength(before.length);
         after.forEach((has, p) => {
           expect(has).toBeGreaterThanOrEqual(before[p]!);
@@ -166,7 +173,11 @@ test(
 
 test("shrinkPlan keeps of a plan with a pen only what its fault needs", () => {
   const data = Array.from({ length: 50 }, (_, seed) => randomPlan(seed)).find(
-    (plan) => Array.isArray(plan["pens"]) && plan["weather"] !== undefined,
+    // With loose waterers a plan may do without sources, and keeps them instead.
+    (plan) =>
+      Array.isArray(plan["pens"]) &&
+      plan["weather"] !== undefined &&
+      !JSON.stringify(plan["pens"]).includes("waterers"),
   )!;
   const hasPenOfMany = (plan: PlanData) => {
     const reading = checkDocument(plan);

@@ -40,7 +40,52 @@ const FROST = "Here a temperature is from -40 to 0 degC. Check the unit and the 
 const frost = (more: Record<string, unknown>) => weather({ frost: { low: "-8 degC", ...more } });
 const run = (more: Record<string, unknown>) => planWith({ runs: [{ length: "3 m", ...more }] });
 
+const kit = (...list: unknown[]) => planWith({ kit: list });
+const months = (...list: unknown[]) => weather({ months: list });
+
 const CASES: readonly (readonly [words: string, document: unknown, sentences: readonly string[]])[] = [
+  [
+    "birds that arrive before they hatch, and leave before they arrive",
+    birds({ hatched: "2026-05-02", arrives: "2026-05-01", leaves: "2026-04-01" }),
+    [
+      'pens[0].birds.arrives: found "2026-05-01". Birds arrive on the day they hatch or later. Put the days in order.',
+      'pens[0].birds.leaves: found "2026-04-01". Birds leave later than they arrive and move. Put the days in order.',
+    ],
+  ],
+  [
+    "birds that move to no pen, to their own, and on no day",
+    birds({
+      moves: [
+        { on: "2026-05-01", to: "meadow" },
+        { on: "May", to: "pen 1" },
+      ],
+    }),
+    [
+      'pens[0].birds.moves[0].to: found "meadow". A pen of this plan. Known here: "pen 1".',
+      `pens[0].birds.moves[1].on: found "May". ${DATE}`,
+    ],
+  ],
+  [
+    "a kit of what no table has, of fewer than are kept back, and of none",
+    kit({ kind: "fount-2gal", count: 1 }, { kind: "fount-1gal", count: 1, spare: 2 }, { kind: "fount-1gal" }),
+    [
+      'kit[0].kind: found "fount-2gal". No waterer of that name is in the tables. Did you mean "fount-1gal" or "fount-bottom-5gal" or "fount-top-3gal"?',
+      "kit[1].spare: found 2. No more can be kept back than there are. Correct one of the two.",
+      "kit[2].count: found nothing. Here stands a number. Add it.",
+    ],
+  ],
+  [
+    "a month given twice, hotter by night than by day, with hottest days that are cooler",
+    months(
+      { month: "may", high: "18 degC", low: "20 degC", hot: "15 degC" },
+      { month: "may", high: "18 degC" },
+    ),
+    [
+      `weather.months[0].low: found "20 degC". ${NIGHT}`,
+      'weather.months[0].hot: found "15 degC". The hottest days are not cooler than usual ones. Correct one of them.',
+      'weather.months[1].month: found "may". Each month is given once. Take one of them out.',
+    ],
+  ],
   ["a frost that does not freeze", frost({ low: "3 degC" }), [`weather.frost.low: found "3 degC". ${FROST}`]],
   [
     "a frost whose day is colder than its night",
