@@ -7,6 +7,7 @@ import { allFittings } from "../../packages/hydraulics/src/tables/fittings.js";
 import { allPipes } from "../../packages/hydraulics/src/tables/pipes.js";
 import { withRandomFlock } from "./plan-flock.js";
 import { randomSource } from "./plan-sources.js";
+import { withRandomWaterers } from "./plan-waterers.js";
 import { type Chooser, chooserOf } from "./typed.js";
 
 /** A plan as data, before anything has read it. */
@@ -19,7 +20,8 @@ export type PlanData = Record<string, unknown>;
 export function randomPlan(seed: number): PlanData {
   // Birds and doubts are drawn from numbers of their own, so that they change nothing in the line.
   const doubted = withRandomDoubts(lineWithoutBirds(seed), (seed * 17 + 3) % 0x7fffffff);
-  return withRandomFlock(doubted, (seed * 31 + 7) % 0x7fffffff);
+  const flocked = withRandomFlock(doubted, (seed * 31 + 7) % 0x7fffffff);
+  return seed % 4 === 0 ? withRandomWaterers(flocked, seed) : flocked;
 }
 
 /** Some heights and levels measured better or worse than the others. */

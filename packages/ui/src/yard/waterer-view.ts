@@ -28,7 +28,7 @@ export function watererView(room: YardRoom, pen: number, at: number, report: Wat
       ${report === undefined ? nothing : toldView(room, pen, report)}
       <details class="fields" ?open=${isWide}><summary>Change it</summary>
         ${watererEntries(plan, pen, at).map((entry) => fieldView(entry, typing))}
-        <button type="button" @click=${() => typing.want(drop, dropWaterer(plan, pen, at))} aria-label="Take out ${name}">Take it out</button>
+        <button type="button" @click=${() => typing.want(drop, dropWaterer(plan, pen, at))} aria-label="Take out ${name}">Take out</button>
       </details>
     </div>
   </article>`;
