@@ -18,8 +18,8 @@ export const BIRD_FINDING_CASES: Cases = {
   ],
   notYetCome: [
     { code: "notYetCome", pen: "hens", kind: "laying hens", days: 16 },
-    "hens: the laying hens hatch in 2 weeks; until then they count for nothing.",
-    "hens: the laying hens hatch in 2 weeks; until then they count for nothing.",
+    "hens: the laying hens come in 2 weeks; until then they count for nothing.",
+    "hens: the laying hens come in 2 weeks; until then they count for nothing.",
   ],
   tooFewDrinkers: [
     {

@@ -26,7 +26,7 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "noDrinkers":
       return `${finding.pen}: its ${finding.birds} birds reach no drinker of this line.`;
     case "notYetCome":
-      return `${finding.pen}: the ${finding.kind} hatch in ${writeAge(finding.days)}; until then they count for nothing.`;
+      return `${finding.pen}: the ${finding.kind} come in ${writeAge(finding.days)}; until then they count for nothing.`;
     case "tooFewDrinkers":
       return `${finding.pen}: ${counted(finding.drinkers, finding.device)} for ${finding.birds} birds; ${finding.needed} are ${finding.binding ? "required by law" : "advised"} (${writeAllowance(finding, system)}).`;
     case "oneInReach":
