@@ -11,8 +11,11 @@ import type { Selected } from "../kernels/selected.js";
 export function pathFor(line: Line, part: Selected | undefined, lookedAt: number): ProfilePath | undefined {
   const usual = lookedAt < 0 ? undefined : pathToDrinker(line, lookedAt);
   const chosen = chosenPoint(line, part);
-  if (chosen === undefined || usual?.points.includes(chosen))
-    return usual ?? pathTo(line, line.sources[0]!.point);
+  if (chosen === undefined || usual?.points.includes(chosen)) {
+    // A yard of loose waterers alone has no source.
+    const [first] = line.sources;
+    return usual ?? (first === undefined ? undefined : pathTo(line, first.point));
+  }
   return pathBeyond(line, chosen) ?? pathTo(line, chosen) ?? usual;
 }
 
