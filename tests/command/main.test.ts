@@ -21,11 +21,11 @@ test("headfall --version writes the version of the package", () => {
 test.each([
   [
     ["chekc", HEN_HOUSE],
-    'headfall: there is no command "chekc". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, compare, sizes, trouble, cure, heat, frost, weeks, yard, year, help.\n',
+    'headfall: there is no command "chekc". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, sizes, trouble, cure, heat, frost, weeks, yard, year, compare, batch, help.\n',
   ],
   [
     ["constructor"],
-    'headfall: there is no command "constructor". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, compare, sizes, trouble, cure, heat, frost, weeks, yard, year, help.\n',
+    'headfall: there is no command "constructor". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, sizes, trouble, cure, heat, frost, weeks, yard, year, compare, batch, help.\n',
   ],
   [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help\n"],
   [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help\n'],

@@ -4,8 +4,7 @@ import type { Paint } from "../report/check-text.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { type Arguments, readArguments } from "./arguments.js";
 import { readAskedDay } from "./asked-day.js";
-import { refuse } from "./check.js";
-import { openPlan, showProblems, UNREADABLE } from "./open-plan.js";
+import { openPlan, refuse, showProblems, UNREADABLE } from "./open-plan.js";
 import { paintFor } from "./paint.js";
 
 /** What a sub-command is asked about a plan. */
@@ -17,6 +16,8 @@ export interface Asked {
   readonly paint: Paint;
   readonly own: Arguments["own"];
   readonly flags: Arguments["flags"];
+  /** Whether the document is wanted, not the text. */
+  readonly json: boolean;
 }
 
 /** What it answers: as text and as a document, each made only when it is wanted. */
@@ -25,29 +26,55 @@ export type Answer =
   | { readonly problems: readonly Problem[] }
   | { readonly fault: string };
 
-/** Reads arguments, day and plan, has the question answered, and writes the answer; gives the exit status back. */
-export async function answerPlan(
+/** A sub-command that answers of one plan: its own options and flags, and how it answers. */
+export interface Question {
+  readonly options?: readonly string[];
+  readonly flags?: readonly string[];
+  /** Asked about a line: a plan of loose waterers alone has none. */
+  readonly ofLine?: boolean;
+  readonly answer: (asked: Asked) => Answer | Promise<Answer>;
+}
+
+/** The arguments of a question, once read, and the day it is asked on. */
+export interface Given extends Arguments {
+  readonly day: string;
+}
+
+/** Reads the arguments of a question, with `more` options that are not its own; or says what is wrong with them. */
+export function readQuestion(
   args: readonly string[],
-  ownOptions: readonly string[],
-  answer: (asked: Asked) => Answer | Promise<Answer>,
-  ownFlags: readonly string[] = [],
-): Promise<number> {
-  const given = readArguments(args, [...ownOptions, "day"], ownFlags);
-  if ("fault" in given) return refuse(given.fault);
+  { options = [], flags = [] }: Question,
+  more: readonly string[] = [],
+): Given | { readonly fault: string } {
+  const given = readArguments(args, [...options, ...more, "day"], flags);
+  if ("fault" in given) return given;
   const day = readAskedDay(given.own["day"]);
-  if (typeof day !== "string") return refuse(day.fault);
-  const plan = await openPlan(given.plan);
-  if (plan === undefined) return UNREADABLE;
-  const { system, own, flags, colour } = given;
-  const answered = await answer({
+  return typeof day === "string" ? { ...given, day } : day;
+}
+
+/** The question's answer about one plan. */
+export async function answerOf(question: Question, plan: Plan, given: Given): Promise<Answer> {
+  if (question.ofLine === true && plan.sources.length === 0) return { problems: [NO_LINE] };
+  const { system, own, flags, colour, json, day } = given;
+  return question.answer({
     plan,
     name: plan.name ?? "",
     day,
     system,
     own,
     flags,
+    json,
     paint: paintFor(colour),
   });
+}
+
+/** Reads arguments and plan, has the question answered, and writes the answer; gives the exit status back. */
+export async function answerPlan(args: readonly string[], question: Question): Promise<number> {
+  const given = readQuestion(args, question);
+  if ("fault" in given) return refuse(given.fault);
+  const plan = await openPlan(given.plan);
+  if (plan === undefined) return UNREADABLE;
+  const answered = await answerOf(question, plan, given);
   if ("fault" in answered) return refuse(answered.fault);
   if ("problems" in answered) {
     showProblems(given.plan, answered.problems);
@@ -55,18 +82,6 @@ export async function answerPlan(
   }
   process.stdout.write(given.json ? `${JSON.stringify(answered.document(), null, 2)}\n` : answered.text());
   return answered.status;
-}
-
-/** The same for what is asked about a line: a plan of loose waterers alone has none. */
-export function answerLine(
-  args: readonly string[],
-  ownOptions: readonly string[],
-  answer: (asked: Asked) => Answer | Promise<Answer>,
-  ownFlags: readonly string[] = [],
-): Promise<number> {
-  const ofLine = (asked: Asked) =>
-    asked.plan.sources.length === 0 ? { problems: [NO_LINE] } : answer(asked);
-  return answerPlan(args, ownOptions, ofLine, ownFlags);
 }
 
 const NO_LINE: Problem = {

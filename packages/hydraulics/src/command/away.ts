@@ -1,12 +1,14 @@
 import { goingAway } from "../judge/going-away.js";
 import { writeAwayText } from "../report/away-text.js";
 import { writeAwayDocument } from "../report/time-documents.js";
-import { answerLine } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 /** `headfall away PLAN --days 5`: exit status 1 when it does not last. */
-export function runAway(args: readonly string[]): Promise<number> {
-  return answerLine(args, ["days"], ({ plan, name, day, system, paint, own }) => {
+export const AWAY: Question = {
+  options: ["days"],
+  ofLine: true,
+  answer: ({ plan, name, day, system, paint, own }) => {
     const days = readCount("days", own["days"], 5, 60);
     if (typeof days !== "number") return days;
     if (days === 0) return { fault: "--days is a whole number from 1 to 60." };
@@ -18,5 +20,5 @@ export function runAway(args: readonly string[]): Promise<number> {
       document: () => writeAwayDocument(name, away, system),
       status: away.lasts === undefined ? 0 : 1,
     };
-  });
-}
+  },
+};

@@ -1,12 +1,13 @@
 import { birdsForPlan } from "../judge/birds-for-plan.js";
 import { writeBirdsDocument } from "../report/birds-document.js";
 import { writeBirdsText } from "../report/birds-text.js";
-import { answerPlan } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 /** `headfall birds PLAN`: exit status 1 when some pen has fewer drinkers than its birds need. */
-export function runBirds(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["weeks"], ({ plan, name, day, system, paint, own }) => {
+export const BIRDS: Question = {
+  options: ["weeks"],
+  answer: ({ plan, name, day, system, paint, own }) => {
     const weeks = readCount("weeks", own["weeks"], 8, 104);
     if (typeof weeks !== "number") return weeks;
     const answer = birdsForPlan(plan, { day, weeks });
@@ -17,5 +18,5 @@ export function runBirds(args: readonly string[]): Promise<number> {
       document: () => writeBirdsDocument(name, birds, system),
       status: birds.pens.every(({ drinkers }) => drinkers.covered >= 1 - 1e-9) ? 0 : 1,
     };
-  });
-}
+  },
+};

@@ -4,8 +4,8 @@ import { writeVariantsText } from "../report/variants-text.js";
 import { compareVariants, MOST_VARIANTS } from "../search/compare-variants.js";
 import { readArguments, readCount } from "./arguments.js";
 import { readAskedDay } from "./asked-day.js";
-import { refuse } from "./check.js";
-import { openPlan, showProblems, UNREADABLE } from "./open-plan.js";
+
+import { openPlan, refuse, showProblems, UNREADABLE } from "./open-plan.js";
 import { paintFor } from "./paint.js";
 
 /** `headfall compare PLAN PLAN`: exit status 0 when every drinker is good in some of them, 1 when in none. */

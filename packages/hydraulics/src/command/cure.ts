@@ -8,15 +8,13 @@ import type { CureOptions } from "../search/cure-options.js";
 import { findCures } from "../search/find-cures.js";
 import { findFront } from "../search/find-front.js";
 import { readQuantity } from "../units/quantity.js";
-import { type Answer, type Asked, answerLine } from "./answer-plan.js";
+import type { Answer, Asked, Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 const OWN = ["by", "stand-most", "stand-step", "margin", "weeks", "most", "front", "apply", "out"];
 
 /** `headfall cure PLAN`: exit status 0 when the plan works or can be made to, 1 when nothing was found. */
-export function runCure(args: readonly string[]): Promise<number> {
-  return answerLine(args, OWN, answer);
-}
+export const CURE: Question = { options: OWN, ofLine: true, answer };
 
 function answer({ plan, name, day, system, paint, own }: Asked): Answer {
   const options = readOptions(own);

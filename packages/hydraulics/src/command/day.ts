@@ -3,14 +3,12 @@ import { settingOfPlan, simulateDay } from "../judge/simulate-day.js";
 import { writeDaysText, writeDayText } from "../report/day-text.js";
 import { type DayRow, summariseDays } from "../simulate/day-summary.js";
 import { writeDay } from "../units/day.js";
-import { type Answer, type Asked, answerLine } from "./answer-plan.js";
+import type { Answer, Asked, Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 import { type DayShare, rowsOf } from "./day-share.js";
 
 /** `headfall day PLAN --seed 1 --days 100 --jobs 2`: exit status 1 when some bird came short. */
-export function runDayCommand(args: readonly string[]): Promise<number> {
-  return answerLine(args, ["seed", "days", "jobs", "figure", "weather"], answer);
-}
+export const DAY: Question = { options: ["seed", "days", "jobs", "figure", "weather"], ofLine: true, answer };
 
 async function answer({ plan, name, day, system, paint, own }: Asked): Promise<Answer> {
   const seed = readCount("seed", own["seed"], 1, 4_294_967_295);

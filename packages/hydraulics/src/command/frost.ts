@@ -6,7 +6,7 @@ import { frostOfRecord } from "../judge/frost-record.js";
 import { writeAirQuestion, writeFrostRecordText } from "../report/frost-record-text.js";
 import { writeFrostText } from "../report/frost-text.js";
 import { writeFrostDocument, writeFrostRecordDocument } from "../report/weather-documents.js";
-import { type Answer, type Asked, answerPlan } from "./answer-plan.js";
+import type { Answer, Asked, Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
 import { EXAMPLES, recordText } from "./record-text.js";
 
@@ -27,14 +27,13 @@ const ASKED = {
  * `headfall frost PLAN --low "-8 degC"`, or `--record FILE`: exit status 1 when something that birds drink from surely
  * stops.
  */
-export function runFrost(args: readonly string[]): Promise<number> {
-  const own = ["low", "hours", "wind", "record", "example", "degrees", "dates", "place"];
-  return answerPlan(args, own, (asked) =>
+export const FROST: Question = {
+  options: ["low", "hours", "wind", "record", "example", "degrees", "dates", "place"],
+  answer: (asked) =>
     asked.own["record"] === undefined && asked.own["example"] === undefined
       ? answerNight(asked)
       : answerRecord(asked),
-  );
-}
+};
 
 function answerNight({ plan, name, system, paint, own }: Asked): Answer {
   const asked = readAsked(own, ASKED);

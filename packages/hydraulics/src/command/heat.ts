@@ -1,7 +1,7 @@
 import { heatOfPlan } from "../judge/heat.js";
 import { writeHeatText } from "../report/heat-text.js";
 import { writeHeatDocument } from "../report/weather-documents.js";
-import { answerPlan } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
 
 const ASKED = {
@@ -10,8 +10,9 @@ const ASKED = {
 } as const satisfies Record<string, Asking>;
 
 /** `headfall heat PLAN --high "36 degC"`: exit status 1 when water that birds drink from comes above 30 °C. */
-export function runHeat(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["high", "sun"], ({ plan, name, day, system, paint, own }) => {
+export const HEAT: Question = {
+  options: ["high", "sun"],
+  answer: ({ plan, name, day, system, paint, own }) => {
     const asked = readAsked(own, ASKED);
     if ("fault" in asked) return { fault: asked.fault };
     const answer = heatOfPlan(plan, { ...asked.values, day });
@@ -22,5 +23,5 @@ export function runHeat(args: readonly string[]): Promise<number> {
       document: () => writeHeatDocument(name, heat, system),
       status: heat.parts.some(({ drinkers, hottest }) => drinkers > 0 && hottest.less > 0) ? 1 : 0,
     };
-  });
-}
+  },
+};

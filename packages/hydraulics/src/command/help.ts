@@ -19,6 +19,7 @@ export const HELP = `headfall: gravity-fed watering for small flocks, from a pla
   headfall cure PLAN         the smallest changes that make it work, and what they cost
   headfall build PLAN        parts, cuts, holes, heights, order, tests, loads: how to build it
   headfall compare PLAN PLAN ...   what two or more plans come to, side by side
+  headfall batch FILE        the same of each of many plans, a line of JSON each
   headfall help
 
 PLAN is a plan file; - reads standard input.
@@ -31,7 +32,9 @@ PLAN is a plan file; - reads standard input.
   --day 2026-07-04 the day the birds' ages are counted on, if the plan names none; today if left out
   --weeks 8        birds, weeks, yard, cure, build: how many to look ahead; year: 52
   --days 5         away: how many days nobody comes; day: how many days to simulate (1 if left out)
-  --jobs 2         day: on so many workers; the answer is the same
+  --jobs 2         day, batch: on so many workers; the answer is the same
+  --ask check      batch: what is asked, with the options of that command; FILE has one plan a line
+  --resume OUT     batch: goes on with the file OUT where it was left
   --figure size    day: birds want the figure to size on (expect if left out); rain: expect for that to expect
   --all            mishaps: all of them, each with its guards (the worst 12 if left out)
   --low "-8 degC"  frost: the night's lowest, with --hours 12 and --wind "3 m/s"; the plan's own if left out

@@ -2,11 +2,12 @@ import { carryingOf } from "../judge/carrying.js";
 import { howLongItLasts } from "../judge/lasting.js";
 import { writeLastingText } from "../report/lasting-text.js";
 import { writeLastingDocument } from "../report/time-documents.js";
-import { answerLine } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 
 /** `headfall lasts PLAN`: exit status 1 when, filled as the plan says, some bird goes without in a hot spell. */
-export function runLasts(args: readonly string[]): Promise<number> {
-  return answerLine(args, [], ({ plan, name, day, system, paint }) => {
+export const LASTS: Question = {
+  ofLine: true,
+  answer: ({ plan, name, day, system, paint }) => {
     const answer = howLongItLasts(plan, { day });
     if (!answer.ok) return answer;
     const carried = carryingOf(plan, { day });
@@ -17,5 +18,5 @@ export function runLasts(args: readonly string[]): Promise<number> {
       document: () => writeLastingDocument(name, lasting, carried.carrying),
       status: lasting.cases !== lasting.alone && lasting.cases.hot.firstWithout !== undefined ? 1 : 0,
     };
-  });
-}
+  },
+};

@@ -3,11 +3,13 @@ import { dailyMark } from "../judge/daily-mark.js";
 import { writeMarkText } from "../report/mark-text.js";
 import { writeMarkDocument } from "../report/time-documents.js";
 import { readQuantity } from "../units/quantity.js";
-import { answerLine } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 
 /** `headfall mark PLAN --source NAME --level "60 cm"` */
-export function runMark(args: readonly string[]): Promise<number> {
-  return answerLine(args, ["source", "level"], ({ plan, name, day, system, paint, own }) => {
+export const MARK: Question = {
+  options: ["source", "level"],
+  ofLine: true,
+  answer: ({ plan, name, day, system, paint, own }) => {
     const names = sourceNames(plan);
     const source = own["source"] === undefined ? 0 : names.indexOf(own["source"]);
     if (source < 0)
@@ -32,5 +34,5 @@ export function runMark(args: readonly string[]): Promise<number> {
         return { fault: "--level is from the bottom up to the full level." };
       throw error;
     }
-  });
-}
+  },
+};

@@ -2,12 +2,14 @@ import { FIRST_SAMPLES } from "../judge/check-plan.js";
 import { measureAgain } from "../judge/measure-again.js";
 import { writeMeasureDocument } from "../report/measure-document.js";
 import { writeMeasureText } from "../report/measure-text.js";
-import { answerLine } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 /** `headfall measure PLAN`: exit status 1 where a verdict is a close call. */
-export function runMeasure(args: readonly string[]): Promise<number> {
-  return answerLine(args, ["samples", "seed"], ({ plan, day, system, paint, own }) => {
+export const MEASURE: Question = {
+  options: ["samples", "seed"],
+  ofLine: true,
+  answer: ({ plan, day, system, paint, own }) => {
     const samples = readCount("samples", own["samples"], FIRST_SAMPLES, 100_000);
     if (typeof samples !== "number") return samples;
     const seed = readCount("seed", own["seed"], 1, 4_294_967_295);
@@ -21,5 +23,5 @@ export function runMeasure(args: readonly string[]): Promise<number> {
       document: () => writeMeasureDocument(checked, measuring, system),
       status: measuring.close.length === 0 ? 0 : 1,
     };
-  });
-}
+  },
+};

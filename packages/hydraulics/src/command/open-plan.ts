@@ -45,3 +45,9 @@ async function readText(name: string): Promise<string> {
     .toString("utf8")
     .replace(/^\ufeff/, "");
 }
+
+/** Says on standard error what is wrong with the arguments; gives the exit status. */
+export function refuse(fault: string): number {
+  process.stderr.write(`headfall: ${fault} See: headfall help\n`);
+  return UNREADABLE;
+}

@@ -4,13 +4,15 @@ import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain-supply.js";
 import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
 import { writeDay } from "../units/day.js";
-import { type Answer, type Asked, answerLine } from "./answer-plan.js";
+import type { Answer, Asked, Question } from "./answer-plan.js";
 import { EXAMPLES, recordText } from "./record-text.js";
 
 /** `headfall rain PLAN --record FILE` or `--example seattle`: exit status 1 when some day is short. */
-export function runRain(args: readonly string[]): Promise<number> {
-  return answerLine(args, ["record", "example", "rain-units", "dates", "place", "figure"], answer);
-}
+export const RAIN: Question = {
+  options: ["record", "example", "rain-units", "dates", "place", "figure"],
+  ofLine: true,
+  answer,
+};
 
 async function answer({ plan, name, day, system, paint, own }: Asked): Promise<Answer> {
   const figure = own["figure"] ?? "size";

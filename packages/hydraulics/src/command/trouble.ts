@@ -5,13 +5,11 @@ import { buildLine } from "../model/build-line.js";
 import { writeTroubleDocument } from "../report/trouble-document.js";
 import { writeTroubleText } from "../report/trouble-text.js";
 import { readQuantity } from "../units/quantity.js";
-import { type Answer, type Asked, answerLine } from "./answer-plan.js";
+import type { Answer, Asked, Question } from "./answer-plan.js";
 import { type LineNames, readSigns, SIGN_OPTIONS, whichSource } from "./trouble-signs.js";
 
 /** `headfall trouble PLAN --dry "hen line 13-24" --level holds-overnight` */
-export function runTrouble(args: readonly string[]): Promise<number> {
-  return answerLine(args, [...SIGN_OPTIONS, "stands", "seen"], answer);
-}
+export const TROUBLE: Question = { options: [...SIGN_OPTIONS, "stands", "seen"], ofLine: true, answer };
 
 function answer({ plan, name, day, system, paint, own }: Asked): Answer {
   const built = buildLine(plan);

@@ -2,12 +2,13 @@ import { isGrave } from "../judge/yard/yard-finding.js";
 import { yardForPlan } from "../judge/yard/yard-for-plan.js";
 import { writeYardDocument } from "../report/yard-document.js";
 import { writeYardText } from "../report/yard-text.js";
-import { answerPlan } from "./answer-plan.js";
+import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 
 /** `headfall yard PLAN`: exit status 1 where birds go without, or may drown. */
-export function runYard(args: readonly string[]): Promise<number> {
-  return answerPlan(args, ["weeks"], ({ plan, name, day, system, paint, own }) => {
+export const YARD: Question = {
+  options: ["weeks"],
+  answer: ({ plan, name, day, system, paint, own }) => {
     const weeks = readCount("weeks", own["weeks"], 8, 104);
     if (typeof weeks !== "number") return weeks;
     const answer = yardForPlan(plan, { day, weeks });
@@ -18,5 +19,5 @@ export function runYard(args: readonly string[]): Promise<number> {
       document: () => writeYardDocument(name, yard, system),
       status: yard.pens.some(({ findings }) => findings.some(isGrave)) ? 1 : 0,
     };
-  });
-}
+  },
+};
