@@ -80,7 +80,7 @@ function withTables(markdown) {
 
 /** Every object of the format, by the name its table is asked for with. */
 function objectsOf(plan) {
-  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, prices, doubts, contacts } =
+  const { sources, points, runs, pens, weather, carry, ownDrinkers, shelf, prices, doubts, contacts, kit } =
     plan.properties;
   const object = (part, which = 0) => flat(part).filter((one) => one.type === "object")[which];
   const source = sources.items.properties;
@@ -119,6 +119,7 @@ function objectsOf(plan) {
     watererSizes: pen.properties.waterers.items.properties.sizes,
     weather,
     hotSpell: weather.properties.hotSpell,
+    month: weather.properties.months.items,
     frost: weather.properties.frost,
     carry,
     ownDrinker: own,
@@ -129,6 +130,8 @@ function objectsOf(plan) {
     footing: source.footing,
     pad: source.footing.properties.pad,
     contact: contacts.items,
+    kitEntry: kit.items,
+    move: object(pen.properties.birds).properties.moves.items,
   };
 }
 

@@ -123,7 +123,7 @@ export class HeadfallYear extends RoomElement {
         <select @change=${this.#lookAhead}>${WEEKS.map(
           (weeks) => html`<option value=${weeks} ?selected=${weeks === this.weeks}>${weeks} weeks</option>`,
         )}</select></label>
-      <fieldset><legend>Kit on hand</legend>
+      <details><summary>Kit on hand: ${kit.length === 0 ? "none told" : `${kit.length} ${kit.length === 1 ? "kind" : "kinds"}`}</summary>
         ${kit.map(
           (
             entry,
@@ -132,13 +132,13 @@ export class HeadfallYear extends RoomElement {
             <button type="button" @click=${() => this.#want(dropKit(plan, k))} aria-label="Take out ${nameOfKind(entry.kind)}">Take out</button></div>`,
         )}
         <button type="button" @click=${() => this.#want(addKit(plan))}>Add a kind</button>
-      </fieldset>
+      </details>
       ${(plan.pens ?? []).map((pen, p) => this.#stays(plan, pen.id ?? `pen ${p + 1}`, p))}`;
   }
 
   #stays(plan: Plan, name: string, pen: number) {
     const batches = batchesOf(plan.pens![pen]!);
-    return html`<fieldset><legend>Days of ${name}</legend>
+    return html`<details><summary>Days of ${name}</summary>
       ${batches.map((birds, batch) => {
         const place = { plan, pen, batch };
         const move = addMove(place, this.#today);
@@ -146,7 +146,7 @@ export class HeadfallYear extends RoomElement {
           ${stayEntries(place).map((entry) => fieldView(entry, this.#typing))}
           ${move === undefined ? nothing : html`<button type="button" aria-label="Add a move of birds ${batch + 1} of ${name}" @click=${() => this.#want(move)}>Add a move</button>`}`;
       })}
-    </fieldset>`;
+    </details>`;
   }
 
   get #today(): number {
