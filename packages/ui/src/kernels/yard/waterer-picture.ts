@@ -102,9 +102,20 @@ export function pictureOf(
     level: [spot(surface(-cut.reach)), spot(surface(cut.reach))],
     hole: cut.hole === undefined ? undefined : spot(cut.hole),
     drops: cut.spill === undefined ? [] : dropsFrom(spot(cut.spill)),
-    cord: kind.hangs ? [spot([0, cut.top]), spot([0, cut.top + hang])] : undefined,
+    cord: kind.hangs ? cordOf(cut, hang, kind.works === "nipples").map(spot) : undefined,
     pins: (cut.pins ?? []).map((pin) => pin.map(spot)),
   };
+}
+
+/** From hook to waterer; a bucket hangs by its bail. */
+function cordOf({ top, reach }: Cut, hang: number, hasBail: boolean): readonly Place[] {
+  const bail: readonly Place[] = [
+    [-reach, top],
+    [0, top + hang / 2],
+    [reach, top],
+    [0, top + hang / 2],
+  ];
+  return [...(hasBail ? bail : [[0, top] as const]), [0, top + hang]];
 }
 
 const dropsFrom = ([x, y]: Spot): Spot[] => [0, 1, 2].map((k): Spot => [x + 5 + 2 * k, y + 8 + 11 * k]);
