@@ -155,7 +155,7 @@ test.each([
   expect(run.stderr).toMatch(/^[^\n]*\n$/);
 });
 
-async function linesIn(pieces: readonly string[], most = LIMITS.textLength) {
+async function linesIn(pieces: readonly string[], most: number = LIMITS.textLength) {
   const lines = [];
   async function* stream() {
     for (const piece of pieces) yield Buffer.from(piece, "latin1");
