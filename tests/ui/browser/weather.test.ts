@@ -50,6 +50,8 @@ async function weatherRoom(plan: Plan, width = 420) {
   box.append(view);
   document.body.append(box);
   await expect.poll(() => view.shadowRoot?.querySelector("#frost") !== null, { timeout: 15_000 }).toBe(true);
+  // On a phone what can be changed is folded away.
+  view.shadowRoot!.querySelector<HTMLDetailsElement>(".say details")!.open = true;
   return { view, store, show };
 }
 

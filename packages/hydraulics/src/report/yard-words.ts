@@ -14,7 +14,7 @@ export function writeMark(metres: number, system: UnitSystem): string {
 
 /** Refills a day, or one in so many days. */
 export function writeRefills(refills: number | undefined): string {
-  if (refills === undefined) return "never fills";
+  if (refills === undefined) return "gives nothing";
   if (refills <= 0) return "none";
   if (refills >= 0.95) return `${refills < 9.5 ? refills.toFixed(1) : Math.round(refills)} a day`;
   const days = 1 / refills;

@@ -70,7 +70,9 @@ export class HeadfallWeather extends RoomElement {
       <h2>Frost and heat</h2>
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       <div class="rest ${isOld ? "older" : ""}">
-        <section class="say" aria-label="Night, day, and what keeps them off">${this.#fields(plan)}</section>
+        <section class="say" aria-label="Night, day, and what keeps them off">
+          <details ?open=${this.#width.matches}><summary>Change the night, the day, and what keeps them off</summary>${this.#fields(plan)}</details>
+        </section>
         <div class="told">
           ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan, answer.heat), ...answer })}
         </div>

@@ -34,7 +34,7 @@ export function watererView(room: YardRoom, pen: number, at: number, report: Wat
   </article>`;
 }
 
-function toldView({ system }: YardRoom, pen: number, report: WatererReport) {
+function toldView({ system, isWide }: YardRoom, pen: number, report: WatererReport) {
   const { index, waterer, holds, gives, reach, weeks, fullMass, fill } = report;
   const [week] = weeks;
   const number = (text: string, what: WatererFigure) =>
@@ -42,12 +42,15 @@ function toldView({ system }: YardRoom, pen: number, report: WatererReport) {
   return html`<div class="shown">
     <figure>${pictureView(report, system)}<figcaption class="quiet">${captionOf(report)}</figcaption></figure>
     <dl class="figures">
-      <div><dt>Holds</dt><dd>${number(writeVolume(holds, system), "holds")}</dd></div>
       <div><dt>Gives on its slope</dt><dd>${number(writeVolume(gives, system), "gives")}</dd></div>
       ${drainsView(report, number)}
       <div><dt>Birds at once${waterer.count > 1 ? `, at ${waterer.count}` : ""}</dt><dd>${number(String(reach.atOnce * waterer.count), "atOnce")}</dd></div>
       <div><dt>Fill</dt><dd>${number(writeRefills(week?.refills), "refills")}</dd></div>
       <div><dt>Fill, hot day</dt><dd>${number(writeRefills(week?.hotRefills), "hotRefills")}</dd></div>
+    </dl>
+    <p>${writeTilt(report, system)}</p>
+    <details ?open=${isWide}><summary>What it holds and weighs, and how high it belongs</summary><dl class="figures">
+      <div><dt>Holds</dt><dd>${number(writeVolume(holds, system), "holds")}</dd></div>
       <div><dt>Full it weighs</dt><dd>${number(writeMass(fullMass, system), "weight")}</dd></div>
       <div><dt>To fill it</dt><dd>${fill.trips === 1 ? "1 trip" : `${fill.trips} trips`} of ${writeMass(fill.massPerTrip, system)}</dd></div>
       ${
@@ -55,8 +58,7 @@ function toldView({ system }: YardRoom, pen: number, report: WatererReport) {
           ? nothing
           : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${writeMark(week.hang.low, system)} to ${writeMark(week.hang.high, system)}</dd></div>`
       }
-    </dl>
-    <p>${writeTilt(report, system)}</p>
+    </dl></details>
     ${openingsView(report, system)}
   </div>`;
 }

@@ -19,7 +19,6 @@ export const yardStyles = css`
   .figures > div { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 1rem; min-height: 44px; border-top: 1px solid var(--_rule); }
   .figures dd { font-variant-numeric: tabular-nums; text-align: right; margin-left: auto; }
   .grave { border-left: 5px solid var(--_starves); list-style: none; padding-left: 0.9rem; }
-  summary { min-height: 44px; display: list-item; align-content: center; }
   th:first-child { text-align: left; }
   @media (max-width: 640px) { th, td { padding-inline: 0.3rem; } }
   @media (min-width: 900px) { .sides { display: grid; grid-template-columns: minmax(0, 1fr) 20rem; gap: 0 1.25rem; align-items: start; } }
