@@ -1,11 +1,11 @@
 /** How well sure and close are told: error of even draws against plain ones, samples that decide, calibration. */
 import { readPlan } from "../../packages/hydraulics/dist/index.js";
-import { listInputs } from "../../packages/hydraulics/dist/judge/doubted-inputs.js";
-import { doubtsOf } from "../../packages/hydraulics/dist/judge/doubts.js";
 import { checkWith } from "../../packages/hydraulics/dist/judge/look-at-plan.js";
-import { createSampler } from "../../packages/hydraulics/dist/judge/sample-verdicts.js";
-import { tallyVerdicts } from "../../packages/hydraulics/dist/judge/tally.js";
-import { verdictsOf } from "../../packages/hydraulics/dist/judge/tolerance.js";
+import { listInputs } from "../../packages/hydraulics/dist/judge/sureness/doubted-inputs.js";
+import { doubtsOf } from "../../packages/hydraulics/dist/judge/sureness/doubts.js";
+import { createSampler } from "../../packages/hydraulics/dist/judge/sureness/sample-verdicts.js";
+import { tallyVerdicts } from "../../packages/hydraulics/dist/judge/sureness/tally.js";
+import { verdictsOf } from "../../packages/hydraulics/dist/judge/sureness/tolerance.js";
 import { randomFrom } from "../../packages/hydraulics/dist/numerics/random.js";
 
 const YARDS = 40;

@@ -1,5 +1,5 @@
 import { beforeAll, expect, test } from "vitest";
-import { penPlan } from "../hydraulics/judge/pens.js";
+import { penPlan } from "../hydraulics/judge/birds/pens.js";
 import { buildCommand, headfall } from "./run-headfall.js";
 
 beforeAll(buildCommand, 120_000);

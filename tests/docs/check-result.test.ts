@@ -13,8 +13,8 @@ import {
 import { writeBirdsDocument } from "../../packages/hydraulics/src/report/birds-document.js";
 import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
 import { writeWeeksDocument } from "../../packages/hydraulics/src/report/weeks-document.js";
-import { penPlan, weeksOf } from "../hydraulics/judge/pens.js";
-import { checkOf } from "../hydraulics/judge/yard.js";
+import { penPlan, weeksOf } from "../hydraulics/judge/birds/pens.js";
+import { checkOf } from "../hydraulics/judge/yard/yard.js";
 import { BIRD_FINDING_CASES } from "../hydraulics/report/bird-cases.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "../hydraulics/report/sentence-cases.js";
 

@@ -1,6 +1,6 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
-import { GUARD_KINDS } from "../../packages/hydraulics/src/judge/guard.js";
+import { GUARD_KINDS } from "../../packages/hydraulics/src/judge/mishaps/guard.js";
 import { MISHAP_KINDS } from "../../packages/hydraulics/src/model/mishap.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
 

@@ -1,6 +1,6 @@
 import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
 import { type AskedPlan, askPlan, DRIP, MORNING } from "../../packages/hydraulics/src/judge/asked-plan.js";
-import { poolsOf } from "../../packages/hydraulics/src/judge/give-out.js";
+import { poolsOf } from "../../packages/hydraulics/src/judge/time/give-out.js";
 import {
   type Drawdown,
   type DrawnPool,

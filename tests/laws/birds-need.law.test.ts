@@ -1,7 +1,10 @@
 import fc from "fast-check";
 import { expect, test } from "vitest";
 import { REGIONS } from "../../packages/hydraulics/src/document/regions.js";
-import { type DrinkersNeeded, drinkersNeeded } from "../../packages/hydraulics/src/judge/drinkers-needed.js";
+import {
+  type DrinkersNeeded,
+  drinkersNeeded,
+} from "../../packages/hydraulics/src/judge/birds/drinkers-needed.js";
 import type { Batch } from "../../packages/hydraulics/src/model/flock.js";
 import { intakeOfBatch } from "../../packages/hydraulics/src/model/flock-intake.js";
 import { allBirds } from "../../packages/hydraulics/src/tables/birds.js";

@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
+import type { FlockReport } from "../../packages/hydraulics/src/judge/birds/flock-report.js";
 import { checkPlan } from "../../packages/hydraulics/src/judge/check-plan.js";
-import type { FlockReport } from "../../packages/hydraulics/src/judge/flock-report.js";
 import { allBirds } from "../../packages/hydraulics/src/tables/birds.js";
 import { type PlanData, randomPlan } from "../arbitraries/plans.js";
 import { drinkerGroupsIn } from "./plan-groups.js";

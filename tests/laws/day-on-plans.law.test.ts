@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { Plan } from "../../packages/hydraulics/src/document/plan-schema.js";
-import { simulateDay } from "../../packages/hydraulics/src/judge/simulate-day.js";
+import { simulateDay } from "../../packages/hydraulics/src/judge/time/simulate-day.js";
 import { groupOf, placesOf } from "../../packages/hydraulics/src/simulate/crowd-want.js";
 import { DAY_EVENTS, type DayResult } from "../../packages/hydraulics/src/simulate/day-result.js";
 import { BEHAVIOUR } from "../../packages/hydraulics/src/simulate/day-setting.js";

@@ -1,9 +1,9 @@
 import { describe, expect, it } from "vitest";
-import { agreementOf } from "../../packages/hydraulics/src/judge/tally.js";
+import { agreementOf } from "../../packages/hydraulics/src/judge/sureness/tally.js";
 import { chanceOfAtMost } from "../../packages/hydraulics/src/numerics/binomial.js";
 import { randomPlan } from "../arbitraries/plans.js";
-import { plainDraws, type Sampled, sampledOf, sharesOf } from "../hydraulics/judge/sampling.js";
-import { checkOf, yard } from "../hydraulics/judge/yard.js";
+import { plainDraws, type Sampled, sampledOf, sharesOf } from "../hydraulics/judge/sureness/sampling.js";
+import { checkOf, yard } from "../hydraulics/judge/yard/yard.js";
 
 /** Random plans by number, those that have drinkers and hold together. */
 function sampledPlans(count: number, most: number): { seed: number; sampled: Sampled }[] {

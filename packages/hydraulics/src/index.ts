@@ -43,53 +43,46 @@ export { VERSION } from "./document/version.js";
 export { writePlan } from "./document/write-plan.js";
 export { writeProblem } from "./document/write-problem.js";
 // What birds drink and need.
-export * from "./judge/birds-for-plan.js";
-// Time: how long the water lasts, going away, the daily mark, carrying.
-export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/carrying.js";
+export * from "./judge/birds/birds-for-plan.js";
+export * from "./judge/birds/drinkers-for-plan.js";
+export * from "./judge/birds/drinkers-needed.js";
+export * from "./judge/birds/flock-report.js";
+export { spilledAtPen } from "./judge/birds/report-flock.js";
+export * from "./judge/birds/week-report.js";
+export { judgeWeeks, type WeeksOptions } from "./judge/birds/weeks.js";
 // From a plan to a verdict.
 export { type CheckOptions, checkPlan, FIRST_SAMPLES, MOST_SAMPLES } from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
-export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/daily-mark.js";
+export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
+// What any one mishap does, and what guards against it.
+export * from "./judge/mishaps/guard.js";
+export { findLimiter, type Limiter } from "./judge/mishaps/limiter.js";
+export type { Balance, MishapEnd, MishapResult, MishapRow } from "./judge/mishaps/mishap-result.js";
+export * from "./judge/mishaps/mishaps-of-plan.js";
+export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain/rain-answer.js";
+export { DOWNPOUR } from "./judge/rain/rain-roof.js";
+export { RAIN_RUNS } from "./judge/rain/rain-runs.js";
+export { rainSupply } from "./judge/rain/rain-supply.js";
 export {
   DOUBT_UNIT,
   type DoubtedInput,
   type InputKind,
   type InputName,
   SAMPLED_DOUBTS,
-} from "./judge/doubted-inputs.js";
-export * from "./judge/drinkers-for-plan.js";
-export * from "./judge/drinkers-needed.js";
-export * from "./judge/flock-report.js";
-export { frostOfPlan } from "./judge/frost.js";
-export { STOPPING_ICE } from "./judge/frost-bodies.js";
-export * from "./judge/frost-record.js";
-export { REFILL_AIRS, refillsInFrost } from "./judge/frost-refills.js";
-export * from "./judge/frost-result.js";
+} from "./judge/sureness/doubted-inputs.js";
+export { type MeasureAnswer, measureAgain } from "./judge/sureness/measure-again.js";
+export * from "./judge/sureness/measuring.js";
+// Time: how long the water lasts, going away, the daily mark, carrying.
+export { type Carrying, type CarryingAnswer, type CarryingDay, carryingOf } from "./judge/time/carrying.js";
+export { dailyMark, type Mark, type MarkAnswer, type StickMark } from "./judge/time/daily-mark.js";
 export {
   type Away,
   type AwayAnswer,
   type AwaySource,
   goingAway,
   type StationFailure,
-} from "./judge/going-away.js";
-// What any one mishap does, and what guards against it.
-export * from "./judge/guard.js";
-// Heat: a clear day, what still water comes to, what to flush.
-export { heatOfPlan } from "./judge/heat.js";
-export { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "./judge/heat-bodies.js";
-export * from "./judge/heat-result.js";
-export * from "./judge/lasting.js";
-export { findLimiter, type Limiter } from "./judge/limiter.js";
-export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
-export { type MeasureAnswer, measureAgain } from "./judge/measure-again.js";
-export * from "./judge/measuring.js";
-export type { Balance, MishapEnd, MishapResult, MishapRow } from "./judge/mishap-result.js";
-export * from "./judge/mishaps-of-plan.js";
-export type { RainAnswer, RainOptions, RainPart, RainRun, RainSupply } from "./judge/rain-answer.js";
-export { DOWNPOUR } from "./judge/rain-roof.js";
-export { RAIN_RUNS } from "./judge/rain-runs.js";
-export { rainSupply } from "./judge/rain-supply.js";
-export { spilledAtPen } from "./judge/report-flock.js";
+} from "./judge/time/going-away.js";
+export * from "./judge/time/lasting.js";
 // A simulated day of the birds at their drinkers.
 export {
   type SettingDay,
@@ -97,7 +90,7 @@ export {
   type Simulating,
   settingOfPlan,
   simulateDay,
-} from "./judge/simulate-day.js";
+} from "./judge/time/simulate-day.js";
 // What is wrong, from what is seen.
 export type { AskOptions } from "./judge/trouble/ask-about-trouble.js";
 export {
@@ -135,8 +128,15 @@ export type {
 } from "./judge/trouble/trouble-result.js";
 export type { SignFit } from "./judge/trouble/weigh.js";
 export { type TroubleOptions, whatIsWrong } from "./judge/trouble/what-is-wrong.js";
-export * from "./judge/week-report.js";
-export { judgeWeeks, type WeeksOptions } from "./judge/weeks.js";
+export { frostOfPlan } from "./judge/weather/frost.js";
+export { STOPPING_ICE } from "./judge/weather/frost-bodies.js";
+export * from "./judge/weather/frost-record.js";
+export { REFILL_AIRS, refillsInFrost } from "./judge/weather/frost-refills.js";
+export * from "./judge/weather/frost-result.js";
+// Heat: a clear day, what still water comes to, what to flush.
+export { heatOfPlan } from "./judge/weather/heat.js";
+export { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "./judge/weather/heat-bodies.js";
+export * from "./judge/weather/heat-result.js";
 // The loose waterers of every pen.
 export { slopeThatHalves, waterOn } from "./judge/yard/waterer-tilt.js";
 export { isGrave, type YardFinding } from "./judge/yard/yard-finding.js";

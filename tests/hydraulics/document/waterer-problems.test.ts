@@ -19,7 +19,9 @@ const CASES: readonly (readonly [what: string, document: unknown, sentences: rea
   [
     "neither line nor waterers",
     plan(HENS),
-    ["sources: found a list of 0. This list has at least 1 entry. Add a source, loose waterers to a pen, or a kit."],
+    [
+      "sources: found a list of 0. This list has at least 1 entry. Add a source, loose waterers to a pen, or a kit.",
+    ],
   ],
   [
     "a kind no table has",

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { Caution } from "../../../packages/hydraulics/src/judge/check-result.js";
 import { ventDiameterFor } from "../../../packages/hydraulics/src/physics/vent.js";
-import { checkOf, yard } from "./yard.js";
+import { checkOf, yard } from "./yard/yard.js";
 
 const runs = [{ length: "2 m", drinkers: { kind: "plain", count: 4, busiest: 4 } }];
 const cautionsOf = (set: Partial<Parameters<typeof yard>[0]>) => checkOf(yard({ runs, ...set })).cautions;

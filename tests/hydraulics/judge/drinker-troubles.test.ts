@@ -4,7 +4,7 @@ import { judgeDrinker } from "../../../packages/hydraulics/src/judge/drinker-tro
 import { solveMoments } from "../../../packages/hydraulics/src/judge/solve-moments.js";
 import { buildMoments } from "../../../packages/hydraulics/src/model/moment.js";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
-import { checkOf, PLAIN, reasonOf, verdictOf, yard } from "./yard.js";
+import { checkOf, PLAIN, reasonOf, verdictOf, yard } from "./yard/yard.js";
 
 const mm = (metres: number) => Math.round(1000 * metres * 100) / 100;
 const one = (more: Record<string, unknown> = {}) => ({ kind: "plain", count: 1, ...more });

@@ -3,7 +3,7 @@ import type { Checked, FillingFinding } from "../../../packages/hydraulics/src/j
 import { flowThatClearsAir } from "../../../packages/hydraulics/src/physics/air.js";
 import { siphonCrestLimit } from "../../../packages/hydraulics/src/physics/vent.js";
 import { waterAt } from "../../../packages/hydraulics/src/physics/water.js";
-import { checkOf, reasonOf, verdictOf, yard } from "./yard.js";
+import { checkOf, reasonOf, verdictOf, yard } from "./yard/yard.js";
 
 const half = { pipe: { bore: "15.8 mm" } };
 const drinkers = { kind: "plain", count: 1 };

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { findLowestWays } from "../../../packages/hydraulics/src/judge/lowest-ways.js";
 import { makeLine } from "../../arbitraries/make-line.js";
-import { checkOf } from "./yard.js";
+import { checkOf } from "./yard/yard.js";
 
 test("findLowestWays takes the clear side of a ring, though the humped one is shorter", () => {
   const line = makeLine({

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
 import { headLossHazenWilliams } from "../../../packages/hydraulics/src/physics/hazen-williams.js";
-import { checkOf, yard } from "./yard.js";
+import { checkOf, yard } from "./yard/yard.js";
 
 const BORE = 0.008;
 const AREA = (Math.PI / 4) * BORE ** 2;

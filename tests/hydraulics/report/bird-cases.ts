@@ -1,4 +1,4 @@
-import type { BirdFinding } from "../../../packages/hydraulics/src/judge/flock-report.js";
+import type { BirdFinding } from "../../../packages/hydraulics/src/judge/birds/flock-report.js";
 
 type Cases = {
   readonly [Code in BirdFinding["code"]]: readonly [

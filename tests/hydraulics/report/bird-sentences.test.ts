@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import type { GroupCrowd, PenReport } from "../../../packages/hydraulics/src/judge/flock-report.js";
+import type { GroupCrowd, PenReport } from "../../../packages/hydraulics/src/judge/birds/flock-report.js";
 import {
   writeAge,
   writeBirdFinding,

@@ -7,7 +7,7 @@ import {
   writeSourcesCsv,
 } from "../../../packages/hydraulics/src/report/csv-line.js";
 import { writeVerdict } from "../../../packages/hydraulics/src/report/verdict-sentences.js";
-import { checkOf, yard } from "../judge/yard.js";
+import { checkOf, yard } from "../judge/yard/yard.js";
 import { readCsv, recordsOf } from "./read-csv.js";
 
 /** What a spreadsheet runs as a formula when a cell begins with it. */

@@ -5,7 +5,7 @@ import { writeProblem } from "../../../packages/hydraulics/src/document/write-pr
 import { checkPlan } from "../../../packages/hydraulics/src/judge/check-plan.js";
 import { compareSizes, withPipe } from "../../../packages/hydraulics/src/search/compare-sizes.js";
 import { pipeById, pipesOfFamily } from "../../../packages/hydraulics/src/tables/pipes.js";
-import { yard } from "../judge/yard.js";
+import { yard } from "../judge/yard/yard.js";
 
 /** A feed of PVC to a lane of eight drinkers, which is what starves where the pipe is narrow. */
 function planOf(more: Record<string, unknown> = {}, lane: Record<string, unknown> = {}): Plan {

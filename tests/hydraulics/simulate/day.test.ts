@@ -3,7 +3,7 @@ import { describe, expect, test } from "vitest";
 import { erlangB, meanWait } from "../../../packages/hydraulics/src/birds/queue.js";
 import type { Plan } from "../../../packages/hydraulics/src/document/plan-schema.js";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
-import { settingOfPlan, simulateDay } from "../../../packages/hydraulics/src/judge/simulate-day.js";
+import { settingOfPlan, simulateDay } from "../../../packages/hydraulics/src/judge/time/simulate-day.js";
 import { runDay } from "../../../packages/hydraulics/src/simulate/day.js";
 import { createDayFlows } from "../../../packages/hydraulics/src/simulate/day-flows.js";
 import { DAY_EVENTS } from "../../../packages/hydraulics/src/simulate/day-result.js";
@@ -11,7 +11,7 @@ import { BIRD_HABITS, type DaySetting } from "../../../packages/hydraulics/src/s
 import { rowOf, summariseDays } from "../../../packages/hydraulics/src/simulate/day-summary.js";
 import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
 import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
-import { penPlan } from "../judge/pens.js";
+import { penPlan } from "../judge/birds/pens.js";
 
 function planOf(document: unknown): Plan {
   const reading = checkDocument(document);

@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { askPlan, MORNING } from "../../../packages/hydraulics/src/judge/asked-plan.js";
-import { poolsOf } from "../../../packages/hydraulics/src/judge/give-out.js";
+import { poolsOf } from "../../../packages/hydraulics/src/judge/time/give-out.js";
 import { drawDown } from "../../../packages/hydraulics/src/simulate/drawdown.js";
 import { drawOfPen } from "../../../packages/hydraulics/src/simulate/pen-draw.js";
 import {

@@ -2,13 +2,13 @@ import { busiestHour, dayCurve, shareBetween } from "../../../packages/hydraulic
 import { needOfFlow } from "../../../packages/hydraulics/src/birds/flow-need.js";
 import { heatFactor, intakeOf } from "../../../packages/hydraulics/src/birds/intake.js";
 import { erlangB, erlangC } from "../../../packages/hydraulics/src/birds/queue.js";
-import { HEAT_TRIAL } from "../../../packages/hydraulics/src/judge/bird-findings.js";
+import { HEAT_TRIAL } from "../../../packages/hydraulics/src/judge/birds/bird-findings.js";
 import {
   type Device,
   drinkersNeeded,
   EDGES,
   type Region,
-} from "../../../packages/hydraulics/src/judge/drinkers-needed.js";
+} from "../../../packages/hydraulics/src/judge/birds/drinkers-needed.js";
 import type { Batch, Pen, Weather } from "../../../packages/hydraulics/src/model/flock.js";
 import { intakeOfPen } from "../../../packages/hydraulics/src/model/flock-intake.js";
 import { crowdLoad } from "../../../packages/hydraulics/src/simulate/crowd-load.js";

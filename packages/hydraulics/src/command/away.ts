@@ -1,4 +1,4 @@
-import { goingAway } from "../judge/going-away.js";
+import { goingAway } from "../judge/time/going-away.js";
 import { writeAwayText } from "../report/away-text.js";
 import { writeAwayDocument } from "../report/time-documents.js";
 import type { Question } from "./answer-plan.js";

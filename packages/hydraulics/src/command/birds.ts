@@ -1,4 +1,4 @@
-import { birdsForPlan } from "../judge/birds-for-plan.js";
+import { birdsForPlan } from "../judge/birds/birds-for-plan.js";
 import { writeBirdsDocument } from "../report/birds-document.js";
 import { writeBirdsText } from "../report/birds-text.js";
 import type { Question } from "./answer-plan.js";

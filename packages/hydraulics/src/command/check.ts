@@ -1,8 +1,8 @@
 import { drinkerGroupsOf } from "../document/plan-lists.js";
 import type { Plan } from "../document/plan-schema.js";
 import { type CheckOptions, checkPlan, FIRST_SAMPLES } from "../judge/check-plan.js";
-import { type MeasureAnswer, measureAgain } from "../judge/measure-again.js";
-import type { Measuring } from "../judge/measuring.js";
+import { type MeasureAnswer, measureAgain } from "../judge/sureness/measure-again.js";
+import type { Measuring } from "../judge/sureness/measuring.js";
 import { writeCheckDocument } from "../report/check-document.js";
 import { writeCheckText } from "../report/check-text.js";
 import type { Question } from "./answer-plan.js";

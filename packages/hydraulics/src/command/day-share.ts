@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import { type SimulateOptions, settingOfPlan } from "../judge/simulate-day.js";
+import { type SimulateOptions, settingOfPlan } from "../judge/time/simulate-day.js";
 import { runDay } from "../simulate/day.js";
 import { type DayRow, rowOf } from "../simulate/day-summary.js";
 

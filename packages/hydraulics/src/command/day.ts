@@ -1,5 +1,5 @@
 import { Worker } from "node:worker_threads";
-import { settingOfPlan, simulateDay } from "../judge/simulate-day.js";
+import { settingOfPlan, simulateDay } from "../judge/time/simulate-day.js";
 import { writeDaysText, writeDayText } from "../report/day-text.js";
 import { type DayRow, summariseDays } from "../simulate/day-summary.js";
 import { writeDay } from "../units/day.js";

@@ -1,8 +1,8 @@
 import { AIR_UNITS, type AirReadingOptions } from "../document/air-record.js";
 import { readAirRecord } from "../document/read-air-record.js";
 import { writeProblem } from "../document/write-problem.js";
-import { frostOfPlan } from "../judge/frost.js";
-import { frostOfRecord } from "../judge/frost-record.js";
+import { frostOfPlan } from "../judge/weather/frost.js";
+import { frostOfRecord } from "../judge/weather/frost-record.js";
 import { writeAirQuestion, writeFrostRecordText } from "../report/frost-record-text.js";
 import { writeFrostText } from "../report/frost-text.js";
 import { writeFrostDocument, writeFrostRecordDocument } from "../report/weather-documents.js";

@@ -1,4 +1,4 @@
-import { heatOfPlan } from "../judge/heat.js";
+import { heatOfPlan } from "../judge/weather/heat.js";
 import { writeHeatText } from "../report/heat-text.js";
 import { writeHeatDocument } from "../report/weather-documents.js";
 import type { Question } from "./answer-plan.js";

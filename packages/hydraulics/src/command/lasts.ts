@@ -1,5 +1,5 @@
-import { carryingOf } from "../judge/carrying.js";
-import { howLongItLasts } from "../judge/lasting.js";
+import { carryingOf } from "../judge/time/carrying.js";
+import { howLongItLasts } from "../judge/time/lasting.js";
 import { writeLastingText } from "../report/lasting-text.js";
 import { writeLastingDocument } from "../report/time-documents.js";
 import type { Question } from "./answer-plan.js";

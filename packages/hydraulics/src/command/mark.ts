@@ -1,5 +1,5 @@
 import { sourceNames } from "../document/run-ends.js";
-import { dailyMark } from "../judge/daily-mark.js";
+import { dailyMark } from "../judge/time/daily-mark.js";
 import { writeMarkText } from "../report/mark-text.js";
 import { writeMarkDocument } from "../report/time-documents.js";
 import { readQuantity } from "../units/quantity.js";

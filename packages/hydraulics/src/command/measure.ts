@@ -1,5 +1,5 @@
 import { FIRST_SAMPLES } from "../judge/check-plan.js";
-import { measureAgain } from "../judge/measure-again.js";
+import { measureAgain } from "../judge/sureness/measure-again.js";
 import { writeMeasureDocument } from "../report/measure-document.js";
 import { writeMeasureText } from "../report/measure-text.js";
 import type { Question } from "./answer-plan.js";

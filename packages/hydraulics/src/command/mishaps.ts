@@ -1,4 +1,4 @@
-import { mishapsOfPlan } from "../judge/mishaps-of-plan.js";
+import { mishapsOfPlan } from "../judge/mishaps/mishaps-of-plan.js";
 import { writeMishapsDocument } from "../report/mishaps-document.js";
 import { writeMishapsText } from "../report/mishaps-text.js";
 import type { Question } from "./answer-plan.js";

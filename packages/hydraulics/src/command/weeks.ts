@@ -1,4 +1,4 @@
-import { judgeWeeks } from "../judge/weeks.js";
+import { judgeWeeks } from "../judge/birds/weeks.js";
 import { writeWeeksDocument } from "../report/weeks-document.js";
 import { writeWeeksText } from "../report/weeks-text.js";
 import type { Question } from "./answer-plan.js";

@@ -10,8 +10,8 @@ import { DROP_VOLUME, flowOfDrips } from "../physics/drips.js";
 import { volumeAtLevel } from "../physics/vessel.js";
 import type { Refill } from "../simulate/drawdown.js";
 import { readClock } from "../units/day.js";
+import { manLine } from "./birds/man-line.js";
 import { type JudgedLine, judgeLine } from "./judge-line.js";
-import { manLine } from "./man-line.js";
 import type { WeighedLine } from "./weigh-line.js";
 
 /** A plan read for questions of time: its line weighed with its birds at it, and how each source is filled. */

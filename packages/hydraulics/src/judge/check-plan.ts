@@ -1,8 +1,8 @@
 import type { Plan } from "../document/plan-schema.js";
-import { doubtsOf } from "./doubts.js";
+import { reportFlock } from "./birds/report-flock.js";
 import { type Checking, checkWith } from "./look-at-plan.js";
-import { reportFlock } from "./report-flock.js";
-import { judgeTolerance } from "./tolerance.js";
+import { doubtsOf } from "./sureness/doubts.js";
+import { judgeTolerance } from "./sureness/tolerance.js";
 
 export interface CheckOptions {
   /**

@@ -2,8 +2,8 @@ import type { Line } from "../model/line.js";
 import type { MomentName } from "../model/moment.js";
 import type { DefaultUsed } from "../model/typed-values.js";
 import type { FrictionLaw, LineSolution } from "../solve/solution.js";
-import type { DoubtedInput } from "./doubted-inputs.js";
-import type { FlockReport } from "./flock-report.js";
+import type { FlockReport } from "./birds/flock-report.js";
+import type { DoubtedInput } from "./sureness/doubted-inputs.js";
 
 /** Worst last. */
 export const VERDICTS = ["good", "drips", "starves", "dry"] as const;

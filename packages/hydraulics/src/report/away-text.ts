@@ -1,4 +1,4 @@
-import type { Away, StationFailure } from "../judge/going-away.js";
+import type { Away, StationFailure } from "../judge/time/going-away.js";
 import type { UnitSystem } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
 import { writeDuration } from "./durations.js";

@@ -1,4 +1,4 @@
-import type { BirdFinding, CrowdOrigin, GroupCrowd, PenReport } from "../judge/flock-report.js";
+import type { BirdFinding, CrowdOrigin, GroupCrowd, PenReport } from "../judge/birds/flock-report.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeFlow, writeVolume } from "./words.js";
 

@@ -1,4 +1,4 @@
-import type { BirdsOfPlan } from "../judge/birds-for-plan.js";
+import type { BirdsOfPlan } from "../judge/birds/birds-for-plan.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { birdCautions } from "./birds-text.js";

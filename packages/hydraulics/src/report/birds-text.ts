@@ -1,4 +1,4 @@
-import type { BatchDay, BirdsOfPlan, BirdsWeek, PenBirds } from "../judge/birds-for-plan.js";
+import type { BatchDay, BirdsOfPlan, BirdsWeek, PenBirds } from "../judge/birds/birds-for-plan.js";
 import type { BatchIntake } from "../model/flock-intake.js";
 import type { Citation } from "../tables/citation.js";
 import { sourceByKey } from "../tables/sources.js";

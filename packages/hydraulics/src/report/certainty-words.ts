@@ -1,5 +1,5 @@
 import type { Agreement, Certainty } from "../judge/check-result.js";
-import { DOUBT_UNIT, type InputKind, type InputName } from "../judge/doubted-inputs.js";
+import { DOUBT_UNIT, type InputKind, type InputName } from "../judge/sureness/doubted-inputs.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 
 /** A thing in doubt, in words: "the height of wall". */

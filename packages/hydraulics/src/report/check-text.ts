@@ -1,5 +1,5 @@
 import { type Checked, type DrinkerVerdict, VERDICTS, type VerdictName } from "../judge/check-result.js";
-import type { Measuring } from "../judge/measuring.js";
+import type { Measuring } from "../judge/sureness/measuring.js";
 import { MOMENTS, type MomentName } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";

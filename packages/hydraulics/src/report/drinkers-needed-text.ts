@@ -1,4 +1,4 @@
-import type { DeviceNeeded, DrinkersAsked, PenDrinkers, Region } from "../judge/drinkers-needed.js";
+import type { DeviceNeeded, DrinkersAsked, PenDrinkers, Region } from "../judge/birds/drinkers-needed.js";
 import { birdById } from "../tables/birds.js";
 import { sourceByKey } from "../tables/sources.js";
 import type { UnitSystem } from "../units/quantity.js";

@@ -1,4 +1,4 @@
-import type { FlockReport } from "../judge/flock-report.js";
+import type { FlockReport } from "../judge/birds/flock-report.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";

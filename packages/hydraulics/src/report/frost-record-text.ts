@@ -1,5 +1,5 @@
 import type { AirQuestion } from "../document/air-record.js";
-import type { FrostOfRecord } from "../judge/frost-record.js";
+import type { FrostOfRecord } from "../judge/weather/frost-record.js";
 import { writeDay } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

@@ -1,4 +1,10 @@
-import type { Frost, FrostBand, FrostPart, FrostPartKind, FrostRefills } from "../judge/frost-result.js";
+import type {
+  Frost,
+  FrostBand,
+  FrostPart,
+  FrostPartKind,
+  FrostRefills,
+} from "../judge/weather/frost-result.js";
 import { writeClock } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeDuration } from "./durations.js";

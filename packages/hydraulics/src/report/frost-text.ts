@@ -1,4 +1,4 @@
-import type { Frost } from "../judge/frost-result.js";
+import type { Frost } from "../judge/weather/frost-result.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
 import {

@@ -1,5 +1,5 @@
-import { DRUNK_LESS_ABOVE, REFUSED_ABOVE, TRIED } from "../judge/heat-bodies.js";
-import type { Heat, HeatChange, HeatFlush, HeatPart } from "../judge/heat-result.js";
+import { DRUNK_LESS_ABOVE, REFUSED_ABOVE, TRIED } from "../judge/weather/heat-bodies.js";
+import type { Heat, HeatChange, HeatFlush, HeatPart } from "../judge/weather/heat-result.js";
 import { writeClock } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeDuration } from "./durations.js";

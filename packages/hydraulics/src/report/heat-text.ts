@@ -1,5 +1,5 @@
-import { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "../judge/heat-bodies.js";
-import type { Heat } from "../judge/heat-result.js";
+import { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "../judge/weather/heat-bodies.js";
+import type { Heat } from "../judge/weather/heat-result.js";
 import { writeClock } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

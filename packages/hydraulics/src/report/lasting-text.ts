@@ -1,5 +1,5 @@
-import type { Carrying } from "../judge/carrying.js";
-import type { Lasting, LastingCase, LastingSource } from "../judge/lasting.js";
+import type { Carrying } from "../judge/time/carrying.js";
+import type { Lasting, LastingCase, LastingSource } from "../judge/time/lasting.js";
 import { writeClock, writeDay } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

@@ -1,4 +1,4 @@
-import type { Mark } from "../judge/daily-mark.js";
+import type { Mark } from "../judge/time/daily-mark.js";
 import { writeDay } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

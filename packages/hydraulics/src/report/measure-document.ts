@@ -1,5 +1,5 @@
 import type { Checked } from "../judge/check-result.js";
-import type { Measuring } from "../judge/measuring.js";
+import type { Measuring } from "../judge/sureness/measuring.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeRemedy, writeWorthwhile } from "./measure-words.js";
 

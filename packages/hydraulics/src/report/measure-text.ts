@@ -1,5 +1,5 @@
 import type { Checked } from "../judge/check-result.js";
-import type { CloseCall, Measuring } from "../judge/measuring.js";
+import type { CloseCall, Measuring } from "../judge/sureness/measuring.js";
 import type { UnitSystem } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";
 import { writeMeasuring, writeRemedy, writeSways } from "./measure-words.js";

@@ -1,5 +1,5 @@
-import type { InputKind } from "../judge/doubted-inputs.js";
-import type { Better, CloseCall, Measuring, Worthwhile } from "../judge/measuring.js";
+import type { InputKind } from "../judge/sureness/doubted-inputs.js";
+import type { Better, CloseCall, Measuring, Worthwhile } from "../judge/sureness/measuring.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeDoubt, writeInput } from "./certainty-words.js";
 

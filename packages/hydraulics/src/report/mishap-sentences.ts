@@ -1,7 +1,7 @@
 import { DRIP } from "../judge/asked-plan.js";
-import type { GuardResult } from "../judge/guard.js";
-import type { MishapEnd, MishapResult, MishapRow } from "../judge/mishap-result.js";
-import type { Mishaps } from "../judge/mishaps-of-plan.js";
+import type { GuardResult } from "../judge/mishaps/guard.js";
+import type { MishapEnd, MishapResult, MishapRow } from "../judge/mishaps/mishap-result.js";
+import type { Mishaps } from "../judge/mishaps/mishaps-of-plan.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeDuration } from "./durations.js";
 import { type Named, writeGain, writeGuard, writeKinds, writeMishap } from "./mishap-words.js";

@@ -1,4 +1,4 @@
-import type { Guard, GuardResult } from "../judge/guard.js";
+import type { Guard, GuardResult } from "../judge/mishaps/guard.js";
 import type { Flock } from "../model/flock.js";
 import type { Line } from "../model/line.js";
 import type { Mishap, MishapKind } from "../model/mishap.js";

@@ -1,6 +1,6 @@
-import type { Guard } from "../judge/guard.js";
-import type { MishapRow } from "../judge/mishap-result.js";
-import type { Mishaps } from "../judge/mishaps-of-plan.js";
+import type { Guard } from "../judge/mishaps/guard.js";
+import type { MishapRow } from "../judge/mishaps/mishap-result.js";
+import type { Mishaps } from "../judge/mishaps/mishaps-of-plan.js";
 import type { Mishap } from "../model/mishap.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";

@@ -1,6 +1,6 @@
-import type { GuardResult } from "../judge/guard.js";
-import type { MishapRow } from "../judge/mishap-result.js";
-import type { Mishaps } from "../judge/mishaps-of-plan.js";
+import type { GuardResult } from "../judge/mishaps/guard.js";
+import type { MishapRow } from "../judge/mishaps/mishap-result.js";
+import type { Mishaps } from "../judge/mishaps/mishaps-of-plan.js";
 import { writeClock, writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

@@ -1,5 +1,5 @@
 import type { RainFinding, RainQuestion, RainRecord } from "../document/rain-record.js";
-import type { RainRun, RainSupply } from "../judge/rain-answer.js";
+import type { RainRun, RainSupply } from "../judge/rain/rain-answer.js";
 import { writeDay } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import type { Paint } from "./check-text.js";

@@ -1,7 +1,7 @@
-import type { Carrying } from "../judge/carrying.js";
-import type { Mark } from "../judge/daily-mark.js";
-import type { Away } from "../judge/going-away.js";
-import type { Lasting } from "../judge/lasting.js";
+import type { Carrying } from "../judge/time/carrying.js";
+import type { Mark } from "../judge/time/daily-mark.js";
+import type { Away } from "../judge/time/going-away.js";
+import type { Lasting } from "../judge/time/lasting.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeAwayAnswer, writeFailure } from "./away-text.js";

@@ -1,6 +1,6 @@
-import type { FrostOfRecord } from "../judge/frost-record.js";
-import type { Frost } from "../judge/frost-result.js";
-import type { Heat } from "../judge/heat-result.js";
+import type { FrostOfRecord } from "../judge/weather/frost-record.js";
+import type { Frost } from "../judge/weather/frost-result.js";
+import type { Heat } from "../judge/weather/heat-result.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { writeFrostRecordAnswer } from "./frost-record-text.js";

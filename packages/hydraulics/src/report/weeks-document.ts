@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import type { WeekReport } from "../judge/week-report.js";
+import type { WeekReport } from "../judge/birds/week-report.js";
 import { writeDay } from "../units/day.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { flockEntry } from "./flock-entry.js";

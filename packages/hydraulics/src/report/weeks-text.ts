@@ -1,5 +1,5 @@
-import type { BirdFinding, PenReport } from "../judge/flock-report.js";
-import type { WeekReport } from "../judge/week-report.js";
+import type { BirdFinding, PenReport } from "../judge/birds/flock-report.js";
+import type { WeekReport } from "../judge/birds/week-report.js";
 import { writeDay } from "../units/day.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
 import { writeAge, writeBirdFinding } from "./bird-sentences.js";

@@ -3,7 +3,7 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { checkPlan } from "../judge/check-plan.js";
 import type { Checked, DrinkerVerdict, VerdictName } from "../judge/check-result.js";
-import { howLongItLasts, type Lasting } from "../judge/lasting.js";
+import { howLongItLasts, type Lasting } from "../judge/time/lasting.js";
 import { shelfOf } from "./cure-space.js";
 
 /** Plans that are compared at most at once: more do not stand beside each other. */

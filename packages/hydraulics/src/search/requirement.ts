@@ -1,10 +1,10 @@
 import { batchesOf } from "../document/plan-lists.js";
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
+import { raisesOf } from "../judge/birds/hung-runs.js";
+import { manLine } from "../judge/birds/man-line.js";
 import type { VerdictName } from "../judge/check-result.js";
-import { raisesOf } from "../judge/hung-runs.js";
 import { countVerdicts, type JudgedLine, judgeLine, worstOf } from "../judge/judge-line.js";
-import { manLine } from "../judge/man-line.js";
 import { buildFlock } from "../model/build-flock.js";
 import type { Flock } from "../model/flock.js";
 import { flockAtLine } from "../model/flock-at-line.js";

@@ -81,19 +81,17 @@ export function buildDaySetting(
     light: { dawn: weather.dawn, lasts: weather.light },
     pools,
     batches: flock.pens.flatMap((pen, p) =>
-      pen.batches
-        .filter(isThere)
-        .map(
-          (batch): DayBatch => ({
-            pen: p,
-            index: batch.index,
-            count: batch.count,
-            wanted: intakeOfBatch(batch, weather)[figure],
-            bouts: isMostlyOpen(pen.drinkers) ? batch.kind.boutsOpen : batch.kind.boutsClosed,
-            fastest: batch.kind.fastest,
-            curve: dayCurve({ shape: batch.kind.dayShape, ...weather, temperature: weather.high }),
-          }),
-        ),
+      pen.batches.filter(isThere).map(
+        (batch): DayBatch => ({
+          pen: p,
+          index: batch.index,
+          count: batch.count,
+          wanted: intakeOfBatch(batch, weather)[figure],
+          bouts: isMostlyOpen(pen.drinkers) ? batch.kind.boutsOpen : batch.kind.boutsClosed,
+          fastest: batch.kind.fastest,
+          curve: dayCurve({ shape: batch.kind.dayShape, ...weather, temperature: weather.high }),
+        }),
+      ),
     ),
     pens: flock.pens.map((pen) => ({
       id: pen.id,

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
-import { birdsForPlan } from "../../../../packages/hydraulics/src/judge/birds-for-plan.js";
+import { birdsForPlan } from "../../../../packages/hydraulics/src/judge/birds/birds-for-plan.js";
 import { kitOf } from "../../../../packages/hydraulics/src/judge/year/kit-shares.js";
 import { yearForPlan } from "../../../../packages/hydraulics/src/judge/year/year-for-plan.js";
 import type { YearOfPlan } from "../../../../packages/hydraulics/src/judge/year/year-result.js";

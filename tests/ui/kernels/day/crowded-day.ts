@@ -1,6 +1,6 @@
 import { type DayResult, type Plan, simulateDay } from "@headfall/hydraulics";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
-import { penPlan } from "../../../hydraulics/judge/pens.js";
+import { penPlan } from "../../../hydraulics/judge/birds/pens.js";
 
 /** Many hens at few nipples. */
 export function crowdedPlan(count = 240, drinkers = 3): Plan {

@@ -4,7 +4,7 @@ import { checkDocument } from "../../../../packages/hydraulics/src/document/read
 import { MARGIN, paperOf } from "../../../../packages/ui/src/kernels/sheet/paper.js";
 import type { Shape } from "../../../../packages/ui/src/kernels/sheet/shapes.js";
 import { layMarkStrip } from "../../../../packages/ui/src/kernels/time/mark-strip.js";
-import { penPlan } from "../../../hydraulics/judge/pens.js";
+import { penPlan } from "../../../hydraulics/judge/birds/pens.js";
 
 function markOf(full: string): Mark {
   const plan = penPlan({ birds: { kind: "hen", count: 60 } });

@@ -2,7 +2,7 @@ import type { Problem } from "../../document/problem.js";
 import type { Cutting } from "../../numerics/cutting/cutting.js";
 import type { Hole, Thread } from "../../tables/building-types.js";
 import type { FillingFinding, VerdictName } from "../check-result.js";
-import type { Mark } from "../daily-mark.js";
+import type { Mark } from "../time/daily-mark.js";
 
 /** What kind of thing a part is. */
 export const PART_KINDS = [

@@ -7,9 +7,9 @@ import { type PreparedLine, prepareAlike, prepareLine } from "../../solve/prepar
 import { FRICTION_LAWS, type FrictionLaw } from "../../solve/solution.js";
 import { solveLine } from "../../solve/solve-line.js";
 import { type DrinkerVerdict, VERDICTS } from "../check-result.js";
-import { listInputs } from "../doubted-inputs.js";
-import type { Doubts } from "../doubts.js";
-import { varyLine } from "../vary-line.js";
+import { listInputs } from "../sureness/doubted-inputs.js";
+import type { Doubts } from "../sureness/doubts.js";
+import { varyLine } from "../sureness/vary-line.js";
 import type { JugTest } from "./build-sheet.js";
 
 /** Times for a jug and a watch [s], and the least that reads well off a jug [m³]; common practice, no source. */

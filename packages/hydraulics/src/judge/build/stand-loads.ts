@@ -9,7 +9,7 @@ import { heightOfVessel, volumeAtLevel } from "../../physics/vessel.js";
 import { UNTIED_SHARE, windThatTips } from "../../physics/wind.js";
 import { soilById } from "../../tables/building.js";
 import type { Checked } from "../check-result.js";
-import { downpourOf } from "../rain-roof.js";
+import { downpourOf } from "../rain/rain-roof.js";
 import type { StandLoad } from "./build-sheet.js";
 import { type Faces, facesOf } from "./vessel-faces.js";
 

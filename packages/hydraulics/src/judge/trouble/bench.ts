@@ -6,7 +6,7 @@ import { drawOfPen } from "../../simulate/pen-draw.js";
 import { wantOfPen } from "../../simulate/pen-want.js";
 import { type PreparedLine, prepareLine } from "../../solve/prepare-line.js";
 import type { AskedPlan } from "../asked-plan.js";
-import { poolsOf } from "../give-out.js";
+import { poolsOf } from "../time/give-out.js";
 
 const DAY = 86_400;
 

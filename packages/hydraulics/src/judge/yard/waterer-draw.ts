@@ -4,7 +4,7 @@ import { flockInAir, flockInDays } from "../../model/flock-on.js";
 import type { LooseWaterer } from "../../model/yard.js";
 import { evaporated, evaporationInAir } from "../../physics/evaporation.js";
 import { spilledShareOf } from "../../tables/spilled-share.js";
-import { hangAtForBirds } from "../hang-range.js";
+import { hangAtForBirds } from "../birds/hang-range.js";
 import type { WatererReport, WatererWeek, YardOfPlan } from "./yard-result.js";
 
 const DAY = 86_400;

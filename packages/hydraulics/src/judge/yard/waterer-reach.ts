@@ -3,7 +3,7 @@ import { isThere } from "../../model/flock.js";
 import type { LooseWaterer } from "../../model/yard.js";
 import { type Allowance, allAllowances } from "../../tables/allowances.js";
 import type { BirdKind } from "../../tables/bird-types.js";
-import { type Device, EDGES, type Region, speaksOf } from "../drinkers-needed.js";
+import { type Device, EDGES, type Region, speaksOf } from "../birds/drinkers-needed.js";
 import type { Reach, Tilt } from "./yard-result.js";
 
 /**

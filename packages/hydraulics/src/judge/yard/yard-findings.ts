@@ -1,5 +1,5 @@
 import type { Pen } from "../../model/flock.js";
-import type { HangRange } from "../hang-range.js";
+import type { HangRange } from "../birds/hang-range.js";
 import { lastsOf } from "./waterer-draw.js";
 import type { YardFinding } from "./yard-finding.js";
 import type { PenYard, Suit, Tilt, WatererReport } from "./yard-result.js";

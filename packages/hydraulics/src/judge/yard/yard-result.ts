@@ -3,8 +3,8 @@ import type { Weather } from "../../model/flock.js";
 import type { FlockIntake } from "../../model/flock-intake.js";
 import type { LooseWaterer } from "../../model/yard.js";
 import type { Allowance } from "../../tables/allowances.js";
-import type { Region } from "../drinkers-needed.js";
-import type { HangRange } from "../hang-range.js";
+import type { Region } from "../birds/drinkers-needed.js";
+import type { HangRange } from "../birds/hang-range.js";
 import type { YardFinding } from "./yard-finding.js";
 
 /** What the loose waterers of a plan come to. Lengths [m], volumes [m³], masses [kg], slopes as tan. */

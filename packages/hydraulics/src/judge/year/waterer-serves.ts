@@ -1,7 +1,7 @@
 import type { Pen, Weather } from "../../model/flock.js";
 import { intakeOfPen } from "../../model/flock-intake.js";
 import type { LooseWaterer } from "../../model/yard.js";
-import { IN_REACH, type Region } from "../drinkers-needed.js";
+import { IN_REACH, type Region } from "../birds/drinkers-needed.js";
 import { reachOf } from "../yard/waterer-reach.js";
 import { staysIn, tiltOf, waterLeft } from "../yard/waterer-tilt.js";
 import { countOf } from "./count-of.js";

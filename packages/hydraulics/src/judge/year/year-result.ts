@@ -1,8 +1,8 @@
 import type { Problem } from "../../document/problem.js";
 import type { FlockIntake } from "../../model/flock-intake.js";
 import type { LendingCost } from "../../numerics/lending/lending.js";
-import type { PenDrinkers, Region } from "../drinkers-needed.js";
-import type { HangRange } from "../hang-range.js";
+import type { PenDrinkers, Region } from "../birds/drinkers-needed.js";
+import type { HangRange } from "../birds/hang-range.js";
 
 /** A plan through a year, week by week. Volumes [m³], temperatures [°C]; days are counted since 1970-01-01. */
 export interface YearOfPlan {

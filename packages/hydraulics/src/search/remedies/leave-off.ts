@@ -1,8 +1,8 @@
 import { drinkerGroupsOf } from "../../document/plan-lists.js";
 import type { Plan, PlanDrinkerGroup } from "../../document/plan-schema.js";
-import { drinkersOfPens } from "../../judge/drinkers-for-plan.js";
-import { manLine } from "../../judge/man-line.js";
-import { statedNumbers } from "../../judge/stated-numbers.js";
+import { drinkersOfPens } from "../../judge/birds/drinkers-for-plan.js";
+import { manLine } from "../../judge/birds/man-line.js";
+import { statedNumbers } from "../../judge/birds/stated-numbers.js";
 import { buildLine } from "../../model/build-line.js";
 import type { Line } from "../../model/line.js";
 import { deviceOf } from "../../simulate/crowd-want.js";

@@ -1,0 +1,223 @@
+import type { Plan } from "../../document/plan-schema.js";
+import type { Problem } from "../../document/problem.js";
+import type { Flock } from "../../model/flock.js";
+import type { Line } from "../../model/line.js";
+import type { Mishap, MishapKind } from "../../model/mishap.js";
+import { mishapsOf } from "../../model/mishaps-of.js";
+import { askPlan, MORNING, type WeighedPlan } from "../asked-plan.js";
+import { runDown } from "./draw-struck.js";
+import type { GuardResult } from "./guard.js";
+import { endsOf } from "./mishap-ends.js";
+import { cheapestGuard, type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
+import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
+import { runMishap, soonestHarm } from "./run-mishap.js";
+import { strike } from "./strike.js";
+
+/**
+ * Of a group of more drinkers than this, only some are run, spread from its first to its last; in a plan of many groups
+ * fewer of each, so that all groups together are not run more often than this, but for the ends of each.
+ */
+const MOST_RUN = { ofGroup: 12, ofAll: 120, ends: 2 } as const;
+
+/** What any one mishap does to a plan. */
+export interface Mishaps {
+  readonly day: number | undefined;
+  /** When every mishap happens, everything full [s after midnight]. */
+  readonly begins: number;
+  readonly line: Line;
+  readonly flock: Flock;
+  /** The plan if nothing goes wrong and nobody looks after it. */
+  readonly nothing: MishapEnd;
+  /** The worst first, see `compareHarm`. */
+  readonly rows: readonly MishapRow[];
+  /** What is left out, as codes. */
+  readonly leavesOut: readonly ("nobodyDrinks" | "headerTank" | "rain")[];
+}
+
+export type MishapsAnswer =
+  | { readonly ok: true; readonly mishaps: Mishaps }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+export interface MishapsOptions {
+  /** The day asked about, "2026-07-04"; counts where the plan names none. */
+  readonly day?: string | undefined;
+  /** For how many rows, from the worst, guards are looked for; 12 unless given, each of a few more runs. */
+  readonly guardsFor?: number | undefined;
+  /** Told the share done, from 0 to 1. */
+  readonly progress?: ((share: number) => void) | undefined;
+}
+
+/**
+ * Makes every single mishap of a plan happen and runs each through line and time: what pours out follows the height of
+ * the water, birds drink meanwhile, nobody comes.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param options  the day asked about; progress
+ * @returns mishaps with what each does, the worst first, or what in the plan does not fit
+ */
+export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): MishapsAnswer {
+  const asking = askPlan(plan, options.day);
+  if (!asking.ok) return asking;
+  const { asked } = asking;
+  const { line } = asked.judged;
+  const bundles = bundlesOf(line, mishapsOf(plan, line, asked.flock));
+  const nothing = runNothing(asked);
+  const { guardsFor = 12 } = options;
+  const total = bundles.reduce((sum, { run }) => sum + run.length, 0);
+  // A row's guards take about as long as six mishaps.
+  const advance = progressOf(options.progress, total + 6 * Math.min(guardsFor, bundles.length));
+  const rows = bundles.map((bundle) =>
+    rowOf(
+      bundle,
+      bundle.run.map((mishap) => {
+        const result = runMishap(asked, mishap);
+        advance(1);
+        return result;
+      }),
+    ),
+  );
+  rows.sort((a, b) => compareHarm(a.worst, b.worst));
+  const guarding = guardingOf(asked, options.day, nothing);
+  return {
+    ok: true,
+    mishaps: {
+      day: asked.flock.day,
+      begins: MORNING,
+      line,
+      flock: asked.flock,
+      nothing,
+      rows: rows.map((row, k) => {
+        if (k >= guardsFor) return row;
+        advance(6);
+        return guarded(guarding, row);
+      }),
+      leavesOut: [
+        ...(asked.flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
+        ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
+        ...(plan.sources.some(({ roof }) => roof !== undefined) ? (["rain"] as const) : []),
+      ],
+    },
+  };
+}
+
+export type GuardsAnswer =
+  | {
+      readonly ok: true;
+      readonly result: MishapResult;
+      /** The cheapest kind first. */
+      readonly guards: readonly GuardResult[];
+      readonly cheapest: GuardResult | undefined;
+    }
+  | { readonly ok: false; readonly problems: readonly Problem[] };
+
+/**
+ * What one mishap does and what guards against it, each run again with it.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param mishap   one of `mishapsOf` that plan
+ * @param options  the day asked about
+ * @returns the mishap's result and its guards, or what in the plan does not fit
+ */
+export function guardsForMishap(
+  plan: Plan,
+  mishap: Mishap,
+  options: Pick<MishapsOptions, "day"> = {},
+): GuardsAnswer {
+  const asking = askPlan(plan, options.day);
+  if (!asking.ok) return asking;
+  const { asked } = asking;
+  const result = runMishap(asked, mishap);
+  const guards = guardsAgainst(guardingOf(asked, options.day, runNothing(asked)), result);
+  return { ok: true, result, guards, cheapest: cheapestGuard(guards) };
+}
+
+function progressOf(told: MishapsOptions["progress"], total: number): (steps: number) => void {
+  let done = 0;
+  return (steps) => {
+    done += steps;
+    told?.(Math.min(1, done / total));
+  };
+}
+
+function guarded(guarding: Guarding, row: MishapRow): MishapRow {
+  const guards = guardsAgainst(guarding, row.worst);
+  return { ...row, guards, cheapest: cheapestGuard(guards) };
+}
+
+/**
+ * The order of harm: soonest bird without water (in a plan without birds, soonest half of the drinkers dry), then most
+ * water lost, then most drinkers that are dry or starve, then most that drip. Equal ones keep the order of the plan.
+ */
+export function compareHarm(a: MishapResult, b: MishapResult): number {
+  return (
+    soonestHarm(a) - soonestHarm(b) ||
+    b.balance.lost - a.balance.lost ||
+    b.dry.length + b.starve.length - (a.dry.length + a.starve.length) ||
+    b.drip.length - a.drip.length
+  );
+}
+
+function runNothing(asked: WeighedPlan): MishapEnd {
+  const struck = strike(asked, undefined);
+  const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
+  return endsOf(struck, run, MORNING);
+}
+
+/** Mishaps that are told in one line. */
+interface Bundle {
+  readonly kinds: readonly MishapKind[];
+  readonly count: number;
+  readonly run: readonly Mishap[];
+}
+
+/** Kinds that change the same law to the same: each is told with the first of them. */
+const SAME_LAW: Readonly<Partial<Record<MishapKind, MishapKind>>> = {
+  cupTipped: "floatStuckDown",
+  regulatorShut: "runBlocked",
+  oneWayShut: "runBlocked",
+  tapLeftShut: "runBlocked",
+};
+
+/** By law and place: a group of drinkers is one place, and so is the start of a run. */
+function bundlesOf(line: Line, mishaps: readonly Mishap[]): Bundle[] {
+  const byPlace = new Map<string, Mishap[]>();
+  for (const mishap of mishaps) {
+    const key = `${SAME_LAW[mishap.kind] ?? mishap.kind} ${placeOf(line, mishap)}`;
+    byPlace.set(key, [...(byPlace.get(key) ?? []), mishap]);
+  }
+  const groups = [...byPlace.keys()].filter((key) => key.includes("group")).length;
+  const most = Math.min(MOST_RUN.ofGroup, Math.max(MOST_RUN.ends, Math.floor(MOST_RUN.ofAll / groups)));
+  return [...byPlace.values()].map((members) => {
+    const kinds = [...new Set(members.map(({ kind }) => kind))];
+    // Those of the other kinds do the same there.
+    const first = members.filter(({ kind }) => kind === kinds[0]);
+    return { kinds, count: first.length, run: spread(first, most) };
+  });
+}
+
+function placeOf({ drinkers }: Line, mishap: Mishap): string {
+  if ("drinker" in mishap) return `group ${drinkers.group[mishap.drinker]}`;
+  if ("source" in mishap) return `source ${mishap.source}`;
+  if ("run" in mishap) return `run ${mishap.run}`;
+  if ("point" in mishap) return `point ${mishap.point}`;
+  return "pen" in mishap ? `batch ${mishap.pen} ${mishap.batch}` : "";
+}
+
+function spread<T>(all: readonly T[], most: number): T[] {
+  if (all.length <= most) return [...all];
+  return Array.from({ length: most }, (_, k) => all[Math.round((k * (all.length - 1)) / (most - 1))]);
+}
+
+function rowOf({ kinds, count, run }: Bundle, results: readonly MishapResult[]): MishapRow {
+  const [worst] = [...results].sort(compareHarm);
+  const lost = results.map(({ balance }) => balance.lost);
+  return {
+    kinds,
+    worst,
+    count,
+    run: run.length,
+    lost: { least: Math.min(...lost), most: Math.max(...lost) },
+    guards: undefined,
+    cheapest: undefined,
+  };
+}

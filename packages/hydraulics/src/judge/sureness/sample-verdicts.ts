@@ -1,0 +1,157 @@
+import type { Line } from "../../model/line.js";
+import { type Moments, momentsAlike, stallsWithinUse } from "../../model/moment.js";
+import { type Draws, evenDraws, SOBOL_DIMENSIONS } from "../../numerics/even-draws.js";
+import { normalQuantile } from "../../numerics/normal-quantile.js";
+import { regimeAt, reynoldsNumber } from "../../physics/darcy-weisbach.js";
+import type { Crowd } from "../../simulate/crowd.js";
+import { type PreparedLine, prepareAlike, prepareLine } from "../../solve/prepare-line.js";
+import { FRICTION_LAWS, type LineSolution } from "../../solve/solution.js";
+import { VERDICTS } from "../check-result.js";
+import { type JudgingCase, type Spare, spareOfDrinker, verdictOfDrinker } from "../drinker-troubles.js";
+import type { Filling } from "../filling.js";
+import type { JudgedLine } from "../judge-line.js";
+import { sampleMoment } from "../solve-moments.js";
+import { type Input, SAMPLED_DOUBTS } from "./doubted-inputs.js";
+import { type Off, type VariedLine, varyLine } from "./vary-line.js";
+
+/** One plan that fits the measurements as well, judged. */
+export interface Sample {
+  readonly off: Off;
+  /** By drinker: the worse verdict of the two laws, as its place in `VERDICTS`. */
+  readonly verdicts: Uint8Array;
+  /** Head to spare of a drinker on both sides, the smaller of the two laws each [m]. */
+  readonly spare: (drinker: number) => Spare;
+}
+
+/** How much of its doubt everything keeps, from 0 (the plan is right) to 1. */
+export interface Keeping {
+  /** By input; all of it where left out. */
+  readonly inputs?: Float64Array;
+  /** Of one drinker against the next, and of the loss between laminar and turbulent; all of it where left out. */
+  readonly rest?: number;
+}
+
+export interface Sampler {
+  readonly inputs: readonly Input[];
+  /** How many drinkers there are. */
+  readonly drinkers: number;
+  /** Sample by number, from 0; the same number gives the same plan, but for how much of the doubt is kept. */
+  take(sample: number, keeping?: Keeping): Sample;
+  /** The plan with just this far off; its spare head is to be asked for before another sample is taken. */
+  judge(off: Off, criticalShare?: number): Sample;
+}
+
+export interface SamplerOptions {
+  readonly seed: number;
+  /** How to draw; evenly where left out. Given the inputs' names, then the drinkers' own. */
+  readonly draws?: (names: readonly string[], seed: number, together: number) => Draws;
+}
+
+const CRITICAL = "loss between laminar and turbulent";
+
+/**
+ * Makes plans that fit the measurements as well as the one written, and judges each through the solver.
+ *
+ * What the birds drink is drawn too, between what tables that disagree say; how many are at work follows from it and
+ * from the drawn flow of the drinkers, without settling crowd and line with each other anew.
+ *
+ * @param judged  the plan as written; of its busy solution, which segments flow between laminar and turbulent
+ * @param crowd   the crowd it was judged with; undefined for a plan without birds
+ */
+export function createSampler(
+  judged: JudgedLine,
+  inputs: readonly Input[],
+  crowd: Crowd | undefined,
+  { seed, draws = evenDraws }: SamplerOptions,
+): Sampler {
+  const { line } = judged;
+  const names = [CRITICAL, ...inputs.map(({ key }) => key), ...line.drinkers.id.map((id) => `drinker ${id}`)];
+  const drawn = draws(names, seed, Math.min(SOBOL_DIMENSIONS, 1 + inputs.length));
+  const inCritical = segmentsInCriticalZone(line, judged.solved.darcyWeisbach.lowestBusiest.solution);
+  let prepared = FRICTION_LAWS.map((friction) => prepareLine(line, friction));
+  const judge = (off: Off, criticalShare = 1): Sample => {
+    const varied = varyLine(line, inputs, off, crowd);
+    const shortened = shortenCritical(varied.line, inCritical, criticalShare);
+    const cases = solveSample(varied, shortened, judged, prepared);
+    prepared = cases.map(({ ready }) => ready);
+    return { off, ...judgeSample(cases.map(({ situation }) => situation)) };
+  };
+  return {
+    inputs,
+    drinkers: line.drinkers.count,
+    judge,
+    take(sample, { inputs: kept, rest = 1 } = {}) {
+      const normal = (input: number) => normalQuantile(drawn.uniform(sample, input));
+      const off: Off = {
+        inputs: Float64Array.from(inputs, (_, i) => (kept?.[i] ?? 1) * normal(1 + i)),
+        own: Float64Array.from(line.drinkers.id, (_, d) => rest * normal(1 + inputs.length + d)),
+      };
+      return judge(off, 1 - rest * (1 - SAMPLED_DOUBTS.criticalLeast) * drawn.uniform(sample, 0));
+    },
+  };
+}
+
+function segmentsInCriticalZone(line: Line, solution: LineSolution): Uint8Array {
+  const { segments, water } = line;
+  return Uint8Array.from(segments.bore, (bore, s) => {
+    return regimeAt(Math.abs(reynoldsNumber({ bore, viscosity: water.viscosity }, solution.flow[s]))) ===
+      "critical"
+      ? 1
+      : 0;
+  });
+}
+
+/** Between laminar and turbulent the loss is uncertain by a factor of two: taken as so much less pipe. */
+function shortenCritical(line: Line, inCritical: Uint8Array, share: number): Line {
+  const { segments } = line;
+  const length = segments.length.map((whole, s) => (inCritical[s] === 1 ? whole * share : whole));
+  return { ...line, segments: { ...segments, length } };
+}
+
+interface SampleCase {
+  readonly situation: JudgingCase;
+  readonly ready: PreparedLine;
+}
+
+function solveSample(
+  { line, atWork }: VariedLine,
+  shortened: Line,
+  { moments: written, fill }: JudgedLine,
+  prepared: readonly PreparedLine[],
+): SampleCase[] {
+  const moments = withAtWork(momentsAlike(line, written), atWork);
+  const stalledBelow = line.sources.some((source) => stallsWithinUse(line, source));
+  let filling: Filling | undefined;
+  return FRICTION_LAWS.map((friction, f) => {
+    const ready = prepareAlike(prepared[f], friction === "darcyWeisbach" ? shortened : line);
+    const fullIdle = sampleMoment(ready, moments, "fullIdle");
+    const lowestBusiest = sampleMoment(ready, moments, "lowestBusiest");
+    // Humps stand where the sample has them; with nobody drinking both laws have the same heads.
+    filling ??= fill(line, lowestBusiest.idle);
+    const solved = { friction, fullIdle, lowestBusiest };
+    return { ready, situation: { line: ready.line, moments, ...solved, filling, stalledBelow } };
+  });
+}
+
+function withAtWork(moments: Moments, atWork: Uint8Array | undefined): Moments {
+  if (atWork === undefined) return moments;
+  const lowestBusiest = { ...moments.named.lowestBusiest, atWork };
+  return { ...moments, named: { ...moments.named, lowestBusiest } };
+}
+
+function judgeSample(situations: readonly JudgingCase[]): Omit<Sample, "off"> {
+  const verdicts = new Uint8Array(situations[0].line.drinkers.count);
+  for (const situation of situations)
+    for (let d = 0; d < verdicts.length; d += 1)
+      verdicts[d] = Math.max(verdicts[d], VERDICTS.indexOf(verdictOfDrinker(situation, d)));
+  return {
+    verdicts,
+    spare(d) {
+      const byLaw = situations.map((situation) => spareOfDrinker(situation, d));
+      return {
+        below: Math.min(...byLaw.map(({ below }) => below)),
+        above: Math.min(...byLaw.map(({ above }) => above)),
+      };
+    },
+  };
+}
