@@ -11,6 +11,7 @@ import { checkPlan, judgeWeeks, readPlan } from "../../packages/hydraulics/dist/
 import { evaluateDrinkers } from "../../packages/hydraulics/dist/solve/laws/drinker-laws.js";
 import { prepareLine } from "../../packages/hydraulics/dist/solve/prepare-line.js";
 import { reachState, solveLine } from "../../packages/hydraulics/dist/solve/solve-line.js";
+import { measureBatch } from "./batch.mjs";
 import { measureBirds } from "./birds.mjs";
 import { measureCure } from "./cure.mjs";
 import { measureMishaps } from "./mishaps.mjs";
@@ -294,6 +295,10 @@ if (only === undefined || only === "cure") {
     "\nThe cheapest cure: 12 runs of 6 sizes, 20 heights of the stand, 4e10 plans (bar: 1 s, proven)",
   );
   measureCure(row);
+}
+if (only === undefined || only === "batch") {
+  console.log("\nMany plans as JSON lines, through threads");
+  measureBatch(row);
 }
 if (only === undefined || only === "scipy") againstSparseNewton();
 if (only === undefined || only === "page") {
