@@ -10,12 +10,12 @@ import {
   writeCheckDocument,
   writeMeasureDocument,
 } from "../../packages/hydraulics/src/index.js";
-import { writeBirdsDocument } from "../../packages/hydraulics/src/report/birds-document.js";
-import { writeSizesDocument } from "../../packages/hydraulics/src/report/sizes-document.js";
-import { writeWeeksDocument } from "../../packages/hydraulics/src/report/weeks-document.js";
+import { writeBirdsDocument } from "../../packages/hydraulics/src/report/birds/birds-document.js";
+import { writeWeeksDocument } from "../../packages/hydraulics/src/report/birds/weeks-document.js";
+import { writeSizesDocument } from "../../packages/hydraulics/src/report/cure/sizes-document.js";
 import { penPlan, weeksOf } from "../hydraulics/judge/birds/pens.js";
 import { checkOf } from "../hydraulics/judge/yard/yard.js";
-import { BIRD_FINDING_CASES } from "../hydraulics/report/bird-cases.js";
+import { BIRD_FINDING_CASES } from "../hydraulics/report/birds/bird-cases.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "../hydraulics/report/sentence-cases.js";
 
 const docs = new URL("../../docs/", import.meta.url);

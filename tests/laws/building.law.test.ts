@@ -12,7 +12,7 @@ import type {
 import { JOINT_CLEAR } from "../../packages/hydraulics/src/judge/build/cut-pipes.js";
 import { buildLine } from "../../packages/hydraulics/src/model/build-line.js";
 import type { Line } from "../../packages/hydraulics/src/model/line.js";
-import { writeBuildText } from "../../packages/hydraulics/src/report/build-text.js";
+import { writeBuildText } from "../../packages/hydraulics/src/report/build/build-text.js";
 import { withRandomBuilding } from "../arbitraries/plan-building.js";
 import { type PlanData, plans } from "../arbitraries/plans.js";
 import { cases } from "../runner/cases.js";

@@ -205,36 +205,54 @@ export * from "./physics/trapped-air.js";
 export * from "./physics/vent.js";
 export * from "./physics/vessel.js";
 export { WATER_RANGE, type Water, waterAt } from "./physics/water.js";
-// Words and documents.
-export { writeAwayAnswer, writeFailure, writeLookEvery } from "./report/away-text.js";
 export {
   writeAge,
   writeBirdFinding,
   writeGroupCrowd,
   writePen,
   writeSeconds,
-} from "./report/bird-sentences.js";
+} from "./report/birds/bird-sentences.js";
+export {
+  writeAsks,
+  writeForce,
+  writeNeedReason,
+  writeSilences,
+} from "./report/birds/drinkers-needed-text.js";
+export { WEEKS_FORMAT, writeWeeksDocument } from "./report/birds/weeks-document.js";
 // Building: parts, cuts, holes, heights, order, tests, loads; and their words.
-export * from "./report/building.js";
+export * from "./report/build/building.js";
 export { writeCaution } from "./report/caution-sentences.js";
-export { writeCertainty, writeDoubt, writeInput } from "./report/certainty-words.js";
 export { CHECK_FORMAT, type CheckDocument, writeCheckDocument } from "./report/check-document.js";
 export { type CsvCell, type CsvOptions, writeCsv } from "./report/csv.js";
 export { writeDrinkersCsv } from "./report/csv-drinkers.js";
 export { writeHeightsCsv, writeRunsCsv, writeSourcesCsv } from "./report/csv-line.js";
 export type { CsvUnits } from "./report/csv-units.js";
-export { writeYearCsv } from "./report/csv-year.js";
-export { CURE_FORMAT, writeCureDocument, writeFrontDocument } from "./report/cure-document.js";
-export * from "./report/cure-sentences.js";
-export * from "./report/day-text.js";
-export { writeAsks, writeForce, writeNeedReason, writeSilences } from "./report/drinkers-needed-text.js";
+export { CURE_FORMAT, writeCureDocument, writeFrontDocument } from "./report/cure/cure-document.js";
+export * from "./report/cure/cure-sentences.js";
+export { writeVariantsDocument } from "./report/cure/variants-document.js";
+export {
+  bestOf,
+  nameOf,
+  VARIANT_ROWS,
+  type VariantRow,
+  writeConclusion,
+  writeDifference,
+} from "./report/cure/variants-text.js";
 export { writeDuration } from "./report/durations.js";
 export { writeFinding } from "./report/finding-sentences.js";
-export * from "./report/frost-sentences.js";
-export * from "./report/heat-sentences.js";
-export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/lasting-text.js";
-export { writeMarkLines } from "./report/mark-text.js";
-export { writeMeasureDocument } from "./report/measure-document.js";
+export {
+  writeGuards,
+  writeHarm,
+  writeLoss,
+  writeNothing,
+  writeRowName,
+} from "./report/mishaps/mishap-sentences.js";
+export { type Named, writeGain, writeGuard, writeMishap } from "./report/mishaps/mishap-words.js";
+export { writeMishapCautions } from "./report/mishaps/mishaps-text.js";
+export { writeNames } from "./report/name-ranges.js";
+export { writeJudgement, writeReason } from "./report/sentences.js";
+export { writeCertainty, writeDoubt, writeInput } from "./report/sureness/certainty-words.js";
+export { writeMeasureDocument } from "./report/sureness/measure-document.js";
 export {
   MEASURED_AS_WRITTEN,
   writeBetter,
@@ -242,11 +260,12 @@ export {
   writeRemedy,
   writeSways,
   writeWorthwhile,
-} from "./report/measure-words.js";
-export { writeGuards, writeHarm, writeLoss, writeNothing, writeRowName } from "./report/mishap-sentences.js";
-export { type Named, writeGain, writeGuard, writeMishap } from "./report/mishap-words.js";
-export { writeMishapCautions } from "./report/mishaps-text.js";
-export { writeNames } from "./report/name-ranges.js";
+} from "./report/sureness/measure-words.js";
+// Words and documents.
+export { writeAwayAnswer, writeFailure, writeLookEvery } from "./report/time/away-text.js";
+export * from "./report/time/day-text.js";
+export { LEFT_OUT, writeCarryingLines, writeRefill } from "./report/time/lasting-text.js";
+export { writeMarkLines } from "./report/time/mark-text.js";
 export {
   SEASON_WORDS,
   writeRain,
@@ -255,10 +274,9 @@ export {
   writeRainFinding,
   writeRainQuestion,
   writeRainRun,
-} from "./report/rain-text.js";
-export { writeJudgement, writeReason } from "./report/sentences.js";
-export { writeCause } from "./report/trouble-causes.js";
-export { writeTroubleDocument } from "./report/trouble-document.js";
+} from "./report/time/rain-text.js";
+export { writeCause } from "./report/trouble/trouble-causes.js";
+export { writeTroubleDocument } from "./report/trouble/trouble-document.js";
 export {
   percent as writeChance,
   writeAnswers,
@@ -267,21 +285,13 @@ export {
   writeSight,
   writeSigns,
   writeUsefulLook,
-} from "./report/trouble-looks.js";
-export { TROUBLE_CAUTIONS, writeNextLook, writeTried, writeWhy } from "./report/trouble-text.js";
-export { writeTodo } from "./report/trouble-todo.js";
-export { writeBothCauses, writeTwoAtOnce } from "./report/trouble-two.js";
-export { writeVariantsDocument } from "./report/variants-document.js";
-export {
-  bestOf,
-  nameOf,
-  VARIANT_ROWS,
-  type VariantRow,
-  writeConclusion,
-  writeDifference,
-} from "./report/variants-text.js";
+} from "./report/trouble/trouble-looks.js";
+export { TROUBLE_CAUTIONS, writeNextLook, writeTried, writeWhy } from "./report/trouble/trouble-text.js";
+export { writeTodo } from "./report/trouble/trouble-todo.js";
+export { writeBothCauses, writeTwoAtOnce } from "./report/trouble/trouble-two.js";
 export { writeVerdict } from "./report/verdict-sentences.js";
-export { WEEKS_FORMAT, writeWeeksDocument } from "./report/weeks-document.js";
+export * from "./report/weather/frost-sentences.js";
+export * from "./report/weather/heat-sentences.js";
 export {
   LAW_WORDS,
   MOMENT_WORDS,
@@ -292,10 +302,11 @@ export {
   writeVelocity,
   writeVolume,
 } from "./report/words.js";
-export * from "./report/yard-sentences.js";
-export * from "./report/yard-words.js";
-export { writeYearCalendar } from "./report/year-calendar.js";
-export * from "./report/year-sentences.js";
+export * from "./report/yard/yard-sentences.js";
+export * from "./report/yard/yard-words.js";
+export { writeYearCsv } from "./report/year/csv-year.js";
+export { writeYearCalendar } from "./report/year/year-calendar.js";
+export * from "./report/year/year-sentences.js";
 // Choices compared, and the smallest change that makes a plan work.
 export {
   type Comparing,

@@ -3,9 +3,9 @@ import { checkDocument } from "../../../packages/hydraulics/src/document/read-pl
 import { checkPlan } from "../../../packages/hydraulics/src/judge/check-plan.js";
 import type { Checked } from "../../../packages/hydraulics/src/judge/check-result.js";
 import { writeCaution } from "../../../packages/hydraulics/src/report/caution-sentences.js";
-import { writeCertainty } from "../../../packages/hydraulics/src/report/certainty-words.js";
 import { writeFinding } from "../../../packages/hydraulics/src/report/finding-sentences.js";
 import { writeJudgement, writeReason } from "../../../packages/hydraulics/src/report/sentences.js";
+import { writeCertainty } from "../../../packages/hydraulics/src/report/sureness/certainty-words.js";
 import { writeVerdict } from "../../../packages/hydraulics/src/report/verdict-sentences.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "./sentence-cases.js";
 

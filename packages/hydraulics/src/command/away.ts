@@ -1,6 +1,6 @@
 import { goingAway } from "../judge/time/going-away.js";
-import { writeAwayText } from "../report/away-text.js";
-import { writeAwayDocument } from "../report/time-documents.js";
+import { writeAwayText } from "../report/time/away-text.js";
+import { writeAwayDocument } from "../report/time/time-documents.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 

@@ -1,6 +1,6 @@
 import { birdsForPlan } from "../judge/birds/birds-for-plan.js";
-import { writeBirdsDocument } from "../report/birds-document.js";
-import { writeBirdsText } from "../report/birds-text.js";
+import { writeBirdsDocument } from "../report/birds/birds-document.js";
+import { writeBirdsText } from "../report/birds/birds-text.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 

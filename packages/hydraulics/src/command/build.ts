@@ -1,8 +1,8 @@
 import { buildSheetOf } from "../judge/build/build-of-plan.js";
-import { writeBuildDocument } from "../report/build-document.js";
-import { PAPERS, type PaperSize, writeBuildPage } from "../report/build-page.js";
-import { writeBuildText } from "../report/build-text.js";
-import { writePartsCsv } from "../report/csv-parts.js";
+import { writeBuildDocument } from "../report/build/build-document.js";
+import { PAPERS, type PaperSize, writeBuildPage } from "../report/build/build-page.js";
+import { writeBuildText } from "../report/build/build-text.js";
+import { writePartsCsv } from "../report/build/csv-parts.js";
 import { readQuantity } from "../units/quantity.js";
 import type { Question } from "./answer-plan.js";
 

@@ -1,6 +1,6 @@
 import type { Plan } from "../document/plan-schema.js";
-import { writeVariantsDocument } from "../report/variants-document.js";
-import { writeVariantsText } from "../report/variants-text.js";
+import { writeVariantsDocument } from "../report/cure/variants-document.js";
+import { writeVariantsText } from "../report/cure/variants-text.js";
 import { compareVariants, MOST_VARIANTS } from "../search/compare-variants.js";
 import { readArguments, readCount } from "./arguments.js";
 import { readAskedDay } from "./asked-day.js";

@@ -1,8 +1,8 @@
 import { writeFileSync } from "node:fs";
 import { writePlan } from "../document/write-plan.js";
-import { writeCureDocument, writeFrontDocument } from "../report/cure-document.js";
-import { writeCureText } from "../report/cure-text.js";
-import { writeFrontText } from "../report/front-text.js";
+import { writeCureDocument, writeFrontDocument } from "../report/cure/cure-document.js";
+import { writeCureText } from "../report/cure/cure-text.js";
+import { writeFrontText } from "../report/cure/front-text.js";
 import { COST_MEASURES, type CostMeasure } from "../search/cost.js";
 import type { CureOptions } from "../search/cure-options.js";
 import { findCures } from "../search/find-cures.js";

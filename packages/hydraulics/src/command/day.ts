@@ -1,6 +1,6 @@
 import { Worker } from "node:worker_threads";
 import { settingOfPlan, simulateDay } from "../judge/time/simulate-day.js";
-import { writeDaysText, writeDayText } from "../report/day-text.js";
+import { writeDaysText, writeDayText } from "../report/time/day-text.js";
 import { type DayRow, summariseDays } from "../simulate/day-summary.js";
 import { writeDay } from "../units/day.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";

@@ -1,6 +1,6 @@
 import { heatOfPlan } from "../judge/weather/heat.js";
-import { writeHeatText } from "../report/heat-text.js";
-import { writeHeatDocument } from "../report/weather-documents.js";
+import { writeHeatText } from "../report/weather/heat-text.js";
+import { writeHeatDocument } from "../report/weather/weather-documents.js";
 import type { Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
 

@@ -1,7 +1,7 @@
 import { carryingOf } from "../judge/time/carrying.js";
 import { howLongItLasts } from "../judge/time/lasting.js";
-import { writeLastingText } from "../report/lasting-text.js";
-import { writeLastingDocument } from "../report/time-documents.js";
+import { writeLastingText } from "../report/time/lasting-text.js";
+import { writeLastingDocument } from "../report/time/time-documents.js";
 import type { Question } from "./answer-plan.js";
 
 /** `headfall lasts PLAN`: exit status 1 when, filled as the plan says, some bird goes without in a hot spell. */

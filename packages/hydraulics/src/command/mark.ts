@@ -1,7 +1,7 @@
 import { sourceNames } from "../document/run-ends.js";
 import { dailyMark } from "../judge/time/daily-mark.js";
-import { writeMarkText } from "../report/mark-text.js";
-import { writeMarkDocument } from "../report/time-documents.js";
+import { writeMarkText } from "../report/time/mark-text.js";
+import { writeMarkDocument } from "../report/time/time-documents.js";
 import { readQuantity } from "../units/quantity.js";
 import type { Question } from "./answer-plan.js";
 

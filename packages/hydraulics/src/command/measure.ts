@@ -1,7 +1,7 @@
 import { FIRST_SAMPLES } from "../judge/check-plan.js";
 import { measureAgain } from "../judge/sureness/measure-again.js";
-import { writeMeasureDocument } from "../report/measure-document.js";
-import { writeMeasureText } from "../report/measure-text.js";
+import { writeMeasureDocument } from "../report/sureness/measure-document.js";
+import { writeMeasureText } from "../report/sureness/measure-text.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 

@@ -1,6 +1,6 @@
 import { mishapsOfPlan } from "../judge/mishaps/mishaps-of-plan.js";
-import { writeMishapsDocument } from "../report/mishaps-document.js";
-import { writeMishapsText } from "../report/mishaps-text.js";
+import { writeMishapsDocument } from "../report/mishaps/mishaps-document.js";
+import { writeMishapsText } from "../report/mishaps/mishaps-text.js";
 import type { Question } from "./answer-plan.js";
 
 /** How many are told, from the worst, and with their guards. */

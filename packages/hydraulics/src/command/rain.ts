@@ -2,7 +2,7 @@ import { RAIN_UNITS, type RainReadingOptions, type RainUnit } from "../document/
 import { readRainRecord } from "../document/read-rain-record.js";
 import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain/rain-supply.js";
-import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/rain-text.js";
+import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/time/rain-text.js";
 import { writeDay } from "../units/day.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";
 import { EXAMPLES, recordText } from "./record-text.js";

@@ -1,5 +1,5 @@
-import { writeSizesDocument } from "../report/sizes-document.js";
-import { writeSizesText } from "../report/sizes-text.js";
+import { writeSizesDocument } from "../report/cure/sizes-document.js";
+import { writeSizesText } from "../report/cure/sizes-text.js";
 import { compareSizes } from "../search/compare-sizes.js";
 import type { Question } from "./answer-plan.js";
 

@@ -1,6 +1,6 @@
 import { judgeWeeks } from "../judge/birds/weeks.js";
-import { writeWeeksDocument } from "../report/weeks-document.js";
-import { writeWeeksText } from "../report/weeks-text.js";
+import { writeWeeksDocument } from "../report/birds/weeks-document.js";
+import { writeWeeksText } from "../report/birds/weeks-text.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 

@@ -1,7 +1,7 @@
 import { isGrave } from "../judge/yard/yard-finding.js";
 import { yardForPlan } from "../judge/yard/yard-for-plan.js";
-import { writeYardDocument } from "../report/yard-document.js";
-import { writeYardText } from "../report/yard-text.js";
+import { writeYardDocument } from "../report/yard/yard-document.js";
+import { writeYardText } from "../report/yard/yard-text.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 

@@ -1,8 +1,8 @@
 import { yearForPlan } from "../judge/year/year-for-plan.js";
-import { writeYearCsv } from "../report/csv-year.js";
-import { writeYearCalendar } from "../report/year-calendar.js";
-import { writeYearDocument } from "../report/year-document.js";
-import { writeYearText } from "../report/year-text.js";
+import { writeYearCsv } from "../report/year/csv-year.js";
+import { writeYearCalendar } from "../report/year/year-calendar.js";
+import { writeYearDocument } from "../report/year/year-document.js";
+import { writeYearText } from "../report/year/year-text.js";
 import { readDay } from "../units/day.js";
 import type { Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";

@@ -1,10 +1,10 @@
 import { type Checked, type DrinkerVerdict, VERDICTS } from "../judge/check-result.js";
 import { MOMENTS } from "../model/moment.js";
 import type { UnitSystem } from "../units/quantity.js";
+import { flockOfCheck } from "./birds/flock-entry.js";
 import { writeCaution } from "./caution-sentences.js";
-import { writeCertainty } from "./certainty-words.js";
 import { writeFinding } from "./finding-sentences.js";
-import { flockOfCheck } from "./flock-entry.js";
+import { writeCertainty } from "./sureness/certainty-words.js";
 import { writeVerdict } from "./verdict-sentences.js";
 
 /** Name and version of the result document; the version rises when a key changes its meaning or goes. */

@@ -3,10 +3,10 @@ import type { Measuring } from "../judge/sureness/measuring.js";
 import { MOMENTS, type MomentName } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";
-import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";
+import { writeBirdFinding, writeGroupCrowd, writePen } from "./birds/bird-sentences.js";
 import { writeCaution } from "./caution-sentences.js";
 import { writeFinding } from "./finding-sentences.js";
-import { writeMeasuring } from "./measure-words.js";
+import { writeMeasuring } from "./sureness/measure-words.js";
 import { type Table, writeTable } from "./text-table.js";
 import { writeVerdict } from "./verdict-sentences.js";
 import {

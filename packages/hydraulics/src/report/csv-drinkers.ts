@@ -1,10 +1,10 @@
 import type { Certainty, Checked, DrinkerVerdict } from "../judge/check-result.js";
 import { MOMENTS } from "../model/moment.js";
 import { FRICTION_LAWS } from "../solve/solution.js";
-import { writeInput } from "./certainty-words.js";
 import { type CsvCell, type CsvOptions, writeCsv } from "./csv.js";
 import { type CsvUnits, inUnits, systemOfUnits, titled } from "./csv-units.js";
 import { writeJudgement } from "./sentences.js";
+import { writeInput } from "./sureness/certainty-words.js";
 import { writeVerdict } from "./verdict-sentences.js";
 import { LAW_WORDS, MOMENT_WORDS } from "./words.js";
 

@@ -1,8 +1,8 @@
 import type { DrinkerVerdict } from "../judge/check-result.js";
 import type { Line } from "../model/line.js";
 import { type UnitSystem, writeQuantity } from "../units/quantity.js";
-import { writeCertainty } from "./certainty-words.js";
 import { writeJudgement } from "./sentences.js";
+import { writeCertainty } from "./sureness/certainty-words.js";
 import { LAW_WORDS } from "./words.js";
 
 /**

@@ -2,7 +2,7 @@ import { expect, test } from "vitest";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
 import { buildSheetOf } from "../../../../packages/hydraulics/src/judge/build/build-of-plan.js";
 import { GUST } from "../../../../packages/hydraulics/src/judge/build/stand-loads.js";
-import { writeLoadLines } from "../../../../packages/hydraulics/src/report/load-words.js";
+import { writeLoadLines } from "../../../../packages/hydraulics/src/report/build/load-words.js";
 
 const G = 9.80665;
 const BARREL = { shape: "upright", diameter: "50 cm", height: "80 cm" };

@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { CheckOptions } from "../../../../packages/hydraulics/src/judge/check-plan.js";
 import type { Certainty } from "../../../../packages/hydraulics/src/judge/check-result.js";
-import { writeInput } from "../../../../packages/hydraulics/src/report/certainty-words.js";
+import { writeInput } from "../../../../packages/hydraulics/src/report/sureness/certainty-words.js";
 import { checkOf, verdictOf, yard } from "../yard/yard.js";
 
 interface Doubted {

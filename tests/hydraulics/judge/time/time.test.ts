@@ -5,7 +5,7 @@ import { carryingOf } from "../../../../packages/hydraulics/src/judge/time/carry
 import { dailyMark } from "../../../../packages/hydraulics/src/judge/time/daily-mark.js";
 import { goingAway } from "../../../../packages/hydraulics/src/judge/time/going-away.js";
 import { howLongItLasts } from "../../../../packages/hydraulics/src/judge/time/lasting.js";
-import { writeMarkLines } from "../../../../packages/hydraulics/src/report/mark-text.js";
+import { writeMarkLines } from "../../../../packages/hydraulics/src/report/time/mark-text.js";
 import { penPlan } from "../birds/pens.js";
 
 const DAY = 86_400;

@@ -5,7 +5,7 @@ import { birdsForPlan } from "../../../../packages/hydraulics/src/judge/birds/bi
 import { kitOf } from "../../../../packages/hydraulics/src/judge/year/kit-shares.js";
 import { yearForPlan } from "../../../../packages/hydraulics/src/judge/year/year-for-plan.js";
 import type { YearOfPlan } from "../../../../packages/hydraulics/src/judge/year/year-result.js";
-import { writeYearCalendar } from "../../../../packages/hydraulics/src/report/year-calendar.js";
+import { writeYearCalendar } from "../../../../packages/hydraulics/src/report/year/year-calendar.js";
 import { readDay, writeDay } from "../../../../packages/hydraulics/src/units/day.js";
 
 const EXAMPLE = JSON.parse(readFileSync("docs/examples/alder-bank-eighty-five-chicks.json", "utf8"));

@@ -1,0 +1,104 @@
+import { DRUNK_LESS_ABOVE, REFUSED_ABOVE, TRIED } from "../../judge/weather/heat-bodies.js";
+import type { Heat, HeatChange, HeatFlush, HeatPart } from "../../judge/weather/heat-result.js";
+import { writeClock } from "../../units/day.js";
+import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { writeDuration } from "../durations.js";
+import { writeVolume } from "../words.js";
+
+/** A temperature, to a degree: more would be guessed. */
+export const writeDegrees = (temperature: number, system: UnitSystem): string =>
+  writeQuantity(
+    system === "us" ? (Math.round(temperature * 1.8 + 32) - 32) / 1.8 : Math.round(temperature),
+    "temperature",
+    system,
+    3,
+  );
+
+const DAY = 86_400;
+const clock = (seconds: number) => writeClock(seconds % DAY);
+
+/** In inches to one figure: 25 mm of foam is sold as an inch. */
+const roundLength = (metres: number, system: UnitSystem) =>
+  writeQuantity(metres, "length", system, system === "us" ? 1 : 2);
+
+export const HEAT_CHANGE_WORDS: Readonly<Record<HeatChange, (system: UnitSystem) => string>> = {
+  white: () => "white, and kept clean",
+  shade: () => "wholly in shade",
+  lagging: (system) => `lagged with ${roundLength(TRIED.lagging, system)} of foam`,
+  buriedShallow: (system) => `${roundLength(TRIED.shallow, system)} under ground`,
+  buriedDeep: (system) => `${roundLength(TRIED.deep, system)} under ground`,
+};
+
+/** The day in words. */
+export function writeHeatDay({ day }: Heat, system: UnitSystem): string {
+  const { high, low, sun, wind, dawn, light } = day;
+  return `${writeDegrees(low, system)} to ${writeDegrees(high, system)}, clear sun of ${writeQuantity(sun, "sunshine", system, 2)} at noon, wind ${writeQuantity(wind, "speed", system, 2)}, light from ${clock(dawn)} to ${clock(dawn + light)}`;
+}
+
+/** The answer in one or two sentences. */
+export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
+  const drunk = parts.filter(({ drinkers }) => drinkers > 0);
+  const worst = drunk.reduce<HeatPart | undefined>(
+    (most, one) => (most === undefined || one.hottest.peak > most.hottest.peak ? one : most),
+    undefined,
+  );
+  if (worst === undefined) return "No run of this plan has drinkers: no water stands hot before birds.";
+  const { id, hottest, expected } = worst;
+  const peak = `${writeDegrees(expected.peak, system)}, at worst ${writeDegrees(hottest.peak, system)}`;
+  if (hottest.less === 0) return `No: the warmest water before birds is in ${id}, ${peak}.`;
+  const warm = `Water standing in ${id} comes to ${peak}, at ${clock(hottest.at)}`;
+  if (hottest.refused > 0)
+    return `${warm}; for ${writeDuration(hottest.refused)} birds may refuse it (above ${writeDegrees(REFUSED_ABOVE, system)}), for ${writeDuration(hottest.less)} they drink less (above ${writeDegrees(DRUNK_LESS_ABOVE, system)}).`;
+  return `${warm}; for ${writeDuration(hottest.less)} birds may drink less (above ${writeDegrees(DRUNK_LESS_ABOVE, system)}).`;
+}
+
+/** More often than this nobody goes and flushes. */
+const MOST_FLUSHES = 12;
+
+/** What to let run away, of one run. */
+export function writeHeatFlush(flush: HeatFlush, system: UnitSystem): string {
+  const { run, volume, from, to, times, againAfter } = flush;
+  const what = `${run}: ${writeVolume(volume, system)} of hot water stand in the pipe up to its end from ${clock(from)} to ${clock(to)}`;
+  if (times === undefined || againAfter === undefined)
+    return `${what}; the vessel's own water is then above ${writeDegrees(DRUNK_LESS_ABOVE, system)} or the pipe is as warm as the ground: flushing does not help.`;
+  if (times > MOST_FLUSHES)
+    return `${what}. No flushing keeps up with it: at its hottest it is too warm again within ${writeDuration(againAfter)}.`;
+  return `${what}. Let that much run away before each look: ${times} ${times === 1 ? "time keeps" : "times keep"} it under ${writeDegrees(DRUNK_LESS_ABOVE, system)}, for after a flush it is too warm again within ${writeDuration(againAfter)} at its hottest.`;
+}
+
+/** What each change would make of a part, in one sentence; undefined where it is cool as it is. */
+export function writeHeatLevers({ id, hottest, levers }: HeatPart, system: UnitSystem): string | undefined {
+  if (hottest.less === 0 || levers.length === 0) return undefined;
+  const tried = levers.map(
+    ({ change, peak, less }) =>
+      `${HEAT_CHANGE_WORDS[change](system)}: ${writeDegrees(peak, system)}${less === 0 ? "" : `, ${writeDuration(less)} too warm`}`,
+  );
+  return `${id}, ${writeDegrees(hottest.peak, system)} at worst and ${writeDuration(hottest.less)} too warm. ${tried.join("; ")}.`;
+}
+
+/** Parts softened by their own water. */
+export function writeSoftening({ parts }: Heat, system: UnitSystem): string[] {
+  return parts.flatMap(({ id, material, hottest }) =>
+    material?.softensAbove === undefined || hottest.peak < material.softensAbove
+      ? []
+      : [
+          `${id} (${material.name}) softens above ${writeDegrees(material.softensAbove, system)} (${material.citation.seen}): hold it up, and put no weight on it.`,
+        ],
+  );
+}
+
+/** How often drinking renews the water, where birds drink. */
+export function writeRenewal({ draw, renewedEvery }: Heat, system: UnitSystem): string | undefined {
+  if (renewedEvery === undefined) return undefined;
+  return `The birds draw about ${writeVolume(draw * 3600, system)} an hour and so renew the hot pipe every ${writeDuration(renewedEvery)}: busy lines run cooler than these figures for still water, idle ends do not.`;
+}
+
+/** What a computed hot day does not know. */
+export const HEAT_CAUTIONS: readonly string[] = [
+  "These are temperatures of still water on a clear day. The worse figure is for still air and the darker end of the colour; dirt darkens white.",
+  "Half a line hot is half the birds short of water: on a hot day look every hour or two, and have a second, shaded vessel.",
+  "Water from a sunny hose can scald hands and birds: let it run first.",
+  "Lagging only delays: in the sun all day it comes nearly as warm. Shade or earth keeps the sun off.",
+  "Ask what lies under ground before digging.",
+  "Water kept warm grows germs: clean vessels and lines often, and make no spray of it. A vet decides.",
+];

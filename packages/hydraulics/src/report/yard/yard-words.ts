@@ -1,0 +1,29 @@
+import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+
+/** A slope as people measure it: per cent, and the angle: "5 % (2.9°)". */
+export function writeSlope(slope: number): string {
+  if (slope === 0) return "level";
+  const angle = (Math.atan(slope) * 180) / Math.PI;
+  return `${Number((slope * 100).toPrecision(2))} % (${angle < 10 ? angle.toFixed(1) : Math.round(angle)}°)`;
+}
+
+/** A height to mark or a shim to cut: to the millimetre below a decimetre. */
+export function writeMark(metres: number, system: UnitSystem): string {
+  return writeQuantity(metres, "length", system, 2);
+}
+
+/** Refills a day, or one in so many days. */
+export function writeRefills(refills: number | undefined): string {
+  if (refills === undefined) return "gives nothing";
+  if (refills <= 0) return "none";
+  if (refills >= 0.95) return `${refills < 9.5 ? refills.toFixed(1) : Math.round(refills)} a day`;
+  const days = 1 / refills;
+  return days > 60 ? "under 1 in 60 days" : `1 in ${days < 9.5 ? days.toFixed(1) : Math.round(days)} days`;
+}
+
+/** Which way a hole is turned, as an instruction. */
+export const HOLE_WORDS = {
+  uphill: "its hole uphill",
+  sideways: "its hole sideways",
+  downhill: "its hole downhill",
+} as const;
