@@ -1,7 +1,7 @@
 import { createHeap } from "../heap.js";
 import { type Borrower, createBorrower } from "./borrower.js";
 import { leastShort } from "./least-short.js";
-import { type Ask, enoughAlone, type Lending } from "./lending.js";
+import { type Ask, enoughAlone, type Lending, MOST_FELT } from "./lending.js";
 
 /** What is least to add to the stock, so that nothing is short that more pieces could help. */
 export interface LeastToAdd {
@@ -27,9 +27,10 @@ interface Purchase {
 
 /**
  * The cheapest pieces to add, by best first: a piece lessens what is short in a period by no more than its greatest
- * share of what any borrower asks then, which bounds what must still be added from below:
+ * share of what any borrower asks then, as much as such a share can ever be felt (m); which bounds what must still be
+ * added from below:
  *
- *   cost to come ≥ short_t / max_k (w_tk / c_k),   w_tk = max_b share_btk · weight_bt · lasts_t             (1)
+ *   cost to come ≥ short_t / max_k (w_tk / c_k),   w_tk = m max_b share_btk · weight_bt · lasts_t            (1)
  *
  * A purchase grows by pieces that help in the period with the most still to come.
  *
@@ -128,7 +129,7 @@ function worthBuying({ asks }: Lending, costs: readonly number[]): Set<number> {
 function helpOf({ asks, lasts }: Lending, kind: number, t: number): number {
   const most = asks.reduce((help, own) => Math.max(help, own[t].weight * own[t].shares[kind]), 0);
   // Whole thousandths, rounded up: so is what is short.
-  return most === 0 ? 0 : 1000 * lasts[t] * most + 1;
+  return most === 0 ? 0 : 1000 * lasts[t] * MOST_FELT * most + 1;
 }
 
 /** Periods in which the stock as it is leaves more short than must be; of those that ask alike, the first. */

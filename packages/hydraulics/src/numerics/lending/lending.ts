@@ -29,7 +29,7 @@ export type Lent = readonly (readonly (readonly number[])[])[];
 
 /** What a way of lending comes to, in order of what counts first. */
 export interface LendingCost {
-  /** Weight left short, times how long: in thousandths, so that it is a whole number. */
+  /** Weight left short, beyond half of an ask four times, times how long: in thousandths, so that it is a whole number. */
   readonly short: number;
   /** Pieces handed to a borrower who had not that piece in the period before. */
   readonly handed: number;
@@ -39,12 +39,21 @@ export interface LendingCost {
 /** Shares that add up to 1 within this are enough: sums of thirds and sevenths are not exact. */
 const ENOUGH = 1e-9;
 const THOUSANDTHS = 1000;
+/** What is missing beyond half of an ask counts so many times: rather two that have half than one without anything. */
+const SORE = 4;
+const HALF = 0.5;
 
-/** What is left short of an ask [weight × time, thousandths], a whole number. */
+/** How much a share that is missing counts: itself, but what goes beyond a half SORE times. */
+const felt = (missing: number): number => missing + (SORE - 1) * Math.max(0, missing - HALF);
+
+/** The most that one more share can take off what counts as short. */
+export const MOST_FELT = SORE;
+
+/** What counts as short of an ask [weight × time, thousandths; beyond half of it SORE times], a whole number. */
 export function shortOf({ weight, met, shares }: Ask, lasts: number, has: readonly number[]): number {
   let left = 1 - met;
   for (let k = 0; k < shares.length; k += 1) left -= has[k] * shares[k];
-  return left <= ENOUGH ? 0 : Math.ceil(THOUSANDTHS * weight * lasts * left - ENOUGH);
+  return left <= ENOUGH ? 0 : Math.ceil(THOUSANDTHS * weight * lasts * felt(left) - ENOUGH);
 }
 
 /** Whether a piece of a kind may be with a borrower. */

@@ -97,7 +97,7 @@ export function writeKitProof(kit: KitGiven, system: UnitSystem): string {
   const short =
     bound.short < cost.short
       ? "Whether less could be short is not proven"
-      : "Proven: no way to give it out leaves less short";
+      : "Proven: no way to give it out leaves less short (what a pen lacks beyond half of its need counts four times, so that none stands without)";
   const handed =
     bound.handed < cost.handed
       ? `; of those this one puts out ${cost.handed} pieces, and none can do with fewer than ${bound.handed}`
