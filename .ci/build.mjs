@@ -4,7 +4,7 @@
  *   node .ci/build.mjs --packages    the packages only
  */
 import { spawnSync } from "node:child_process";
-import { realpathSync } from "node:fs";
+import { existsSync, readdirSync, realpathSync, rmSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 
@@ -17,7 +17,19 @@ export function buildPackages({ afresh = false, packages = ["packages/hydraulics
     cwd: top,
     stdio: ["ignore", 2, 2],
   });
+  for (const folder of packages) removeStale(join(top, folder));
   return run.status === 0;
+}
+
+/** The compiler leaves what it made of a source that is gone or has moved; that would be packed too. */
+function removeStale(folder) {
+  const dist = join(folder, "dist");
+  if (!existsSync(dist)) return;
+  for (const path of readdirSync(dist, { recursive: true })) {
+    const [, source] = /^(.*)\.(?:d\.ts|js)(?:\.map)?$/.exec(path) ?? [];
+    if (source === undefined || /^(page|assets)[\\/]|^headfall$/.test(source)) continue;
+    if (!existsSync(join(folder, "src", `${source}.ts`))) rmSync(join(dist, path));
+  }
 }
 
 /** Builds the page into packages/ui/dist/page, or into another folder. */
@@ -33,6 +45,9 @@ export async function buildPage(folder) {
 /** Builds packages/ui/dist/headfall.js, the library and the elements in one file, or into another folder. */
 export async function buildStandalone(folder) {
   const { build } = await import("vite");
+  // Named by what is in them: those of an earlier build would stay.
+  const workers = join(folder ?? join(top, "packages", "ui", "dist"), "assets");
+  rmSync(workers, { recursive: true, force: true });
   await build({
     configFile: join(top, "packages", "ui", "vite.standalone.config.ts"),
     logLevel: "warn",

@@ -7,6 +7,8 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 export default defineConfig({
   root: here("."),
   publicDir: false,
+  // Its workers are looked for beside it, wherever a page keeps it.
+  base: "./",
   resolve: { alias: { "@headfall/hydraulics": here("../hydraulics/src/index.ts") } },
   define: { "process.env.NODE_ENV": JSON.stringify("production") },
   worker: { format: "es" },

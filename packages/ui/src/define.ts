@@ -2,6 +2,11 @@
 import { HeadfallLine } from "./line/line-element.js";
 import { HeadfallProfile } from "./profile/profile-element.js";
 
+// So that whoever registers the elements has the types of their events.
+export type { LineCheckedEvent } from "./line/line-checked-event.js";
+export type { DrinkerChosenEvent } from "./profile/drinker-chosen-event.js";
+export type { PlanChangedEvent } from "./store/plan-changed-event.js";
+
 const elements = {
   "headfall-line": HeadfallLine,
   "headfall-profile": HeadfallProfile,
