@@ -88,7 +88,7 @@ export class HeadfallBirds extends RoomElement {
 
   #room(plan: Plan): BirdsRoom {
     const { system, day } = this;
-    const { weeks, hotWeeks, isOld } = this.#weeks;
+    const { weeks, hotWeeks, everyBird, isOld } = this.#weeks;
     return {
       plan,
       flock: this.#told?.flock,
@@ -98,6 +98,7 @@ export class HeadfallBirds extends RoomElement {
       typing: this.#typing,
       weeks,
       hotWeeks,
+      everyBird,
       isOld,
       newPen: this.#newPen,
       isWide: this.#width.matches,

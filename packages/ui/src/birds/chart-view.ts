@@ -13,7 +13,9 @@ const LITRE = 1e-3;
 /** What is drunk in each coming week: a chart, and the same in a table. */
 export function chartView(room: BirdsRoom) {
   const { weeks, hotWeeks, system, isWide, isOld } = room;
-  if (weeks.length === 0) return nothing;
+  // Nobody drinks from the line.
+  if (weeks.length === 0 || weeks.every(({ pens }) => pens.every(({ isElsewhere }) => isElsewhere)))
+    return nothing;
   const drinks = weekDrinksOf(weeks, hotWeeks);
   return html`<section aria-labelledby="weeks-drunk" class=${isOld ? "older" : nothing}>
     <h3 id="weeks-drunk">A day's water in the coming weeks</h3>

@@ -3,6 +3,7 @@ import { html, nothing } from "lit";
 import { percentOf } from "../kernels/how-got/crowd.js";
 import { bare } from "../kernels/how-got/figures.js";
 import { showFlow, showLength, showVolume } from "../kernels/shown.js";
+import { wantRoom } from "../room/no-line.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { BirdsRoom } from "./room.js";
 
@@ -18,6 +19,9 @@ export function crowdView(room: BirdsRoom) {
 
 function penCrowd({ system, isWide }: BirdsRoom, pen: PenReport) {
   const { index: p, busiestHour: hour } = pen;
+  if (pen.isElsewhere)
+    return html`<p><strong>${pen.pen}</strong>: its birds drink from loose waterers.
+      <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
   if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
   const there = pen.batches.filter(({ bouts: each }) => each > 0);
   const bouts = there.map(({ bouts: each, index }) =>

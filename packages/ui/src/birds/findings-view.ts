@@ -6,6 +6,8 @@ import type { BirdsRoom } from "./room.js";
 export function findingsView({ flock, system }: BirdsRoom) {
   if (flock === undefined) return nothing;
   const findings = [...flock.findings].sort((a, b) => weightOf(a) - weightOf(b));
+  // Of loose waterers nothing is judged here.
+  if (findings.length === 0 && flock.pens.some(({ isElsewhere }) => isElsewhere)) return nothing;
   if (findings.length === 0)
     return html`<p class="sound">Nothing amiss was found with the birds at these drinkers.</p>`;
   return html`<section aria-labelledby="amiss">

@@ -2,6 +2,7 @@ import { batchesOf } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { groupsReached, namedGroups } from "../kernels/group-names.js";
+import { wantRoom } from "../room/no-line.js";
 import type { PlanChange } from "../store/plan-change.js";
 import { batchEntries, kindOf, nameOfPen, penNameEntry, whoIsIn } from "./pen-entries.js";
 import type { BirdsRoom } from "./room.js";
@@ -81,9 +82,12 @@ function batchView(room: BirdsRoom, pen: number, batch: number, count: number) {
 /** Which groups of drinkers the pen reaches; each is one pen's. */
 function drinkersView({ plan, typing }: BirdsRoom, pen: number) {
   const groups = [...new Map(namedGroups(plan).map((group) => [group.name, group])).values()];
+  if (groups.length === 0 && (plan.pens![pen]!.waterers ?? []).length > 0)
+    return html`<p class="note">They drink from loose waterers.
+      <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
   if (groups.length === 0)
     return html`<p class="note">There are no drinkers on the line yet.
-      <button type="button" @click=${(event: Event) => goToLine(event)}>Go to the line</button></p>`;
+      <button type="button" @click=${wantRoom("line")}>Go to the line</button></p>`;
   const reached = groupsReached(plan);
   const others = (name: string) =>
     reached.flatMap((list, p) =>
@@ -107,12 +111,6 @@ function drinkersView({ plan, typing }: BirdsRoom, pen: number) {
       );
     })}
   </div>`;
-}
-
-function goToLine(event: Event): void {
-  event.target?.dispatchEvent(
-    new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "line" } }),
-  );
 }
 
 const shownAir = (typed: string): string => typed.replaceAll("deg", "°");

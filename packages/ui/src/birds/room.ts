@@ -1,4 +1,4 @@
-import type { FlockReport, Plan, WeekReport } from "@headfall/hydraulics";
+import type { BirdsWeek, FlockReport, Plan, WeekReport } from "@headfall/hydraulics";
 import type { TypingController } from "../fields/typing-controller.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 
@@ -13,6 +13,8 @@ export interface BirdsRoom {
   readonly typing: TypingController;
   readonly weeks: readonly WeekReport[];
   readonly hotWeeks: readonly WeekReport[];
+  /** What all drink, those at loose waterers too; undefined until it is known, and where none drinks elsewhere. */
+  readonly everyBird: readonly BirdsWeek[] | undefined;
   /** Whether the weeks are of an older plan. */
   readonly isOld: boolean;
   /** The pen that has just been added. */

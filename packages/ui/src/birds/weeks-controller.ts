@@ -1,7 +1,8 @@
-import type { Plan, Problem, WeekReport } from "@headfall/hydraulics";
+import type { BirdsWeek, Plan, Problem, WeekReport } from "@headfall/hydraulics";
 import type { ReactiveControllerHost } from "lit";
 import { RestedAsker } from "../controllers/rested-asker.js";
 import type { RoomTold } from "../kernels/how-got/request.js";
+import type { WeeksAnswer } from "../worker/room-protocol.js";
 
 /** Weeks looked ahead beyond this one. */
 export const WEEKS_AHEAD = 8;
@@ -12,6 +13,7 @@ const REST_MS = 300;
 export class WeeksController {
   weeks: readonly WeekReport[] = [];
   hotWeeks: readonly WeekReport[] = [];
+  everyBird: readonly BirdsWeek[] | undefined;
   /** Both, for figures that tell how they were got. */
   told: RoomTold = {};
   /** Whether they are of an older plan, and are being judged anew. */
@@ -40,14 +42,14 @@ export class WeeksController {
     this.#asked = { plan, day };
     if (plan.pens === undefined) {
       this.#asker.close();
-      this.#take([], []);
+      this.#take({ weeks: [], hotWeeks: [] });
       return;
     }
     this.isOld = true;
     this.isStopped = false;
     const rest = this.weeks.length === 0 ? 0 : REST_MS;
     this.#asker.ask({ kind: "weeks", plan, day, weeks: WEEKS_AHEAD }, rest, (told) => {
-      if (told.ok) this.#take(told.answer.weeks, told.answer.hotWeeks);
+      if (told.ok) this.#take(told.answer);
       else this.#refuse(told.problems);
     });
   }
@@ -66,7 +68,8 @@ export class WeeksController {
     this.#host.requestUpdate();
   }
 
-  #take(weeks: readonly WeekReport[], hotWeeks: readonly WeekReport[]): void {
+  #take({ weeks, hotWeeks, everyBird }: Omit<WeeksAnswer, "ok">): void {
+    this.everyBird = everyBird;
     this.weeks = weeks;
     this.hotWeeks = hotWeeks;
     this.told = { weeks, hotWeeks };

@@ -3,6 +3,7 @@ import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { EditWantedEvent } from "../store/edit-wanted-event.js";
 import { diffPlans } from "../store/plan-diff.js";
@@ -77,6 +78,9 @@ export class HeadfallCure extends RoomElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2>The smallest cure</h2>
+        ${noLineView("Here a line is mended; what to put right at founts and pans stands in the yard.")} ${CAUTIONS}`;
     const room = this.#room(plan);
     const { problems, answer, of } = this.#cures;
     const told = [...problems, ...this.#fronts.problems];

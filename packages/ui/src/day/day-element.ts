@@ -5,6 +5,7 @@ import { WidthController } from "../controllers/width-controller.js";
 import { momentAt } from "../kernels/day/day-index.js";
 import { type DrawnWay, drawnWays, wayOfBusiest } from "../kernels/day/drawn-ways.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -77,7 +78,7 @@ export class HeadfallDay extends RoomElement {
 
   #ask(): void {
     const { plan, day, seed, figure, hot } = this;
-    if (plan?.pens !== undefined) this.#days.ask({ plan, day, seed, figure, hot });
+    if (plan?.pens !== undefined && !isLineless(plan)) this.#days.ask({ plan, day, seed, figure, hot });
   }
 
   /** The first day opens on its busiest moment, not on the dark; the days after it stay at the time that was watched. */
@@ -92,6 +93,8 @@ export class HeadfallDay extends RoomElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2>A day at the drinkers</h2> ${noLineView("Here birds are followed through a day at the drinkers of a line.")} ${CAUTIONS}`;
     if (plan.pens === undefined) return html`<h2>A day at the drinkers</h2>${this.#nobody()} ${CAUTIONS}`;
     const { problems, isOld, result, index } = this.#days;
     return html`

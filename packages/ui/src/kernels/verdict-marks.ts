@@ -49,5 +49,5 @@ export function writeCounts(counts: Readonly<Record<VerdictName, number>>): stri
     counts.drips > 0 ? `${counts.drips} ${counts.drips === 1 ? "drips" : "drip"}` : "",
     counts.good > 0 ? `${counts.good} good` : "",
   ];
-  return said.filter((part) => part !== "").join(", ");
+  return said.filter((part) => part !== "").join(", ") || "no drinkers";
 }

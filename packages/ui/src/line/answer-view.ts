@@ -17,6 +17,7 @@ export function countsView({ counts }: Checked) {
         ${writeCount(verdict, counts[verdict])}</span
       >`,
     )}
+    ${worstFirst.length === 0 ? "No drinkers" : ""}
   </h2>`;
 }
 
@@ -26,6 +27,7 @@ export function countsView({ counts }: Checked) {
  */
 export function answerView(checked: Checked, worst: number, sampling: Sampling, system: UnitSystem) {
   const verdict = checked.drinkers[worst];
+  if (verdict === undefined && checked.line.sources.length === 0) return NO_LINE;
   if (verdict === undefined) return html`<p>This plan has no drinkers yet.</p>`;
   const rank = verdict.verdict === "good" ? "Weakest" : "Worst";
   return html`<p class="sentence" part="sentence">
@@ -33,6 +35,8 @@ export function answerView(checked: Checked, worst: number, sampling: Sampling, 
     <span class="sureness">${writeSureness(verdict.certainty, sampling)}</span>
   </p>`;
 }
+
+const NO_LINE = html`<p>This plan has no line; its founts, pans and buckets have the room Yard. To draw a line, add a vessel.</p>`;
 
 /** Until all samples are in, a coarse answer says that it is one. */
 function writeSureness({ kind }: Certainty, sampling: Sampling): string {

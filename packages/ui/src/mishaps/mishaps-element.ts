@@ -5,6 +5,7 @@ import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
 import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
 import { drawingOfMishap, type StruckDrawing } from "../kernels/mishaps/mishap-place.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -57,7 +58,7 @@ export class HeadfallMishaps extends RoomElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has("plan") && !changed.has("day")) return;
     const { plan, day } = this;
-    if (plan !== undefined) this.#mishaps.ask({ plan, day });
+    if (plan !== undefined && !isLineless(plan)) this.#mishaps.ask({ plan, day });
     // Rows of another plan are others.
     this.chosen = undefined;
     this.family = undefined;
@@ -66,6 +67,10 @@ export class HeadfallMishaps extends RoomElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2>What any one mishap does</h2>
+        ${noLineView("What a fount loses that stands off level, or is left open, stands in the yard.")}
+        <section class="cautions" aria-label="Cautions">${CAUTIONS}</section>`;
     const { mishaps, problems, isOld } = this.#mishaps;
     return html`
       <h2>What any one mishap does</h2>

@@ -4,6 +4,7 @@ import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -77,7 +78,12 @@ export class HeadfallRain extends RoomElement {
       this.#typing.planChanged();
     }
     const asked = changed as ReadonlyMap<PropertyKey, unknown>;
-    if (this.plan !== undefined && ["plan", "day", "source", "figure"].some((key) => asked.has(key))) {
+    const hasVessel = this.plan !== undefined && !isLineless(this.plan);
+    if (
+      this.plan !== undefined &&
+      hasVessel &&
+      ["plan", "day", "source", "figure"].some((key) => asked.has(key))
+    ) {
       const { plan, day, figure } = this;
       this.#rain.ask({ plan, day, figure, source: this.#sourceOf(plan) });
     }
@@ -101,6 +107,9 @@ export class HeadfallRain extends RoomElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2 tabindex="-1">Will the rain do?</h2>
+        ${noLineView("Here a roof fills the vessel that feeds a line.")} ${cautionsView({ system: this.system })}`;
     const said = this.#said(plan);
     const stray = this.#typing.strayRefusal;
     const { isOld, problems, supply } = this.#rain;

@@ -4,6 +4,7 @@ import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -58,13 +59,16 @@ export class HeadfallTime extends RoomElement {
       this.source = Math.min(this.source, Math.max(0, (this.plan?.sources.length ?? 1) - 1));
     }
     const asked = changed as ReadonlyMap<PropertyKey, unknown>;
-    if (this.plan !== undefined && ["plan", "day", "daysAway", "source"].some((key) => asked.has(key)))
+    if (this.plan === undefined || isLineless(this.plan)) return;
+    if (["plan", "day", "daysAway", "source"].some((key) => asked.has(key)))
       this.#time.ask({ plan: this.plan, day: this.day, daysAway: this.daysAway, source: this.source });
   }
 
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2>How long the water lasts</h2> ${noLineView("How often each of these is filled stands in the yard.")} ${CAUTIONS}`;
     const { answer, isOld, problems } = this.#time;
     return html`
       <h2>How long the water lasts</h2>

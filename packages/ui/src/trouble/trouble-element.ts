@@ -20,6 +20,7 @@ import {
   withoutSign,
   withSign,
 } from "../kernels/trouble/told-signs.js";
+import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -91,7 +92,8 @@ export class HeadfallTrouble extends RoomElement {
     }
     if (asked.has("checked") || asked.has("signs") || asked.has("drawn")) this.#draw(asked);
     const { plan, day, signs, lastSeen } = this;
-    if (plan !== undefined && ["plan", "day", "signs", "lastSeen", "stands"].some((key) => asked.has(key)))
+    if (plan === undefined || isLineless(plan)) return;
+    if (["plan", "day", "signs", "lastSeen", "stands"].some((key) => asked.has(key)))
       this.#trouble.ask({ plan, day, signs, lastSeen, levels: this.#levels(plan) });
   }
 
@@ -124,6 +126,10 @@ export class HeadfallTrouble extends RoomElement {
   override render() {
     const { plan, checked } = this;
     if (plan === undefined) return nothing;
+    if (isLineless(plan))
+      return html`<h2>It is not working</h2>
+        ${noLineView("Here the causes of trouble on a line are ranked; what is amiss with founts and pans stands in the yard.")}
+        <section class="cautions" aria-label="Cautions">${TROUBLE_CAUTIONS.map((line) => html`<p>${line}</p>`)}</section>`;
     const { problems, isOld } = this.#trouble;
     return html`
       <h2>It is not working</h2>

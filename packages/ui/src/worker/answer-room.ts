@@ -1,4 +1,5 @@
 import {
+  birdsForPlan,
   buildSheetOf,
   CURE_WORDS,
   type CureKind,
@@ -36,11 +37,8 @@ export function answerRoom(
   progress: RoomProgress = () => undefined,
 ): RoomAnswer<RoomQuestion["kind"]> {
   switch (question.kind) {
-    case "weeks": {
-      const { plan, day, weeks } = question;
-      const judged = judgeWeeks(plan, { day, weeks, progress });
-      return judged.ok ? { ok: true, answer: judged } : judged;
-    }
+    case "weeks":
+      return answerWeeks(question, progress);
     case "time":
       return answerTime(question);
     case "day": {
@@ -104,6 +102,17 @@ export function answerRoom(
       return told.ok ? { ok: true, answer: told.trouble } : told;
     }
   }
+}
+
+function answerWeeks(
+  { plan, day, weeks }: Extract<RoomQuestion, { kind: "weeks" }>,
+  progress: RoomProgress,
+): RoomAnswer<"weeks"> {
+  const judged = judgeWeeks(plan, { day, weeks, progress });
+  if (!judged.ok || !judged.weeks.some(({ pens }) => pens.some(({ isElsewhere }) => isElsewhere)))
+    return judged.ok ? { ok: true, answer: judged } : judged;
+  const told = birdsForPlan(plan, { weeks, ...(day === undefined ? {} : { day }) });
+  return told.ok ? { ok: true, answer: { ...judged, everyBird: told.birds.weeks } } : told;
 }
 
 function answerTime({

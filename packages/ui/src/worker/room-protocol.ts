@@ -1,5 +1,6 @@
 import type {
   Away,
+  BirdsWeek,
   BuildSheet,
   Carrying,
   CureAnswer,
@@ -115,7 +116,10 @@ export type RoomQuestion =
 /** What a search for cures is told; it is ended by ending the worker. */
 export type CureWanted = Omit<CureOptions, "progress" | "isStopped">;
 
-export type WeeksAnswer = Extract<WeeksJudging, { ok: true }>;
+export interface WeeksAnswer extends Extract<WeeksJudging, { ok: true }> {
+  /** What all birds drink in each week, where some drink from loose waterers and so count for nothing at the line. */
+  readonly everyBird?: readonly BirdsWeek[] | undefined;
+}
 
 export interface TimeAnswer {
   readonly lasting: Lasting;
