@@ -8,6 +8,7 @@ import { PageDialog } from "./page-dialog.js";
 import { deletedView, type PlanActs, planRow, renameRow, shutRow } from "./plan-rows.js";
 import { savePlans, saveRecord } from "./save-plans.js";
 import { beginWith, vesselChoice } from "./vessel-choice.js";
+import { YARD_EXAMPLE } from "./yard-example.js";
 
 /** Shows the list of plans: to open, rename, copy, delete and bring back, and to begin or fetch another. */
 export function showPlans(desk: Desk): void {
@@ -81,7 +82,7 @@ class PlansDialog {
       ${deletedView(deleted, this.#isEmptying, this.#acts)}
       <h3>Examples</h3>
       <div class="acts">
-        ${EXAMPLES.map((plan) => html`<button @click=${() => this.#leave(() => this.#desk.openNew(plan))}>${plan.name}</button>`)}
+        ${[...EXAMPLES, YARD_EXAMPLE].map((plan) => html`<button @click=${() => this.#leave(() => this.#desk.openNew(plan))}>${plan.name}</button>`)}
       </div>`;
   }
 
