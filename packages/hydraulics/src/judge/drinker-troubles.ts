@@ -1,7 +1,7 @@
 import { flowOfDrinker, headOfDrinker } from "../model/drinker-flow.js";
 import { type Line, STUCK } from "../model/line.js";
-import { givenBeforeStall, type Moments, stallsWithinUse } from "../model/moment.js";
-import type { FrictionLaw } from "../solve/solution.js";
+import { givenBeforeStall, type Moment, type Moments, stallsWithinUse } from "../model/moment.js";
+import type { FrictionLaw, LineSolution } from "../solve/solution.js";
 import {
   type DrinkerReading,
   type Judgement,
@@ -11,18 +11,30 @@ import {
 } from "./check-result.js";
 import type { Filling } from "./filling.js";
 import { readDrinker } from "./read-drinker.js";
-import type { SolvedMoment } from "./solve-moments.js";
+import type { OneMore, SolvedMoment } from "./solve-moments.js";
 
-/** What is needed to judge drinkers with one friction law. */
-export interface JudgingCase {
+/** What the verdicts of drinkers hang on with one friction law. */
+export interface WeighingCase {
   readonly line: Line;
+  readonly moments: { readonly named: { readonly lowestBusiest: Pick<Moment, "atWork"> } };
+  readonly fullIdle: { readonly idle: Pick<LineSolution, "head"> };
+  readonly lowestBusiest: {
+    readonly solution: Pick<LineSolution, "head" | "reached" | "outcome">;
+    readonly idle: Pick<LineSolution, "head">;
+    readonly oneMore: Pick<OneMore, "atNeed">;
+  };
+  readonly filling: Pick<Filling, "airHead" | "above">;
+  /** Whether some sealed source stops giving before its lowest level. */
+  readonly stalledBelow: boolean;
+}
+
+/** What is needed to judge drinkers with one friction law, and to say why. */
+export interface JudgingCase extends WeighingCase {
   readonly moments: Moments;
   readonly friction: FrictionLaw;
   readonly fullIdle: SolvedMoment;
   readonly lowestBusiest: SolvedMoment;
   readonly filling: Filling;
-  /** Whether some sealed source stops giving before its lowest level. */
-  readonly stalledBelow: boolean;
 }
 
 /** The heads one drinker's verdict hangs on [m]. */
@@ -41,7 +53,7 @@ interface Weighing {
   readonly isReached: boolean;
 }
 
-function weighDrinker(situation: JudgingCase, d: number): Weighing {
+function weighDrinker(situation: WeighingCase, d: number): Weighing {
   const { line, moments, lowestBusiest, fullIdle, filling, stalledBelow } = situation;
   const { drinkers } = line;
   const point = drinkers.point[d];
@@ -74,7 +86,7 @@ function supplyVerdict(weighing: Weighing, isSolved: boolean): "good" | "starves
 }
 
 /** The worst verdict of one drinker with one law, without the reasons: for the many samples of a tolerance. */
-export function verdictOfDrinker(situation: JudgingCase, d: number): VerdictName {
+export function verdictOfDrinker(situation: WeighingCase, d: number): VerdictName {
   const weighing = weighDrinker(situation, d);
   const supply = supplyVerdict(weighing, situation.lowestBusiest.solution.outcome === "solved");
   if (supply !== "good") return supply;
@@ -90,7 +102,7 @@ export interface Spare {
 }
 
 /** Its head to spare on both sides; no end of it is missing where no head of the source would bring water. */
-export function spareOfDrinker(situation: JudgingCase, d: number): Spare {
+export function spareOfDrinker(situation: WeighingCase, d: number): Spare {
   const weighing = weighDrinker(situation, d);
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
   if (situation.lowestBusiest.solution.outcome !== "solved" || !weighing.isReached)
@@ -104,7 +116,7 @@ export function spareOfDrinker(situation: JudgingCase, d: number): Spare {
   };
 }
 
-function drips(situation: JudgingCase, weighing: Weighing, d: number): boolean {
+function drips(situation: WeighingCase, weighing: Weighing, d: number): boolean {
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
   if (!weighing.isReached) return false;
   return weighing.idleFull > holdsUpTo || (weighing.idleOnSeal > 0 && weighing.idleOnSeal < sealsFrom);
@@ -127,10 +139,10 @@ export function judgeDrinker(situation: JudgingCase, d: number): Judgement[] {
 }
 
 /** The same without the reasons. */
-export const weighTroubles = (situation: JudgingCase, d: number): Weighed[] =>
+export const weighTroubles = (situation: WeighingCase, d: number): Weighed[] =>
   troublesOf(situation, weighDrinker(situation, d), d);
 
-function troublesOf(situation: JudgingCase, weighing: Weighing, d: number): Weighed[] {
+function troublesOf(situation: WeighingCase, weighing: Weighing, d: number): Weighed[] {
   const isSolved = situation.lowestBusiest.solution.outcome === "solved";
   const supply: Weighed = {
     verdict: supplyVerdict(weighing, isSolved),
@@ -147,7 +159,7 @@ function troublesOf(situation: JudgingCase, weighing: Weighing, d: number): Weig
  * Drips when the head with nobody drinking and the vessel full is more than the drinker holds, or at the lowest level
  * too small to press its seal shut.
  */
-function troublesOfSeal(situation: JudgingCase, weighing: Weighing, d: number): Weighed[] {
+function troublesOfSeal(situation: WeighingCase, weighing: Weighing, d: number): Weighed[] {
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
   const { idleFull, idleOnSeal } = weighing;
   if (!drips(situation, weighing, d)) return [];

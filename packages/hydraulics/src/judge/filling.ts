@@ -42,7 +42,12 @@ interface Course {
  * @param busy  the line at its greatest flow, for what might sweep air along
  * @source jordan-1984, pp. 52-53 (standing columns), from memory
  */
-export function judgeFilling(line: Line, ways: Ways, low: LineSolution, busy: LineSolution): Filling {
+export function judgeFilling(
+  line: Line,
+  ways: Ways,
+  low: Pick<LineSolution, "head">,
+  busy: LineSolution,
+): Filling {
   const { points, segments } = line;
   const airHead = new Float64Array(points.count);
   const hump = new Int32Array(points.count).fill(-1);
@@ -153,7 +158,7 @@ function noteHump(
   airHead: number,
   segment: number,
   busy: LineSolution,
-  low: LineSolution,
+  low: Pick<LineSolution, "head">,
 ): void {
   const p = course.crestPoint;
   const before = found.get(p);

@@ -22,7 +22,7 @@ export interface JudgedLine {
   readonly ways: Ways;
   readonly filling: Filling;
   /** How a line that differs only in figures is left when it has been filled from empty. */
-  readonly fill: (line: Line, low: LineSolution) => Filling;
+  readonly fill: (line: Line, low: Pick<LineSolution, "head">) => Filling;
   readonly drinkers: readonly Omit<DrinkerVerdict, "certainty">[];
 }
 
@@ -32,7 +32,7 @@ export function judgeLine(line: Line): JudgedLine {
   const solved = solveMoments(line, moments);
   const ways = findLowestWays(line);
   const busy = solved.darcyWeisbach.fullBusiest.solution;
-  const fill = (like: Line, low: LineSolution) => judgeFilling(like, ways, low, busy);
+  const fill: JudgedLine["fill"] = (like, low) => judgeFilling(like, ways, low, busy);
   const filling = fill(line, solved.darcyWeisbach.lowestBusiest.idle);
   return { line, moments, solved, ways, filling, fill, drinkers: judgeAll(line, moments, solved, filling) };
 }

@@ -4,7 +4,7 @@ import { MOMENTS, type MomentName, type Moments } from "../model/moment.js";
 import { headTakenByOneMore } from "../solve/one-more.js";
 import { type PreparedLine, prepareBoth } from "../solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
-import { reachState, solveLine } from "../solve/solve-line.js";
+import { solveLine } from "../solve/solve-line.js";
 
 /**
  * By drinker: fall of the head at its point if it drew its need, or the most any of its like could draw, besides
@@ -56,36 +56,34 @@ export type WeighedMoments = Readonly<
 /** Solves only the moments that verdicts hang on. */
 export function solveForVerdicts(line: Line, moments: Moments): WeighedMoments {
   const { hazenWilliams, darcyWeisbach } = prepareBoth(line);
-  const at = (prepared: PreparedLine, name: "fullIdle" | "lowestBusiest") =>
-    sampleMoment(prepared, moments, name, solveLine);
   return {
     hazenWilliams: {
-      fullIdle: at(hazenWilliams, "fullIdle"),
-      lowestBusiest: at(hazenWilliams, "lowestBusiest"),
+      fullIdle: weighMoment(hazenWilliams, moments, "fullIdle"),
+      lowestBusiest: weighMoment(hazenWilliams, moments, "lowestBusiest"),
     },
     darcyWeisbach: {
-      fullIdle: at(darcyWeisbach, "fullIdle"),
+      fullIdle: weighMoment(darcyWeisbach, moments, "fullIdle"),
       busy: solveLine(darcyWeisbach, moments.named.fullBusiest),
-      lowestBusiest: at(darcyWeisbach, "lowestBusiest"),
+      lowestBusiest: weighMoment(darcyWeisbach, moments, "lowestBusiest"),
     },
   };
 }
 
-/**
- * The same for one of many samples: states as the solver leaves them, which are tested by the loop itself but not
- * checked again from scratch, and only what a verdict needs.
- */
-export function sampleMoment(
+function weighMoment(
   prepared: PreparedLine,
   moments: Moments,
   name: "fullIdle" | "lowestBusiest",
-  solve: typeof reachState = reachState,
 ): SolvedMoment {
-  const idle = solve(prepared, moments.idle[name]);
-  const { count, need, point } = prepared.line.drinkers;
+  const idle = solveLine(prepared, moments.idle[name]);
   if (name === "fullIdle") return { solution: idle, idle, oneMore: nothingTaken(0) };
   const { atWork } = moments.named[name];
-  const solution = solve(prepared, moments.named[name]);
+  const solution = solveLine(prepared, moments.named[name]);
+  return { solution, idle, oneMore: { ...nothingTaken(0), atNeed: costAtNeed(prepared, atWork) } };
+}
+
+/** By drinker: what it costs if one that is not at work draws its need [m]. To be asked right after the solve. */
+export function costAtNeed(prepared: PreparedLine, atWork: Uint8Array): Float64Array {
+  const { count, need, point } = prepared.line.drinkers;
   const atNeed = new Float64Array(count);
   const byNeed = new Map<number, Float64Array>();
   for (let d = 0; d < count; d += 1) {
@@ -94,7 +92,7 @@ export function sampleMoment(
     byNeed.set(need[d], taken);
     atNeed[d] = taken[point[d]];
   }
-  return { solution, idle, oneMore: { ...nothingTaken(0), atNeed } };
+  return atNeed;
 }
 
 const nothingTaken = (count: number): OneMore => ({

@@ -70,6 +70,25 @@ export function createWorkspace(network: Network): Workspace {
   };
 }
 
+/** A state to start from again and again. */
+export type KeptState = Readonly<Pick<Workspace, "flow" | "drinkerFlow" | "head" | "warm">>;
+
+/** A copy of the state that a solve has left. */
+export const keepState = ({ flow, drinkerFlow, head, warm }: Workspace): KeptState => ({
+  flow: flow.slice(),
+  drinkerFlow: drinkerFlow.slice(),
+  head: head.slice(),
+  warm,
+});
+
+/** Lets the next solve start from a state kept of the same network. */
+export function startFrom(work: Workspace, { flow, drinkerFlow, head, warm }: KeptState): void {
+  work.flow.set(flow);
+  work.drinkerFlow.set(drinkerFlow);
+  work.head.set(head);
+  work.warm = warm;
+}
+
 /** Makes the trial state the present one. */
 export function acceptTrial(work: Workspace): void {
   [work.flow, work.trialFlow] = [work.trialFlow, work.flow];

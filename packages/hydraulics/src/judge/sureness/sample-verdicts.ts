@@ -1,18 +1,15 @@
 import type { Line } from "../../model/line.js";
-import { type Moments, momentsAlike, stallsWithinUse } from "../../model/moment.js";
 import { type Draws, evenDraws, SOBOL_DIMENSIONS } from "../../numerics/even-draws.js";
 import { normalQuantile } from "../../numerics/normal-quantile.js";
 import { regimeAt, reynoldsNumber } from "../../physics/darcy-weisbach.js";
 import type { Crowd } from "../../simulate/crowd.js";
-import { type PreparedLine, prepareAlike, prepareLine } from "../../solve/prepare-line.js";
-import { FRICTION_LAWS, type LineSolution } from "../../solve/solution.js";
+import type { LineSolution } from "../../solve/solution.js";
 import { VERDICTS } from "../check-result.js";
-import { type JudgingCase, type Spare, spareOfDrinker, verdictOfDrinker } from "../drinker-troubles.js";
-import type { Filling } from "../filling.js";
+import { type Spare, spareOfDrinker, verdictOfDrinker, type WeighingCase } from "../drinker-troubles.js";
 import type { JudgedLine } from "../judge-line.js";
-import { sampleMoment } from "../solve-moments.js";
 import { type Input, SAMPLED_DOUBTS } from "./doubted-inputs.js";
-import { type Off, type VariedLine, varyLine } from "./vary-line.js";
+import { createSampleSolver } from "./solve-sample.js";
+import { type Off, varyLine } from "./vary-line.js";
 
 /** One plan that fits the measurements as well, judged. */
 export interface Sample {
@@ -37,7 +34,7 @@ export interface Sampler {
   readonly drinkers: number;
   /** Sample by number, from 0; the same number gives the same plan, but for how much of the doubt is kept. */
   take(sample: number, keeping?: Keeping): Sample;
-  /** The plan with just this far off; its spare head is to be asked for before another sample is taken. */
+  /** The plan with just this far off. */
   judge(off: Off, criticalShare?: number): Sample;
 }
 
@@ -68,13 +65,11 @@ export function createSampler(
   const names = [CRITICAL, ...inputs.map(({ key }) => key), ...line.drinkers.id.map((id) => `drinker ${id}`)];
   const drawn = draws(names, seed, Math.min(SOBOL_DIMENSIONS, 1 + inputs.length));
   const inCritical = segmentsInCriticalZone(line, judged.solved.darcyWeisbach.lowestBusiest.solution);
-  let prepared = FRICTION_LAWS.map((friction) => prepareLine(line, friction));
+  const solveSample = createSampleSolver(judged);
   const judge = (off: Off, criticalShare = 1): Sample => {
     const varied = varyLine(line, inputs, off, crowd);
     const shortened = shortenCritical(varied.line, inCritical, criticalShare);
-    const cases = solveSample(varied, shortened, judged, prepared);
-    prepared = cases.map(({ ready }) => ready);
-    return { off, ...judgeSample(cases.map(({ situation }) => situation)) };
+    return { off, ...judgeSample(solveSample(varied, shortened)) };
   };
   return {
     inputs,
@@ -108,38 +103,7 @@ function shortenCritical(line: Line, inCritical: Uint8Array, share: number): Lin
   return { ...line, segments: { ...segments, length } };
 }
 
-interface SampleCase {
-  readonly situation: JudgingCase;
-  readonly ready: PreparedLine;
-}
-
-function solveSample(
-  { line, atWork }: VariedLine,
-  shortened: Line,
-  { moments: written, fill }: JudgedLine,
-  prepared: readonly PreparedLine[],
-): SampleCase[] {
-  const moments = withAtWork(momentsAlike(line, written), atWork);
-  const stalledBelow = line.sources.some((source) => stallsWithinUse(line, source));
-  let filling: Filling | undefined;
-  return FRICTION_LAWS.map((friction, f) => {
-    const ready = prepareAlike(prepared[f], friction === "darcyWeisbach" ? shortened : line);
-    const fullIdle = sampleMoment(ready, moments, "fullIdle");
-    const lowestBusiest = sampleMoment(ready, moments, "lowestBusiest");
-    // Humps stand where the sample has them; with nobody drinking both laws have the same heads.
-    filling ??= fill(line, lowestBusiest.idle);
-    const solved = { friction, fullIdle, lowestBusiest };
-    return { ready, situation: { line: ready.line, moments, ...solved, filling, stalledBelow } };
-  });
-}
-
-function withAtWork(moments: Moments, atWork: Uint8Array | undefined): Moments {
-  if (atWork === undefined) return moments;
-  const lowestBusiest = { ...moments.named.lowestBusiest, atWork };
-  return { ...moments, named: { ...moments.named, lowestBusiest } };
-}
-
-function judgeSample(situations: readonly JudgingCase[]): Omit<Sample, "off"> {
+function judgeSample(situations: readonly WeighingCase[]): Omit<Sample, "off"> {
   const verdicts = new Uint8Array(situations[0].line.drinkers.count);
   for (const situation of situations)
     for (let d = 0; d < verdicts.length; d += 1)
