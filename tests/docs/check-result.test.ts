@@ -47,11 +47,14 @@ test("some examples have birds", () => {
 test.each(files)("every key of the results of %s is in check-result.md", (file) => {
   const plan = planOf(file);
   const checking = checkPlan(plan, { samples: 10 });
-  const comparing = compareSizes(plan, { run: plan.runs[0]?.id ?? "run 1" });
-  if (!checking.ok || !comparing.ok) throw new Error(`${file} cannot be checked`);
+  if (!checking.ok) throw new Error(`${file} cannot be checked`);
   expect(undocumented(JSON.parse(JSON.stringify(writeCheckDocument(checking.checked, "metric"))))).toEqual(
     [],
   );
+  // A yard without a line has no pipe to compare.
+  if (plan.runs.length === 0) return;
+  const comparing = compareSizes(plan, { run: plan.runs[0]?.id ?? "run 1" });
+  if (!comparing.ok) throw new Error(`${file}: sizes cannot be compared`);
   expect(undocumented(JSON.parse(JSON.stringify(writeSizesDocument(comparing.comparison))))).toEqual([]);
 });
 

@@ -25,7 +25,12 @@ function cosines(owner: string, { rim, hole, lipOverHole, holes, facing }: Fount
   return Array.from({ length: Math.floor(holes) }, (_, k) => Math.cos(facing + (2 * Math.PI * k) / holes));
 }
 
-/** How far downhill of the middle the hole that decides the level lies [m]: the highest, so the one most uphill. */
+/**
+ * How far downhill of the middle the hole that decides the level lies [m]: the highest, so the one most uphill. Keepers
+ * turn it downhill.
+ *
+ * @source keeper-hole-downhill, the hole downhill is safest, seen
+ */
 export function decidingHole(fount: FountRing): number {
   return fount.hole * Math.min(...cosines("decidingHole", fount));
 }

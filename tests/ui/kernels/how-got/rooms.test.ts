@@ -13,6 +13,7 @@ import {
   sourceByKey,
   whatIsWrong,
   writeWait,
+  yardForPlan,
   yearForPlan,
 } from "../../../../packages/hydraulics/src/index.js";
 import { waitsOf } from "../../../../packages/ui/src/kernels/day/waits.js";
@@ -45,7 +46,12 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
   const frost = frostOfPlan(plan);
   const heat = heatOfPlan(plan);
   const year = yearForPlan({ ...plan, kit: [{ kind: "rubber-pan-3gal", count: 2 }] }, { weeks: 2 });
-  if (!frost.ok || !heat.ok || !wrong.ok || !year.ok) throw new Error("the plan cannot be worked out");
+  const yard = yardForPlan({
+    ...plan,
+    pens: plan.pens!.map((pen) => ({ ...pen, waterers: [{ kind: "fount-1gal" }] })),
+  });
+  if (!frost.ok || !heat.ok || !wrong.ok || !year.ok || !yard.ok)
+    throw new Error("the plan cannot be worked out");
   return {
     checked: checking.checked,
     room: {
@@ -56,6 +62,7 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
       ...frost,
       ...heat,
       year: year.year,
+      yard: yard.yard,
     },
   };
 }

@@ -25,7 +25,7 @@ type FrostSubject = Extract<HowSubject, { of: "frostTime" }>;
 type HeatSubject = Extract<HowSubject, { of: "heatPeak" }>;
 
 const WHAT: Readonly<Record<FrostSubject["what"], string>> = {
-  cold: "until its water is at 0 °C",
+  cold: "until its water is at the freezing point",
   blocked: "until it stops",
   solid: "until it is frozen through",
 };
@@ -43,7 +43,10 @@ export function howFrost(
   const write = (seconds: number) => writeDuration(seconds);
   const step = stepOf(
     WHAT[what],
-    sum(term("cooling to 0 °C", part.cold.soonest, write(part.cold.soonest)), term("ice", ice, write(ice))),
+    sum(
+      term("cooling to the freezing point", part.cold.soonest, write(part.cold.soonest)),
+      term("ice", ice, write(ice)),
+    ),
     write,
   );
   return {
