@@ -46,7 +46,7 @@ export class Printing {
  * otherwise is hidden by strong rules, a dialog over it included.
  */
 const rulesFor = ({ width, height }: Paper, margin: number): string => `
-  @page { size: ${width}mm ${height}mm; margin: ${margin}mm; }
+  @page { size: ${width}mm ${height}mm; margin: ${margin === 0 ? "0" : `${margin}mm`}; }
   @media screen { .${HOLDER} { display: none; } }
   @media print {
     html, body { display: block !important; margin: 0 !important; padding: 0 !important; border: 0 !important;
