@@ -77,8 +77,8 @@ export default defineConfig({
           setupFiles: [here("ui/page/leave-browser.ts")],
           // Each visit is a context of its own, whatever file it is made from.
           isolate: false,
-          testTimeout: 60_000,
-          hookTimeout: 60_000,
+          testTimeout: 120_000,
+          hookTimeout: 120_000,
           // On a machine that has other work, the page takes its time too. What passes only at the second try is named.
           retry: 1,
           expect: { poll: { timeout: 10_000 } },
