@@ -30,9 +30,10 @@ export class RoomHost<View extends RoomView> {
     readonly view: View,
     plan: Plan,
     system: UnitSystem = "metric",
+    readonly day = TODAY,
   ) {
     this.store = new PlanStore(plan);
-    view.day = TODAY;
+    view.day = day;
     view.system = system;
     view.addEventListener("edit-wanted", (event) => {
       const { change, gesture } = event as EditWantedEvent;
@@ -54,7 +55,7 @@ export class RoomHost<View extends RoomView> {
 
   readonly show = (): void => {
     this.view.plan = this.store.plan;
-    const checking = checkPlan(this.store.plan, { samples: 0, day: TODAY });
+    const checking = checkPlan(this.store.plan, { samples: 0, day: this.day });
     if (checking.ok) this.view.checked = checking.checked;
   };
 
@@ -71,3 +72,8 @@ export class RoomHost<View extends RoomView> {
 
 /** All that a room says, its white space folded. */
 export const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
+
+/** Opens all that is folded away. */
+export const unfold = (view: HTMLElement) => {
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+};

@@ -5,7 +5,7 @@ import { HeadfallTime } from "../../../packages/ui/src/time/time-element.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { accessibilityFaults } from "./accessibility.js";
 import { alderBank } from "./plan-host.js";
-import { RoomHost, registerOnce, shown } from "./room-host.js";
+import { RoomHost, registerOnce, shown, unfold } from "./room-host.js";
 
 registerOnce({ "headfall-time": HeadfallTime, "headfall-how": HeadfallHow });
 
@@ -24,10 +24,6 @@ async function timeRoom(plan: Plan, width = 420) {
   await expect.poll(() => view.shadowRoot?.querySelector("#lasts") !== null, { timeout: 15_000 }).toBe(true);
   return host;
 }
-
-const unfold = (view: HTMLElement) => {
-  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
-};
 
 test("headfall-time has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
   const { view } = await timeRoom(withHens, 336);

@@ -1,22 +1,19 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { afterEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { HeadfallWeather } from "../../../packages/ui/src/weather/weather-element.js";
 import { accessibilityFaults } from "./accessibility.js";
 import { alderBank } from "./plan-host.js";
+import { RoomHost, registerOnce, shown, unfold } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
+registerOnce({
   "headfall-weather": HeadfallWeather,
   "headfall-how": HeadfallHow,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
+});
 
 afterEach(() => document.body.replaceChildren());
 
-const TODAY = "2026-07-04";
 const yard: Plan = {
   ...alderBank,
   weather: { high: "33 °C", low: "20 °C", frost: { low: "-8 °C", hours: "12 h", wind: "3 m/s" } },
@@ -31,35 +28,17 @@ const yard: Plan = {
 
 /** The room on the page, its night and day reckoned. */
 async function weatherRoom(plan: Plan, width = 420) {
-  const store = new PlanStore(plan);
   const view = document.createElement("headfall-weather") as HeadfallWeather;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, "metric", gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
+  const host = await new RoomHost(view, plan).place(width);
   await expect.poll(() => view.shadowRoot?.querySelector("#frost") !== null, { timeout: 15_000 }).toBe(true);
   // On a phone what can be changed is folded away.
   view.shadowRoot!.querySelector<HTMLDetailsElement>(".say details")!.open = true;
-  return { view, store, show };
+  return host;
 }
-
-const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 
 test("headfall-weather has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
   const { view } = await weatherRoom(yard, 336);
-  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  unfold(view);
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);

@@ -1,21 +1,18 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { afterEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { HeadfallYard } from "../../../packages/ui/src/yard/yard-element.js";
 import { accessibilityFaults } from "./accessibility.js";
+import { RoomHost, registerOnce, shown, unfold } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
+registerOnce({
   "headfall-yard": HeadfallYard,
   "headfall-how": HeadfallHow,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
+});
 
 afterEach(() => document.body.replaceChildren());
 
-const TODAY = "2026-07-04";
 const hill: Plan = {
   headfall: 1,
   sources: [],
@@ -37,36 +34,15 @@ const hill: Plan = {
 
 /** The room on the page, its yard reckoned. */
 async function yardRoom(plan: Plan, width = 420) {
-  const store = new PlanStore(plan);
   const view = document.createElement("headfall-yard") as HeadfallYard;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, "metric", gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
+  const host = await new RoomHost(view, plan).place(width);
   await expect.poll(() => view.shadowRoot?.querySelector(".answer") !== null, { timeout: 15_000 }).toBe(true);
-  return { view, store, show };
+  return host;
 }
-
-const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
-const openAll = (view: HTMLElement) => {
-  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
-};
 
 test("headfall-yard has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
   const { view } = await yardRoom(hill, 336);
-  openAll(view);
+  unfold(view);
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);
@@ -75,7 +51,7 @@ test("headfall-yard has nothing that axe objects to, in light and in dark, and f
 
 test("the fount that drains comes first, drawn with drops; turning its hole mends it, and can be taken back", async () => {
   const { view, store, show } = await yardRoom(hill);
-  openAll(view);
+  unfold(view);
   expect(shown(view)).toMatch(/First: hill fount: on 9 %.+ it runs out; it drains from 6\.3 %/);
   const fount = () => view.shadowRoot!.querySelector('article[aria-label="hill fount"]')!;
   expect(fount().querySelectorAll(".drop")).toHaveLength(3);
@@ -101,7 +77,7 @@ test("a waterer is added, made another kind, counted and taken out, each as one 
   await userEvent.click(page.getByText("Add a waterer to hill pen"));
   expect(store.plan.pens![0]!.waterers).toHaveLength(4);
   await expect.poll(() => view.shadowRoot!.querySelectorAll("article svg").length).toBe(4);
-  openAll(view);
+  unfold(view);
   await userEvent.selectOptions(page.getByLabelText("Kind").last(), "pan-40cm");
   const count = page.getByLabelText("How many alike").last();
   await userEvent.fill(count, "3");

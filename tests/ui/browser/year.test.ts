@@ -1,18 +1,16 @@
-import { checkPlan, type Plan } from "@headfall/hydraulics";
+import type { Plan } from "@headfall/hydraulics";
 import { afterEach, expect, test } from "vitest";
 import { HeadfallQuantity } from "../../../packages/ui/src/fields/quantity-field.js";
-import { PlanStore } from "../../../packages/ui/src/store/plan-store.js";
 import { HeadfallHow } from "../../../packages/ui/src/verdicts/how-element.js";
 import { HeadfallYear } from "../../../packages/ui/src/year/year-element.js";
 import { accessibilityFaults } from "./accessibility.js";
+import { RoomHost, registerOnce, shown, unfold } from "./room-host.js";
 
-for (const [name, element] of Object.entries({
+registerOnce({
   "headfall-year": HeadfallYear,
   "headfall-how": HeadfallHow,
   "headfall-quantity": HeadfallQuantity,
-})) {
-  if (customElements.get(name) === undefined) customElements.define(name, element);
-}
+});
 
 afterEach(() => document.body.replaceChildren());
 
@@ -42,26 +40,10 @@ const brooders: Plan = {
 
 /** The room on the page, its year reckoned. */
 async function yearRoom(plan: Plan, width = 420) {
-  const store = new PlanStore(plan);
   const view = document.createElement("headfall-year") as HeadfallYear;
-  const show = () => {
-    view.plan = store.plan;
-    const checking = checkPlan(store.plan, { samples: 0, day: TODAY });
-    if (checking.ok) view.checked = checking.checked;
-  };
-  view.day = TODAY;
-  view.addEventListener("edit-wanted", ({ change, gesture }) => {
-    const edited = store.edit(change, "metric", gesture);
-    view.refusal = edited.ok ? "" : edited.because;
-    show();
-  });
-  show();
-  const box = document.createElement("div");
-  box.style.width = `${width}px`;
-  box.append(view);
-  document.body.append(box);
+  const host = await new RoomHost(view, plan, "metric", TODAY).place(width);
   await settled(view);
-  return { view, store };
+  return host;
 }
 
 const settled = (view: HTMLElement) =>
@@ -74,7 +56,6 @@ const settled = (view: HTMLElement) =>
     )
     .toBe(true);
 
-const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 const button = (view: HTMLElement, words: string) =>
   [...view.shadowRoot!.querySelectorAll("button")].find(
     (one) => one.textContent?.trim() === words || one.getAttribute("aria-label") === words,
@@ -82,7 +63,7 @@ const button = (view: HTMLElement, words: string) =>
 
 test("headfall-year has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
   const { view } = await yearRoom(brooders, 336);
-  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  unfold(view);
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);

@@ -1,4 +1,5 @@
 import * as z from "zod/mini";
+import { MONTHS } from "../units/day.js";
 import {
   atLeast,
   atMost,
@@ -89,21 +90,6 @@ const frost = z.strictObject({
   hours: optional(quantity("time", NIGHT, "How long it freezes, from dusk.", "frostHours")),
   wind: optional(quantity("speed", WIND, "The wind of that night.", "frostWind")),
 });
-
-const MONTHS = [
-  "january",
-  "february",
-  "march",
-  "april",
-  "may",
-  "june",
-  "july",
-  "august",
-  "september",
-  "october",
-  "november",
-  "december",
-] as const;
 
 const month = z.strictObject({
   month: describe(z.enum(MONTHS), "Which month of the year."),

@@ -6,8 +6,6 @@ import {
   type AirRecord,
   type AirUnit,
 } from "./air-record.js";
-import { LIMITS } from "./limits.js";
-import { MISSING, notAStationLine, otherStation, readFixed, readLine } from "./rain-lines.js";
 import { type RainQuestion, refuse } from "./rain-record.js";
 import {
   type Cells,
@@ -19,7 +17,7 @@ import {
   numberIn,
   orderOfDates,
 } from "./rain-table.js";
-import { isFixedColumns, isStationLine } from "./read-rain-record.js";
+import { readStationFile, recordLines } from "./station-file.js";
 
 /** A day as read. */
 interface AirDay {
@@ -43,39 +41,21 @@ const SENSIBLE = { least: -90, most: 60 } as const;
  * @returns the record, a question, or one clear problem; never throws
  */
 export function readAirRecord(text: string, options: AirReadingOptions = {}): AirReading {
-  if (text.length > LIMITS.textLength)
-    return refuse(
-      "tooLarge",
-      "the record",
-      `${text.length} characters`,
-      `A record has at most ${LIMITS.textLength} characters.`,
-      "Cut it to some ten years.",
-    );
-  const lines = text.replace(/^\ufeff/, "").split(/\r\n|\n|\r/);
-  const first = lines.find((line) => line.trim() !== "") ?? "";
-  if (isFixedColumns(first)) return readStation(lines, "fixed columns");
-  if (isStationLine(first)) return readStation(lines, "lines");
-  return readTable(lines, options);
+  const opened = recordLines(text);
+  if (!opened.ok) return opened;
+  const { lines, form } = opened;
+  return form === "table" ? readTable(lines, options) : readStation(lines, form);
 }
 
 function readStation(lines: readonly string[], form: "fixed columns" | "lines"): AirReading {
   const days = new Map<number, AirDay>();
-  let station = "";
-  for (const [index, line] of lines.entries()) {
-    if (line.trim() === "") continue;
-    const readings = form === "fixed columns" ? readFixed(line) : readLine(line);
-    if (readings === undefined) return notAStationLine(line, index + 1, form);
-    const name = line.slice(0, 11);
-    if (station === "") station = name;
-    if (name !== station) return otherStation(name, station, index + 1);
-    for (const { day, element, value, isFlagged } of readings) {
-      if (value === MISSING || isFlagged || (element !== "TMIN" && element !== "TMAX")) continue;
-      const one = days.get(day) ?? { day, low: undefined, high: undefined };
-      days.set(day, one);
-      one[element === "TMIN" ? "low" : "high"] = value / 10;
-    }
-  }
-  return recordOf([...days.values()], station);
+  const read = readStationFile(lines, form, ({ day, element, value, isFlagged }) => {
+    if (value === undefined || isFlagged || (element !== "TMIN" && element !== "TMAX")) return;
+    const one = days.get(day) ?? { day, low: undefined, high: undefined };
+    days.set(day, one);
+    one[element === "TMIN" ? "low" : "high"] = value / 10;
+  });
+  return read.ok ? recordOf([...days.values()], read.station) : read;
 }
 
 function readTable(lines: readonly string[], options: AirReadingOptions): AirReading {

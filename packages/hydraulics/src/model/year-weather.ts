@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import { dateOf, dayNumber } from "../units/day.js";
+import { dateOf, dayNumber, MONTHS } from "../units/day.js";
 import type { Flock, Weather } from "./flock.js";
 import { createTypedValues } from "./typed-values.js";
 
@@ -21,20 +21,6 @@ interface MonthAir {
   readonly hot: number | undefined;
 }
 
-const NAMES = [
-  "january",
-  "february",
-  "march",
-  "april",
-  "may",
-  "june",
-  "july",
-  "august",
-  "september",
-  "october",
-  "november",
-  "december",
-];
 /** Months are taken to be as told in their middle. */
 const MIDDLE = 15;
 /** So many of the months given are the hot spell's season, where they name no hottest days of their own. */
@@ -68,7 +54,7 @@ function monthsOf({ weather }: Plan): MonthAir[] {
   const { si } = createTypedValues();
   return (weather?.months ?? [])
     .map(({ month, high, low, hot }) => ({
-      month: NAMES.indexOf(month) + 1,
+      month: MONTHS.indexOf(month) + 1,
       high: si(high, "temperature"),
       low: si(low ?? high, "temperature"),
       hot: hot === undefined ? undefined : si(hot, "temperature"),

@@ -19,7 +19,7 @@ interface AnyWaterer {
   /** Which heights of birds it hangs by: its pins, or its lip as that of a cup. */
   readonly heightAs: "nipple" | "cup";
   readonly species: readonly string[];
-  /** Youngest and oldest age it suits [days]; no oldest: any. */
+  /** Youngest and oldest age it suits [days]; where no oldest is given, however old. */
   readonly fromDays: number;
   readonly toDays?: number;
   /** Whether it hangs, and so stays plumb on any slope. */

@@ -4,6 +4,12 @@ const DAY = /^(\d{4})-(\d{2})-(\d{2})$/;
 const CLOCK = /^(\d{1,2}):(\d{2})$/;
 const [FIRST_YEAR, LAST_YEAR] = [1800, 2200];
 
+/** The months as plans name them, in order. */
+export const MONTHS = [
+  ...(["january", "february", "march", "april", "may", "june"] as const),
+  ...(["july", "august", "september", "october", "november", "december"] as const),
+] as const;
+
 /**
  * "2026-07-04" as a number of days since 1970-01-01 (proleptic Gregorian calendar); undefined when there is no such day.
  */

@@ -6,6 +6,7 @@ import {
   writeProblem,
 } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import type { PaperName } from "../kernels/sheet/paper.js";
@@ -17,13 +18,15 @@ import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { buildStyles } from "./build.styles.js";
-import { BuildController } from "./build-controller.js";
 import { printBuild } from "./build-printing.js";
 import { cutsView } from "./cuts-view.js";
 import { fieldsView } from "./fields-view.js";
 import { coopView, heightsView, holesView, jugsView, loadsView, stepsView } from "./lists-view.js";
 import { partsView } from "./parts-view.js";
 import type { BuildActs, BuildRoom } from "./room.js";
+
+/** Rest after the last change before all is worked out again [ms]. */
+const REST_MS = 400;
 
 /**
  * How to build a plan: what can hurt, parts and prices, cuts, holes, heights, the order, jug and watch, and the sheet
@@ -40,7 +43,7 @@ export class HeadfallBuild extends RoomElement {
   declare private paper: PaperName | undefined;
 
   readonly #typing = new TypingController(this);
-  readonly #build = new BuildController(this);
+  readonly #build = new RoomAnswerController<"build">(this, REST_MS);
 
   constructor() {
     super();
@@ -57,13 +60,13 @@ export class HeadfallBuild extends RoomElement {
       if (before?.sources.length !== plan?.sources.length) this.#typing.forgetUnder("footing");
       this.#typing.planChanged();
     }
-    if (plan !== undefined) this.#build.ask({ plan, day });
+    if (plan !== undefined) this.#build.ask({ kind: "build", plan, day });
   }
 
   override render() {
     const { plan, system } = this;
     if (plan === undefined) return nothing;
-    const { sheet, problems, isOld } = this.#build;
+    const { answer: sheet, problems, isOld } = this.#build;
     const stray = this.#typing.strayRefusal;
     return html`
       <h2>Build it</h2>
@@ -85,7 +88,7 @@ export class HeadfallBuild extends RoomElement {
         <progress max="1" .value=${progress} aria-label="Worked out"></progress>
         <button type="button" @click=${() => this.#build.cancel()}>Cancel</button></div>`;
     if (!waits) return nothing;
-    return html`<p class="work">Cancelled. <button type="button" class="chief" @click=${() => this.#build.again()}>Work it out</button></p>`;
+    return html`<p class="work">Cancelled. <button type="button" class="chief" @click=${() => this.#build.run()}>Work it out</button></p>`;
   }
 
   #told(room: BuildRoom) {
@@ -117,12 +120,12 @@ export class HeadfallBuild extends RoomElement {
       this.paper = paper;
     },
     print: () => {
-      const { sheet } = this.#build;
+      const { answer: sheet } = this.#build;
       if (this.plan !== undefined && sheet !== undefined)
         printBuild(this.#room(this.plan, sheet), this.#paper);
     },
     saveParts: () => {
-      const { sheet } = this.#build;
+      const { answer: sheet } = this.#build;
       if (this.plan === undefined || sheet === undefined) return;
       const text = writePartsCsv(sheet, this.system, { mark: true });
       saveFile(savedName(this.plan, "parts", "csv"), new Blob([text], { type: "text/csv;charset=utf-8" }));

@@ -1,5 +1,6 @@
 import { type Checked, type MishapResult, type Plan, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { drinkersIn } from "../kernels/mishaps/drinkers-in.js";
 import type { MishapFamily } from "../kernels/mishaps/mishap-families.js";
@@ -15,9 +16,13 @@ import { answerView, choiceView, guardCautions, howView } from "./answer-view.js
 import { drawingView } from "./drawing-view.js";
 import { type DripsTyped, dripsView } from "./drips-view.js";
 import { mishapsStyles } from "./mishaps.styles.js";
-import { MishapsController } from "./mishaps-controller.js";
 import type { MishapsActs, MishapsRoom } from "./room.js";
 import { rowsView } from "./rows-view.js";
+
+/** Rest after the last change before the mishaps are run: there are dozens [ms]. */
+const REST_MS = 400;
+/** Plans of more drinkers are run when that is asked for. */
+const MOST_AT_ONCE = 300;
 
 /**
  * What any one mishap does to a plan, the worst first: what is lost, when the first bird goes without, who goes dry, and
@@ -40,7 +45,7 @@ export class HeadfallMishaps extends RoomElement {
   declare private layout: ProfileLayout | undefined;
   declare private drips: DripsTyped;
 
-  readonly #mishaps = new MishapsController(this);
+  readonly #mishaps = new RoomAnswerController<"mishaps">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 1000px)");
 
   #struck:
@@ -58,7 +63,8 @@ export class HeadfallMishaps extends RoomElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has("plan") && !changed.has("day")) return;
     const { plan, day } = this;
-    if (plan !== undefined && !isLineless(plan)) this.#mishaps.ask({ plan, day });
+    if (plan !== undefined && !isLineless(plan))
+      this.#mishaps.ask({ kind: "mishaps", plan, day }, drinkersIn(plan) > MOST_AT_ONCE);
     // Rows of another plan are others.
     this.chosen = undefined;
     this.family = undefined;
@@ -71,7 +77,7 @@ export class HeadfallMishaps extends RoomElement {
       return html`<h2>What any one mishap does</h2>
         ${noLineView("What a fount loses that stands off level, or is left open, stands in the yard.")}
         <section class="cautions" aria-label="Cautions">${CAUTIONS}</section>`;
-    const { mishaps, problems, isOld } = this.#mishaps;
+    const { answer: mishaps, problems, isOld } = this.#mishaps;
     return html`
       <h2>What any one mishap does</h2>
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
@@ -81,13 +87,13 @@ export class HeadfallMishaps extends RoomElement {
       <section class="cautions" aria-label="Cautions">
         ${mishaps === undefined ? nothing : guardCautions(mishaps)} ${CAUTIONS}
       </section>
-      ${this.howPanel(this.#mishaps.told)}
+      ${this.howPanel(mishaps === undefined ? {} : { mishaps })}
     `;
   }
 
   /** How far the run has come, or how to begin it. */
   #work(plan: Plan) {
-    const { progress, waits, mishaps } = this.#mishaps;
+    const { progress, waits, answer: mishaps } = this.#mishaps;
     if (progress !== undefined)
       return html`<div class="work" role="group" aria-label="Running the mishaps">
         <span>Making each mishap happen ...</span>

@@ -1,8 +1,9 @@
 import { dateOf, readDay, writeDay, writeRain } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
+import { MONTH_NAMES } from "../kernels/month-names.js";
 import { dayAtSpot, layRainCalendar, squareOf } from "../kernels/rain/rain-calendar.js";
 import { monthSums, nextShortDay } from "../kernels/rain/rain-months.js";
-import { MONTH_NAMES, monthsOf, type RainYear } from "../kernels/rain/rain-years.js";
+import { monthsOf, type RainYear } from "../kernels/rain/rain-years.js";
 import { showVolume } from "../kernels/shown.js";
 import { type RainRoom, YEARS_SHOWN } from "./room.js";
 

@@ -1,5 +1,6 @@
 import { type Plan, sourceNames, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
@@ -19,7 +20,9 @@ import { refillEntries } from "./refill-entries.js";
 import type { TimeRoom } from "./room.js";
 import { printStrip } from "./strip-printing.js";
 import { timeStyles } from "./time.styles.js";
-import { TimeController } from "./time-controller.js";
+
+/** Rest after the last change before the days are reckoned [ms]. */
+const REST_MS = 250;
 
 /** Days away to begin with. */
 const DAYS_AWAY = 5;
@@ -43,7 +46,7 @@ export class HeadfallTime extends RoomElement {
   declare private source: number;
 
   readonly #typing = new TypingController(this);
-  readonly #time = new TimeController(this);
+  readonly #time = new RoomAnswerController<"time">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
   constructor() {
@@ -61,7 +64,13 @@ export class HeadfallTime extends RoomElement {
     const asked = changed as ReadonlyMap<PropertyKey, unknown>;
     if (this.plan === undefined || isLineless(this.plan)) return;
     if (["plan", "day", "daysAway", "source"].some((key) => asked.has(key)))
-      this.#time.ask({ plan: this.plan, day: this.day, daysAway: this.daysAway, source: this.source });
+      this.#time.ask({
+        kind: "time",
+        plan: this.plan,
+        day: this.day,
+        daysAway: this.daysAway,
+        source: this.source,
+      });
   }
 
   override render() {

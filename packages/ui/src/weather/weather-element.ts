@@ -1,5 +1,6 @@
 import { type Heat, type Plan, runNames, sourceNames, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
@@ -13,8 +14,10 @@ import { frostView } from "./frost-view.js";
 import { heatView } from "./heat-view.js";
 import type { WeatherRoom } from "./room.js";
 import { weatherStyles } from "./weather.styles.js";
-import { WeatherController } from "./weather-controller.js";
 import { coverEntries, hotDayEntries, nightEntries } from "./weather-entries.js";
+
+/** Rest after the last change before night and day are reckoned [ms]. */
+const REST_MS = 150;
 
 /**
  * A plan in frost and in heat: hours until each part stops in a night of frost, what to drain, refills; water by the
@@ -36,7 +39,7 @@ export class HeadfallWeather extends RoomElement {
   declare private covered: number;
 
   readonly #typing = new TypingController(this);
-  readonly #weather = new WeatherController(this);
+  readonly #weather = new RoomAnswerController<"weather">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
   constructor() {
@@ -59,13 +62,13 @@ export class HeadfallWeather extends RoomElement {
       this.#typing.planChanged();
     }
     if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
-      this.#weather.ask(this.plan, this.day);
+      this.#weather.ask({ kind: "weather", plan: this.plan, day: this.day });
   }
 
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    const { answer, isOld, problems, told } = this.#weather;
+    const { answer, isOld, problems } = this.#weather;
     return html`
       <h2>Frost and heat</h2>
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
@@ -77,7 +80,7 @@ export class HeadfallWeather extends RoomElement {
           ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan, answer.heat), ...answer })}
         </div>
       </div>
-      ${this.howPanel(told)}
+      ${this.howPanel(answer)}
     `;
   }
 

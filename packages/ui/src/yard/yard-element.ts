@@ -1,5 +1,6 @@
 import { type Plan, writeProblem, YARD_CAUTIONS } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
@@ -11,7 +12,10 @@ import { tableStyles } from "../tables/table.styles.js";
 import { answerView, pensView } from "./pens-view.js";
 import type { YardRoom } from "./room.js";
 import { yardStyles } from "./yard.styles.js";
-import { YardController } from "./yard-controller.js";
+
+/** Rest after the last change before the yard is reckoned [ms]. */
+const REST_MS = 100;
+const WEEKS = 8;
 
 /**
  * The loose waterers of a plan, pen by pen: each drawn on its slope with its water at rest, what it gives, how often it
@@ -24,7 +28,7 @@ export class HeadfallYard extends RoomElement {
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, yardStyles];
 
   readonly #typing = new TypingController(this);
-  readonly #yard = new YardController(this);
+  readonly #yard = new RoomAnswerController<"yard">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 900px)");
 
   override willUpdate(changed: PropertyValues<this>): void {
@@ -35,13 +39,13 @@ export class HeadfallYard extends RoomElement {
       this.#typing.planChanged();
     }
     if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
-      this.#yard.ask(this.plan, this.plan.day ?? this.day);
+      this.#yard.ask({ kind: "yard", plan: this.plan, day: this.plan.day ?? this.day, weeks: WEEKS });
   }
 
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    const { yard, isOld, problems, told } = this.#yard;
+    const { answer: yard, isOld, problems } = this.#yard;
     const room: YardRoom = {
       plan,
       yard,
@@ -54,12 +58,12 @@ export class HeadfallYard extends RoomElement {
       <h2>The yard: founts, pans and buckets</h2>
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
-      <div class=${isOld && yard !== undefined ? "older" : ""}>
+      <div class=${isOld ? "older" : ""}>
         ${problems.length > 0 && yard === undefined ? nothing : answerView(room)}
         ${pensView(room)}
       </div>
       <section class="cautions"><h3>Mind</h3><ul>${YARD_CAUTIONS.map((line) => html`<li>${line}</li>`)}</ul></section>
-      ${this.howPanel(told)}
+      ${this.howPanel(yard === undefined ? {} : { yard })}
     `;
   }
 }

@@ -10,6 +10,7 @@ import {
   type YearOfPlan,
 } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
@@ -30,7 +31,9 @@ import type { YearRoom } from "./room.js";
 import { addMove, stayEntries } from "./stay-entries.js";
 import { tablesView } from "./tables-view.js";
 import { yearStyles } from "./year.styles.js";
-import { YearController } from "./year-controller.js";
+
+/** Rest after the last change before the year is reckoned: it takes seconds [ms]. */
+const REST_MS = 400;
 
 const WEEKS = [13, 26, 52, 104];
 
@@ -51,7 +54,7 @@ export class HeadfallYear extends RoomElement {
   declare private weeks: number;
 
   readonly #typing = new TypingController(this);
-  readonly #year = new YearController(this);
+  readonly #year = new RoomAnswerController<"year">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
   constructor() {
@@ -63,13 +66,13 @@ export class HeadfallYear extends RoomElement {
     if (changed.has("plan")) this.#typing.planChanged();
     const { plan, day, weeks } = this;
     if (plan !== undefined && ["plan", "day", "weeks"].some((key) => changed.has(key)))
-      this.#year.ask({ plan, day, weeks });
+      this.#year.ask({ kind: "year", plan, day, weeks });
   }
 
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    const { year, isOld, problems, told } = this.#year;
+    const { answer: year, isOld, problems } = this.#year;
     return html`
       <h2>The year, and the kit</h2>
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
@@ -78,7 +81,7 @@ export class HeadfallYear extends RoomElement {
         <section class="say" aria-label="Who comes and goes, and what is on hand">${this.#fields(plan)}</section>
         <div class="told">${year === undefined ? nothing : this.#told(plan, year)}</div>
       </div>
-      ${this.howPanel(told)}
+      ${this.howPanel(year === undefined ? {} : { year })}
     `;
   }
 

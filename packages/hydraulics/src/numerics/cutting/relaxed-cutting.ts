@@ -35,7 +35,7 @@ const NOTHING = 1e-7;
 /**
  * Solves the cutting problem with fractions allowed, making patterns as they are wanted, by the simplex method on
  * the rows "as many of each size as wanted" and "no more bars of a kind than there are". From the worth of the pieces
- * at the end follows a bound that needs no trust in the method: any worth of pieces gives one, once it is scaled so
+ * at the end follows a bound that needs no trust in the method, for every worth of pieces gives one, once scaled so
  * that no bar sold yields more than its price.
  *
  *   bound = sum of worth x wanted - sum over kinds on hand of yield x supply                              (1)

@@ -1,10 +1,8 @@
 import type { BirdsOfPlan } from "../../judge/birds/birds-for-plan.js";
-import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import { birdCautions } from "./birds-text.js";
 import { writePenDrinkers } from "./drinkers-needed-text.js";
-
-const dayOf = (day: number | undefined) => (day === undefined ? {} : { day: writeDay(day) });
 
 /** What the birds of a plan drink and need, as a plain document, SI throughout: m³ a day, m, °C. */
 export function writeBirdsDocument(name: string, birds: BirdsOfPlan, system: UnitSystem) {
@@ -13,7 +11,7 @@ export function writeBirdsDocument(name: string, birds: BirdsOfPlan, system: Uni
     format: "headfall birds",
     version: 1,
     plan: { name },
-    ...dayOf(day),
+    ...dayEntry(day),
     region,
     weather,
     hotDay,
@@ -21,7 +19,7 @@ export function writeBirdsDocument(name: string, birds: BirdsOfPlan, system: Uni
       const { pen: __, index: ___, ...told } = drinkers;
       return { ...pen, drinkers: { ...told, sentences: writePenDrinkers(drinkers, region, system) } };
     }),
-    weeks: weeks.map(({ day: then, ...week }) => ({ ...week, ...dayOf(then) })),
+    weeks: weeks.map(({ day: then, ...week }) => ({ ...week, ...dayEntry(then) })),
     cautions: birdCautions(birds),
   };
 }

@@ -1,6 +1,6 @@
 import type { FlockReport } from "../../judge/birds/flock-report.js";
-import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import { writeBirdFinding, writeGroupCrowd, writePen } from "./bird-sentences.js";
 
 /** The birds of a check or a week for a document: SI, with sentences. */
@@ -31,6 +31,6 @@ export function flockEntry(
 
 /** With the day the ages were counted on. */
 export const flockOfCheck = ({ day, ...flock }: FlockReport, system: UnitSystem) => ({
-  ...(day === undefined ? {} : { day: writeDay(day) }),
+  ...dayEntry(day),
   ...flockEntry(flock, system),
 });

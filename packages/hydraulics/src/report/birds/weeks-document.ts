@@ -1,7 +1,7 @@
 import type { Plan } from "../../document/plan-schema.js";
 import type { WeekReport } from "../../judge/birds/week-report.js";
-import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import { writeJudgement } from "../sentences.js";
 import { flockEntry } from "./flock-entry.js";
 
@@ -26,7 +26,7 @@ function weekEntry(report: WeekReport, system: UnitSystem) {
   return {
     week,
     hot,
-    ...(day === undefined ? {} : { day: writeDay(day) }),
+    ...dayEntry(day),
     verdict,
     counts,
     raised: raised.map(({ index: _, ...run }) => run),

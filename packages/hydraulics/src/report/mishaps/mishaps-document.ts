@@ -2,8 +2,8 @@ import type { Guard } from "../../judge/mishaps/guard.js";
 import type { MishapRow } from "../../judge/mishaps/mishap-result.js";
 import type { Mishaps } from "../../judge/mishaps/mishaps-of-plan.js";
 import type { Mishap } from "../../model/mishap.js";
-import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import { writeLoss, writeRowName } from "./mishap-sentences.js";
 import { writeGain, writeGuard } from "./mishap-words.js";
 import { writeMishapCautions } from "./mishaps-text.js";
@@ -15,7 +15,7 @@ export function writeMishapsDocument(name: string, mishaps: Mishaps, system: Uni
     format: "headfall mishaps",
     version: 1,
     plan: { name },
-    ...(day === undefined ? {} : { day: writeDay(day) }),
+    ...dayEntry(day),
     begins,
     nothing,
     leavesOut,

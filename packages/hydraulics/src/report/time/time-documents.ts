@@ -2,13 +2,10 @@ import type { Carrying } from "../../judge/time/carrying.js";
 import type { Mark } from "../../judge/time/daily-mark.js";
 import type { Away } from "../../judge/time/going-away.js";
 import type { Lasting } from "../../judge/time/lasting.js";
-import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import { writeAwayAnswer, writeFailure } from "./away-text.js";
 import { writeMarkLines } from "./mark-text.js";
-
-const dayOf = ({ day }: { readonly day: number | undefined }) =>
-  day === undefined ? {} : { day: writeDay(day) };
 
 /** How long it lasts, as a plain document, SI throughout: m³, m, s, kg, J. */
 export function writeLastingDocument(name: string, lasting: Lasting, carrying: Carrying) {
@@ -17,15 +14,23 @@ export function writeLastingDocument(name: string, lasting: Lasting, carrying: C
     version: 1,
     plan: { name },
     ...lasting,
-    ...dayOf(lasting),
-    carrying: { ...carrying, ...dayOf(carrying) },
+    ...dayEntry(lasting.day),
+    carrying: { ...carrying, ...dayEntry(carrying.day) },
   };
 }
 
 export function writeAwayDocument(name: string, away: Away, system: UnitSystem) {
   const failures = away.failures.map((failure) => ({ ...failure, sentence: writeFailure(failure) }));
   const sentence = writeAwayAnswer(away, system);
-  return { format: "headfall away", version: 1, plan: { name }, ...away, ...dayOf(away), failures, sentence };
+  return {
+    format: "headfall away",
+    version: 1,
+    plan: { name },
+    ...away,
+    ...dayEntry(away.day),
+    failures,
+    sentence,
+  };
 }
 
 export function writeMarkDocument(name: string, mark: Mark, system: UnitSystem) {
@@ -34,7 +39,7 @@ export function writeMarkDocument(name: string, mark: Mark, system: UnitSystem) 
     version: 1,
     plan: { name },
     ...mark,
-    ...dayOf(mark),
+    ...dayEntry(mark.day),
     sentences: writeMarkLines(mark, system),
   };
 }

@@ -1,6 +1,7 @@
 import type { YardOfPlan } from "../../judge/yard/yard-result.js";
 import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
+import { dayEntry } from "../day-entry.js";
 import {
   writeChangeOver,
   writeOpenings,
@@ -10,8 +11,6 @@ import {
   YARD_CAUTIONS,
 } from "./yard-sentences.js";
 
-const dayOf = (day: number | undefined) => (day === undefined ? {} : { day: writeDay(day) });
-
 /** The loose waterers of a plan as a plain document, SI throughout: m, m³, kg, s, °C; slopes as rise over run. */
 export function writeYardDocument(name: string, yard: YardOfPlan, system: UnitSystem) {
   const { day, region, weather, hotDay, pens } = yard;
@@ -19,7 +18,7 @@ export function writeYardDocument(name: string, yard: YardOfPlan, system: UnitSy
     format: "headfall yard",
     version: 1,
     plan: { name },
-    ...dayOf(day),
+    ...dayEntry(day),
     region,
     weather,
     hotDay,
@@ -36,7 +35,7 @@ export function writeYardDocument(name: string, yard: YardOfPlan, system: UnitSy
           works: kind.works,
           ...placed,
           reach: { ...reach, rules: reach.rules.map((rule) => rule.id) },
-          weeks: weeks.map(({ day: then, ...week }) => ({ ...week, ...dayOf(then) })),
+          weeks: weeks.map(({ day: then, ...week }) => ({ ...week, ...dayEntry(then) })),
           sentences: [writeTilt(report, system), ...writeOpenings(report, system)],
         };
       }),

@@ -21,7 +21,7 @@ export function writeYardText(title: string, yard: YardOfPlan, system: UnitSyste
   const head = paint(`${title === "" ? "This plan" : title}: its loose waterers${on}`, "title");
   const pens = yard.pens.filter(({ waterers }) => waterers.length > 0);
   if (pens.length === 0)
-    return `${head}\nNo pen has any: add \`waterers\` to a pen to say which stand or hang in it.\n`;
+    return `${head}\nNo pen has one yet. Say which stand or hang in a pen with its \`waterers\`.\n`;
   const section = (name: string, lines: readonly string[]) =>
     lines.length === 0 ? [] : [`${paint(name, "title")}\n${lines.join("\n")}`];
   const of = (lines: (report: WatererReport) => readonly string[]) =>

@@ -11,7 +11,7 @@ import { shortBatches } from "../day/short-birds.js";
 import { waitsOf } from "../day/waits.js";
 import { difference, quotient, term } from "./expression.js";
 import { bare } from "./figures.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { DayPenFigure, HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -21,14 +21,10 @@ type DaySubject = Extract<HowSubject, { of: "dayPen" | "dayShort" | "dayDrinker"
 const DAY = 86_400;
 const COUNTED = alwaysValid("Counting", "one day by chance; a hundred days tell how far days differ");
 
-const UNTOLD: HowGot = {
-  title: "A figure of the simulated day",
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The day has been run anew since; press the number again."],
-  sources: [],
-};
+const UNTOLD = untold(
+  "A figure of the simulated day",
+  "The day has been run anew since; press the number again.",
+);
 
 /** A figure of the simulated day: counted from its events, bird by bird. */
 export function howDay(request: HowRequest, subject: DaySubject): HowGot {

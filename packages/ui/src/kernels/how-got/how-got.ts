@@ -19,6 +19,12 @@ export interface HowGot {
   readonly sources: readonly string[];
 }
 
+/** What is told of a number whose making is no longer at hand. */
+export const untold = (
+  title: string,
+  because = "The plan has changed since; press the number again.",
+): HowGot => ({ title, result: "not known", steps: [], valid: [], notes: [because], sources: [] });
+
 /** One formula, in letters and with its numbers. */
 export interface Step {
   readonly formula: string;

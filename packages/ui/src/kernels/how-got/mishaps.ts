@@ -8,7 +8,7 @@ import {
   writeRowName,
 } from "@headfall/hydraulics";
 import { difference, quotient, sum, term } from "./expression.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import type { HowRequest } from "./request.js";
 import type { HowSubject, MishapFigure } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -172,11 +172,7 @@ function guardTold(
   };
 }
 
-const UNTOLD: HowGot = {
-  title: "A figure of a mishap",
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The mishaps have been run anew since; press the number again."],
-  sources: [],
-};
+const UNTOLD = untold(
+  "A figure of a mishap",
+  "The mishaps have been run anew since; press the number again.",
+);

@@ -1,6 +1,6 @@
 import { type RainRun, type RainSupply, writeRain, writeRainRun } from "@headfall/hydraulics";
 import { difference, type Expression, product, quotient, sum, term } from "./expression.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { howOverflow } from "./rain-overflow.js";
 import { DAILY, DRAWN_FIRST, howHalved, howNeverFails, LETTERS } from "./rain-sizes.js";
 import { type HowRequest, quoted } from "./request.js";
@@ -168,11 +168,7 @@ function howDrunk({ figures }: HowRequest, supply: RainSupply): HowGot {
 const rainOf = (what: RainFigure, { runs }: RainSupply, run: RainRun) =>
   ({ of: "rain", what, way: Math.max(0, runs.indexOf(run)) }) as const;
 
-const UNTOLD: HowGot = {
-  title: "A figure of the rain",
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["There is no record of rain, or the plan has changed since; press the number again."],
-  sources: [],
-};
+const UNTOLD = untold(
+  "A figure of the rain",
+  "There is no record of rain, or the plan has changed since; press the number again.",
+);

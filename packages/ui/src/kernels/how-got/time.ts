@@ -8,7 +8,7 @@ import {
   writeDuration,
 } from "@headfall/hydraulics";
 import { difference, quotient, sum, term } from "./expression.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject, LastingWhat } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -133,12 +133,3 @@ export function howDailyFall(request: HowRequest, source: number): HowGot {
     sources: ["closed-form"],
   };
 }
-
-const untold = (title: string): HowGot => ({
-  title,
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The plan has changed since; press the number again."],
-  sources: [],
-});

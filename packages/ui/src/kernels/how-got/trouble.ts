@@ -1,6 +1,6 @@
 import { writeCause, writeChance, writeSigns } from "@headfall/hydraulics";
 import { bare } from "./figures.js";
-import type { HowGot } from "./how-got.js";
+import { type HowGot, untold } from "./how-got.js";
 import type { HowRequest } from "./request.js";
 import { alwaysValid } from "./validity.js";
 
@@ -42,11 +42,4 @@ export function howTroubleShare({ room, figures }: HowRequest, at: number): HowG
   };
 }
 
-const UNTOLD: HowGot = {
-  title: "Share of a cause",
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The causes have been ranked anew since; press the number again."],
-  sources: [],
-};
+const UNTOLD = untold("Share of a cause", "The causes have been ranked anew since; press the number again.");

@@ -16,7 +16,7 @@ import {
   writeQuantity,
 } from "@headfall/hydraulics";
 import { sum, term } from "./expression.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -130,12 +130,3 @@ function riseNote(
   const rise = sunRiseOfPipe({ absorptance, film }, (1 - part.shade) * day.sun);
   return `Over ground the noon sun adds a G/(π h) = ${absorptance} × ${Math.round((1 - part.shade) * day.sun)} W/m² / (π × ${film.toFixed(0)} W/(m² K)) = ${rise.toFixed(0)} K to the air; under ground the day's wave is damped with depth.`;
 }
-
-const untold = (title: string): HowGot => ({
-  title,
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The plan has changed since; press the number again."],
-  sources: [],
-});

@@ -11,7 +11,7 @@ import {
 import { VERDICT_MARKS, writeCounts } from "../verdict-marks.js";
 import { difference, product, quotient, sum, term } from "./expression.js";
 import { bare } from "./figures.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -40,14 +40,10 @@ export function howWeek(request: HowRequest, subject: WeekSubject): HowGot {
   }
 }
 
-const UNTOLD: HowGot = {
-  title: "A figure of the coming weeks",
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The weeks have been judged anew since; press the number again."],
-  sources: [],
-};
+const UNTOLD = untold(
+  "A figure of the coming weeks",
+  "The weeks have been judged anew since; press the number again.",
+);
 
 /** Where drinkers should hang: between two rows of the table of heights, for the smallest birds that reach them. */
 function howHang({ checked, figures }: HowRequest, then: WeekReport, g: number): HowGot {

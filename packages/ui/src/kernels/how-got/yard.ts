@@ -1,7 +1,7 @@
 import { type PenYard, type WatererReport, writeMass, writeRefills, writeSlope } from "@headfall/hydraulics";
 import { difference, product, quotient, sum, term } from "./expression.js";
 import { bare } from "./figures.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject, WatererFigure } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -207,9 +207,3 @@ function refills(
     sources: ["common-practice", "may-lott-1992"],
   };
 }
-
-const untold = (title: string): HowGot => ({
-  ...plain(title),
-  result: "not known",
-  notes: ["The plan has changed since; press the number again."],
-});

@@ -1,7 +1,7 @@
 import { type PenPeriod, type Serving, writeAge, writeDay, type YearOfPlan } from "@headfall/hydraulics";
 import { product, sum, term } from "./expression.js";
 import { bare } from "./figures.js";
-import { type HowGot, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -111,12 +111,3 @@ export function metOf({ periods, kit }: YearOfPlan, t: number, p: number): numbe
     byLine + byWaterers,
   );
 }
-
-const untold = (title: string): HowGot => ({
-  title,
-  result: "not known",
-  steps: [],
-  valid: [],
-  notes: ["The plan has changed since; press the number again."],
-  sources: [],
-});

@@ -34,8 +34,3 @@ export function monthsOf(firstDay: number, { year, from, to }: RainYear): readon
     to: Math.min(to, dayNumber(k === 11 ? year + 1 : year, k === 11 ? 1 : k + 2, 1) - firstDay),
   })).filter((month) => month.to > month.from);
 }
-
-export const MONTH_NAMES = [
-  ...["Jan", "Feb", "Mar", "Apr", "May", "Jun"],
-  ...["Jul", "Aug", "Sep", "Oct", "Nov", "Dec"],
-] as const;

@@ -1,5 +1,6 @@
 import { dateOf, dayNumber, type YearEvent, type YearOfPlan } from "@headfall/hydraulics";
 import { type LinearScale, linearScale } from "../linear-scale.js";
+import { MONTH_NAMES } from "../month-names.js";
 
 /** One pen in one period, as a block: as high as its water is against the most of any pen. */
 export interface YearBlock {
@@ -34,7 +35,6 @@ export interface YearChart {
 /** Height of a row, of the words over it, and of its block. */
 export const YEAR_ROW = { height: 58, words: 16, block: 30 } as const;
 const MARGIN = { side: 8, top: 4, bottom: 24 } as const;
-const MONTHS = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 /** Room that a month's name takes. */
 const MONTH_ROOM = 30;
 
@@ -95,6 +95,6 @@ function monthsOf({ from, to }: YearOfPlan, x: LinearScale): YearChart["months"]
     const at = x(day);
     const isNamed = at - room >= MONTH_ROOM;
     if (isNamed) room = at;
-    months.push({ x: at, words: isNamed ? MONTHS[(month - 1) % 12]! : "" });
+    months.push({ x: at, words: isNamed ? MONTH_NAMES[(month - 1) % 12]! : "" });
   }
 }
