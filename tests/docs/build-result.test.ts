@@ -2,17 +2,12 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { MARK_KINDS, PART_KINDS } from "../../packages/hydraulics/src/judge/build/build-sheet.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/build-result.md", import.meta.url), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
+const documented = namesInCode(page);
 
 test.each(["to-build", "rain-barrel", "yard"])(
   "every key of headfall build --json, of %s, is in build-result.md",

@@ -17,17 +17,12 @@ import { penPlan, weeksOf } from "../hydraulics/judge/birds/pens.js";
 import { checkOf } from "../hydraulics/judge/yard/yard.js";
 import { BIRD_FINDING_CASES } from "../hydraulics/report/birds/bird-cases.js";
 import { CAUTION_CASES, FINDING_CASES, REASON_CASES } from "../hydraulics/report/sentence-cases.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 const docs = new URL("../../docs/", import.meta.url);
 const page = readFileSync(new URL("reference/check-result.md", docs), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+const documented = namesInCode(page);
 const examples = new URL("examples/", docs);
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
 
 function planOf(file: string) {
   const reading = readPlan(readFileSync(new URL(file, examples), "utf8"));

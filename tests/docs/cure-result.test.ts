@@ -2,11 +2,12 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { CURE_KINDS } from "../../packages/hydraulics/src/search/cure-answer.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/cure-result.md", import.meta.url), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+const documented = namesInCode(page);
 
 /** Keys of a document; those of the plans in it have a page of their own. */
 const keysIn = (value: unknown): string[] => {

@@ -55,3 +55,20 @@ export function findFences(document: string): Fence[] {
 /** A document without its fenced blocks and code spans, for what is said in prose. */
 export const proseOf = (document: string): string =>
   document.replace(/^```[\s\S]*?^```$/gm, "").replace(/`[^`\n]*`/g, "");
+
+/** Every key of a JSON document, at any depth. */
+export function keysIn(value: unknown): string[] {
+  if (typeof value !== "object" || value === null) return [];
+  if (Array.isArray(value)) return value.flatMap(keysIn);
+  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
+}
+
+/** What stands in code marks in a document, or in its part under one heading. */
+export function namesInCode(document: string, heading?: string): Set<string | undefined> {
+  const part =
+    heading === undefined
+      ? document
+      : new RegExp(`^## ${heading}\n([\\s\\S]*?)(?=^## |$(?![\\s\\S]))`, "m").exec(document)?.[1];
+  if (part === undefined) throw new Error(`no part on ${heading}`);
+  return new Set([...part.matchAll(/`(\w+)`/g)].map((match) => match[1]));
+}

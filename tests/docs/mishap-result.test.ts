@@ -3,17 +3,12 @@ import { beforeAll, expect, test } from "vitest";
 import { GUARD_KINDS } from "../../packages/hydraulics/src/judge/mishaps/guard.js";
 import { MISHAP_KINDS } from "../../packages/hydraulics/src/model/mishap.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/mishap-result.md", import.meta.url), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
+const documented = namesInCode(page);
 
 test.each(["five-days-away", "rain-barrel"])(
   "every key of headfall mishaps --json, of %s, is in mishap-result.md",

@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
@@ -8,19 +9,6 @@ const page = readFileSync(new URL("../../docs/reference/time-results.md", import
 const AWAY = "docs/examples/alder-bank-five-days-away.json";
 const RAIN = "docs/examples/alder-bank-rain-on-the-coop.json";
 const MEAT_BIRDS = "docs/examples/alder-bank-meat-birds.json";
-
-/** Names in code marks in the part of the page that is on one document. */
-function namesIn(format: string): Set<string | undefined> {
-  const [, part] = new RegExp(`^## ${format}\n([\\s\\S]*?)(?=^## |$(?![\\s\\S]))`, "m").exec(page) ?? [];
-  if (part === undefined) throw new Error(`time-results.md has no part on ${format}`);
-  return new Set([...part.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-}
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
 
 const CASES: readonly (readonly [format: string, words: readonly string[]])[] = [
   ["headfall lasts", ["lasts", AWAY]],
@@ -39,7 +27,7 @@ test.each(CASES)("every key of %s, as %j prints it, is in its part of time-resul
   expect(run.stderr).toBe("");
   const document = JSON.parse(run.stdout);
   expect(document).toMatchObject({ format, version: 1 });
-  const documented = namesIn(format);
+  const documented = namesInCode(page, format);
   expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
   // Days are written as plans have them.
   for (const day of [document.day, document.firstDay, document.carrying?.day])

@@ -2,17 +2,12 @@ import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { ANSWERS, CAUSE_CODES } from "../../packages/hydraulics/src/index.js";
 import { buildCommand, HEN_HOUSE, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/trouble-result.md", import.meta.url), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
+const documented = namesInCode(page);
 
 test("every key of headfall trouble, as it prints it, is on its page", () => {
   const told = [

@@ -1,25 +1,13 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/weather-results.md", import.meta.url), "utf8");
 const TWO_PENS = "docs/examples/alder-bank-two-pens.json";
 const YARD = "docs/examples/alder-bank-yard.json";
-
-/** Names in code marks in the part of the page that is on one document. */
-function namesIn(format: string): Set<string | undefined> {
-  const [, part] = new RegExp(`^## ${format}\n([\\s\\S]*?)(?=^## |$(?![\\s\\S]))`, "m").exec(page) ?? [];
-  if (part === undefined) throw new Error(`weather-results.md has no part on ${format}`);
-  return new Set([...part.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-}
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
 
 test.each([
   ["headfall frost", ["frost", TWO_PENS, "--low=-8C"]],
@@ -31,7 +19,7 @@ test.each([
   expect(run.stderr).toBe("");
   const document = JSON.parse(run.stdout);
   expect(document).toMatchObject({ format, version: 1 });
-  const documented = namesIn(format);
+  const documented = namesInCode(page, format);
   expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
 });
 
@@ -41,6 +29,6 @@ test("every key of frost by a record is there too, its coldest night being a doc
   const { worstNight, ...document } = JSON.parse(run.stdout);
   expect(document).toMatchObject({ format: "headfall frost record", firstDay: "2012-01-01", days: 1461 });
   expect(worstNight).toMatchObject({ format: "headfall frost", night: { low: -16 } });
-  const documented = namesIn("headfall frost record");
+  const documented = namesInCode(page, "headfall frost record");
   expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
 });

@@ -1,17 +1,12 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { buildCommand, headfall } from "../command/run-headfall.js";
+import { keysIn, namesInCode } from "./documents.js";
 
 beforeAll(buildCommand, 120_000);
 
 const page = readFileSync(new URL("../../docs/reference/yard-result.md", import.meta.url), "utf8");
-const documented = new Set([...page.matchAll(/`(\w+)`/g)].map((match) => match[1]));
-
-const keysIn = (value: unknown): string[] => {
-  if (typeof value !== "object" || value === null) return [];
-  if (Array.isArray(value)) return value.flatMap(keysIn);
-  return Object.entries(value).flatMap(([key, inside]) => [key, ...keysIn(inside)]);
-};
+const documented = namesInCode(page);
 
 test("every key that headfall yard --json prints, and every code of its findings, is in yard-result.md", () => {
   const run = headfall(["yard", "docs/examples/alder-bank-yard.json", "--json", "--weeks", "1"]);

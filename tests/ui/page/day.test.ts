@@ -1,10 +1,8 @@
-import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
-import { LinePage } from "./line-page.js";
+import type { LinePage } from "./line-page.js";
+import { visitRoom } from "./room-page.js";
 
-const MEAT_BIRDS = readFileSync("docs/examples/alder-bank-meat-birds.json", "utf8");
 const PHONE = { width: 360, height: 740 };
 
 /** The page with meat birds on it, in the room of the day. */
@@ -12,15 +10,11 @@ const duringDay = (
   visit: (page: Page, line: LinePage) => Promise<void>,
   options: BrowserContextOptions = {},
 ) =>
-  visitPage(async ({ page }) => {
-    const line = new LinePage(page);
-    await line.settled();
-    await line.open("meat-birds.json", MEAT_BIRDS);
-    await page.getByText("cord line").first().waitFor();
-    await line.enter("Day");
-    await page.locator("headfall-day svg.marks").waitFor();
-    await visit(page, line);
-  }, options);
+  visitRoom(
+    { example: "alder-bank-meat-birds", sign: "cord line", room: "Day", ready: "svg.marks" },
+    visit,
+    options,
+  );
 
 const now = (page: Page) => page.locator("headfall-day .clock").textContent();
 

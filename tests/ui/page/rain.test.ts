@@ -1,23 +1,17 @@
-import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
-import { LinePage } from "./line-page.js";
+import type { LinePage } from "./line-page.js";
+import { visitRoom } from "./room-page.js";
 
-const COOP = readFileSync("docs/examples/alder-bank-rain-on-the-coop.json", "utf8");
 const PHONE = { width: 360, height: 740 };
 
 /** The page with a drum under a coop roof on it, in the room of the rain. */
 const inRain = (visit: (page: Page, line: LinePage) => Promise<void>, options: BrowserContextOptions = {}) =>
-  visitPage(async ({ page }) => {
-    const line = new LinePage(page);
-    await line.settled();
-    await line.open("coop.json", COOP);
-    await page.getByText("drum").first().waitFor();
-    await line.enter("Rain");
-    await page.locator("headfall-rain h2").waitFor();
-    await visit(page, line);
-  }, options);
+  visitRoom(
+    { example: "alder-bank-rain-on-the-coop", sign: "drum", room: "Rain", ready: "h2" },
+    visit,
+    options,
+  );
 
 const chooseSeattle = async (page: Page) => {
   await page.getByRole("button", { name: "Seattle, 2012 to 2015" }).click();

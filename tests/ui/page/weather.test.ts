@@ -1,10 +1,8 @@
-import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
-import { LinePage } from "./line-page.js";
+import type { LinePage } from "./line-page.js";
+import { visitRoom } from "./room-page.js";
 
-const YARD = readFileSync("docs/examples/alder-bank-yard.json", "utf8");
 const PHONE = { width: 360, height: 740 };
 
 /** The page with the yard on it, in the room of frost and heat. */
@@ -12,15 +10,11 @@ const inWeather = (
   visit: (page: Page, line: LinePage) => Promise<void>,
   options: BrowserContextOptions = {},
 ) =>
-  visitPage(async ({ page }) => {
-    const line = new LinePage(page);
-    await line.settled();
-    await line.open("yard.json", YARD);
-    await page.getByText("hen line").first().waitFor();
-    await line.enter("Weather");
-    await page.locator("headfall-weather #heat").waitFor({ timeout: 20_000 });
-    await visit(page, line);
-  }, options);
+  visitRoom(
+    { example: "alder-bank-yard", sign: "hen line", room: "Weather", ready: "#heat" },
+    visit,
+    options,
+  );
 
 const shown = async (page: Page) =>
   ((await page.locator("headfall-weather").evaluate((view) => view.shadowRoot!.textContent)) ?? "").replace(

@@ -69,7 +69,7 @@ export function writeCutting(pipe: PipeToCut, system: UnitSystem): string[] {
         ]),
     ...(soldFrom === "usual" && bought.length > 0
       ? [
-          "The length sold is the commonest of its make, from memory: say `sold` on the shelf where the shop has another.",
+          "The length sold is the commonest of its make, from memory: give the length the shop sells where it is another.",
         ]
       : []),
     ...(untold > 0
