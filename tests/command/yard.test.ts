@@ -63,7 +63,7 @@ test("headfall yard of a plan without waterers says how to add them", () => {
     JSON.stringify({ headfall: 1, sources: [{ vessel: "bucket-5gal" }], runs: [] }),
   );
   expect(run.status).toBe(0);
-  expect(run.stdout).toContain("add `waterers` to a pen");
+  expect(run.stdout).toContain("Say which stand or hang in a pen with its `waterers`.");
 });
 
 test("what is asked of a line says that there is none", () => {
