@@ -7,10 +7,19 @@ beforeAll(buildCommand, 120_000);
 test("headfall help, --help and -h write the help; headfall alone does too, as a fault", () => {
   const help = headfall(["help"]);
   expect(help).toMatchObject({ status: 0, stderr: "" });
-  expect(help.stdout).toMatch(/headfall check PLAN[\s\S]*Exit status: 0 all good/);
+  expect(help.stdout).toMatch(/ {2}check PLAN [\s\S]*headfall help COMMAND [\s\S]*Exit status: 0 all good/);
   expect(headfall(["--help"])).toEqual(help);
   expect(headfall(["-h"])).toEqual(help);
   expect(headfall([])).toEqual({ ...help, status: 2 });
+});
+
+test("headfall help COMMAND and headfall COMMAND --help tell that command's options", () => {
+  const help = headfall(["help", "cure"]);
+  expect(help).toMatchObject({ status: 0, stderr: "" });
+  expect(help.stdout).toMatch(
+    /^headfall cure PLAN: [\s\S]*--stand-most 1.5m[\s\S]*For instance: headfall cure /,
+  );
+  expect(headfall(["cure", "--help"])).toEqual(help);
 });
 
 test("headfall --version writes the version of the package", () => {
@@ -21,11 +30,11 @@ test("headfall --version writes the version of the package", () => {
 test.each([
   [
     ["chekc", HEN_HOUSE],
-    'headfall: there is no command "chekc". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, sizes, trouble, cure, heat, frost, weeks, yard, year, compare, batch, help.\n',
+    'headfall: there is no command "chekc". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
   ],
   [
     ["constructor"],
-    'headfall: there is no command "constructor". There are: check, measure, birds, day, lasts, away, mark, mishaps, rain, build, sizes, trouble, cure, heat, frost, weeks, yard, year, compare, batch, help.\n',
+    'headfall: there is no command "constructor". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
   ],
   [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help\n"],
   [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help\n'],

@@ -9,7 +9,7 @@ import { refuse, UNREADABLE } from "./open-plan.js";
 import { QUESTIONS } from "./questions.js";
 import { linesOf, type TextLine } from "./text-lines.js";
 
-const OWN = ["ask", "jobs", "resume"];
+export const OWN = ["ask", "jobs", "resume"];
 
 /** What would have every plan write to the same file, or print something else than a document. */
 const NOT_OF_MANY = ["apply", "out", "csv", "ics", "paper"];

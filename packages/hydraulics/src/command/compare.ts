@@ -4,13 +4,14 @@ import { writeVariantsText } from "../report/cure/variants-text.js";
 import { compareVariants, MOST_VARIANTS } from "../search/compare-variants.js";
 import { readArguments, readCount } from "./arguments.js";
 import { readAskedDay } from "./asked-day.js";
-
 import { openPlan, refuse, showProblems, UNREADABLE } from "./open-plan.js";
 import { paintFor } from "./paint.js";
 
+export const OWN = ["samples", "day"];
+
 /** `headfall compare PLAN PLAN`: exit status 0 when every drinker is good in some of them, 1 when in none. */
 export async function runCompare(args: readonly string[]): Promise<number> {
-  const given = readArguments(args, ["samples", "day"], [], MOST_VARIANTS);
+  const given = readArguments(args, OWN, [], MOST_VARIANTS);
   if ("fault" in given) return refuse(given.fault);
   if (given.plans.length < 2) return refuse("Which plans? Name two or more plan files.");
   const samples = readCount("samples", given.own["samples"], 200, 100_000);

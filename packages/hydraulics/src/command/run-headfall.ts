@@ -1,5 +1,6 @@
 import { VERSION } from "../document/version.js";
-import { HELP } from "./help.js";
+import { isCommand, writeHelp, writeHelpOf } from "./help.js";
+import { COMMANDS } from "./help-commands.js";
 import { QUESTIONS } from "./questions.js";
 
 type Command = (args: readonly string[]) => Promise<number>;
@@ -17,8 +18,9 @@ const OF_MANY: Readonly<Record<string, () => Promise<Command>>> = {
  */
 export async function runHeadfall(args: readonly string[]): Promise<number> {
   const [name, ...rest] = args;
-  if (name === undefined || name === "help" || name === "--help" || name === "-h") {
-    process.stdout.write(HELP);
+  const helped = helpAsked(name, rest);
+  if (helped !== undefined) {
+    process.stdout.write(isCommand(helped) ? await writeHelpOf(helped) : writeHelp());
     return name === undefined ? 2 : 0;
   }
   if (name === "--version") {
@@ -30,9 +32,16 @@ export async function runHeadfall(args: readonly string[]): Promise<number> {
     const { answerPlan } = await import("./answer-plan.js");
     return answerPlan(rest, await QUESTIONS[name]());
   }
-  const names = [...Object.keys(QUESTIONS), ...Object.keys(OF_MANY)];
   process.stderr.write(
-    `headfall: there is no command ${JSON.stringify(name)}. There are: ${names.join(", ")}, help.\n`,
+    `headfall: there is no command ${JSON.stringify(name)}. There are: ${Object.keys(COMMANDS).join(", ")}, help.\n`,
   );
   return 2;
+}
+
+/** What help is asked for: a command's name, or anything else for all of them; nothing where none is. */
+function helpAsked(name: string | undefined, [first, ...rest]: readonly string[]): string | undefined {
+  if (name === undefined || name === "--help" || name === "-h") return "";
+  if (name === "help") return first ?? "";
+  const isAsked = [first, ...rest].some((word) => word === "--help" || word === "-h");
+  return isAsked && isCommand(name) ? name : undefined;
 }
