@@ -1,8 +1,8 @@
 import { Worker } from "node:worker_threads";
 import { settingOfPlan, simulateDay } from "../judge/time/simulate-day.js";
+import { writeDayDocument, writeDaysDocument } from "../report/time/day-documents.js";
 import { writeDaysText, writeDayText } from "../report/time/day-text.js";
 import { type DayRow, summariseDays } from "../simulate/day-summary.js";
-import { writeDay } from "../units/day.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 import { type DayShare, rowsOf } from "./day-share.js";
@@ -28,13 +28,7 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
     const { result } = simulated;
     return {
       text: () => writeDayText(name, result, system, paint),
-      document: () => ({
-        format: "headfall day",
-        version: 1,
-        plan: { name },
-        ...plain(result),
-        ...(result.day === undefined ? {} : { day: writeDay(result.day) }),
-      }),
+      document: () => writeDayDocument(name, result),
       status: result.pens.some(({ short }) => short > 0) ? 1 : 0,
     };
   }
@@ -44,18 +38,9 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
   const summary = summariseDays(rows);
   return {
     text: () => writeDaysText(name, summary, system, paint),
-    document: () => ({ format: "headfall days", version: 1, plan: { name }, ...summary }),
+    document: () => writeDaysDocument(name, summary),
     status: summary.pens.some(({ short }) => short.most > 0) ? 1 : 0,
   };
-}
-
-/** Typed arrays are written as plain lists. */
-function plain(result: object): object {
-  return JSON.parse(
-    JSON.stringify(result, (_, value: unknown) =>
-      ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
-    ),
-  ) as object;
 }
 
 async function runSeeds(share: DayShare, jobs: number): Promise<DayRow[] | Answer> {

@@ -2,8 +2,8 @@ import { RAIN_UNITS, type RainReadingOptions, type RainUnit } from "../document/
 import { readRainRecord } from "../document/read-rain-record.js";
 import { writeProblem } from "../document/write-problem.js";
 import { rainSupply } from "../judge/rain/rain-supply.js";
-import { writeRainAnswer, writeRainQuestion, writeRainText } from "../report/time/rain-text.js";
-import { writeDay } from "../units/day.js";
+import { writeRainDocument } from "../report/time/day-documents.js";
+import { writeRainQuestion, writeRainText } from "../report/time/rain-text.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";
 import { EXAMPLES, recordText } from "./record-text.js";
 
@@ -38,24 +38,10 @@ async function answer({ plan, name, day, system, paint, own }: Asked): Promise<A
   const { supply } = supplied;
   return {
     text: () => writeRainText(name, reading.record, supply, system, paint),
-    document: () => ({
-      format: "headfall rain",
-      version: 1,
-      plan: { name },
-      answer: writeRainAnswer(supply, system),
-      ...plain(supply),
-      firstDay: writeDay(supply.firstDay),
-    }),
+    document: () => writeRainDocument(name, supply, system),
     status: supply.runs.some(({ balance }) => balance.shortDays > 0) ? 1 : 0,
   };
 }
-
-const plain = (result: object): object =>
-  JSON.parse(
-    JSON.stringify(result, (_, value: unknown) =>
-      ArrayBuffer.isView(value) ? Array.from(value as Float64Array) : value,
-    ),
-  ) as object;
 
 function readingOptions(own: Asked["own"]): RainReadingOptions | { readonly fault: string } {
   const unit = own["rain-units"];

@@ -73,7 +73,7 @@ const HALF_TAP = 2.1;
 const HALF_TAP_SOURCE = "loss-coefficient-table";
 
 /** The part of a run that decides what its water passes besides pipe. */
-interface FittedRun {
+export interface FittedRun {
   readonly fittings?: readonly PlanFitting[] | undefined;
   readonly tap?: "open" | "half" | "shut" | undefined;
 }

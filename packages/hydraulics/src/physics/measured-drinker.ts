@@ -3,7 +3,7 @@ import { sumOf } from "../numerics/sum.js";
 import { DRINKER_EXPONENT_RANGE, type DrinkerLaw } from "./orifice.js";
 
 /** One reading with jug and watch: what a drinker held open gave at a head. */
-export interface DrinkerReading {
+export interface MeasuredReading {
   /** Height of the water above the drinker [m]. */
   readonly head: number;
   /** Flow [m³/s]. */
@@ -69,7 +69,7 @@ const UNMEASURED_EXPONENT_DOUBT =
  * @example fitDrinkerLaw([{ head: 0.25, flow: 1e-6 }, { head: 1, flow: 2e-6 }]).law.exponent   // 0.5
  */
 export function fitDrinkerLaw(
-  readings: readonly DrinkerReading[],
+  readings: readonly MeasuredReading[],
   options: MeasurementOptions = {},
 ): MeasuredLaw {
   const { openingHead = 0, readingError = 0.05, assumedExponent = 0.5 } = options;
@@ -135,7 +135,7 @@ function findings(exponent: number, isAssumed: boolean, count: number): readonly
   return found;
 }
 
-function requireReadings(readings: readonly DrinkerReading[], openingHead: number): void {
+function requireReadings(readings: readonly MeasuredReading[], openingHead: number): void {
   requireNotNegative("fitDrinkerLaw", { openingHead });
   if (readings.length === 0)
     throw new RangeError("fitDrinkerLaw: readings is empty; it must hold one or more");

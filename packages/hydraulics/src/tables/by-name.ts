@@ -10,7 +10,7 @@ import { watererNames } from "./waterer-names.generated.js";
 export { findPipe } from "./find-pipe.js";
 export type { Found } from "./found.js";
 
-interface Named {
+export interface NamedWaterer {
   readonly id: string;
   readonly name: string;
   readonly also: readonly string[];
@@ -58,10 +58,10 @@ function likeness(asked: readonly string[], name: readonly string[]): number {
   return (2 * best.reduce((sum, one) => sum + one, 0)) / (asked.length + name.length);
 }
 
-const namesOf = (kind: Named) => [kind.id, kind.name, ...kind.also];
+const namesOf = (kind: NamedWaterer) => [kind.id, kind.name, ...kind.also];
 
 /** Exactly one kind with all the words and no other word; otherwise the nearest three. */
-function findAmong<Kind extends Named>(kinds: readonly Kind[], words: string): Found<Kind> {
+function findAmong<Kind extends NamedWaterer>(kinds: readonly Kind[], words: string): Found<Kind> {
   const exact = kinds.find((kind) => kind.id === words.trim().toLowerCase());
   if (exact !== undefined) return { outcome: "found", kind: exact };
   const asked = tellingWords(words);
@@ -133,6 +133,6 @@ const namedWaterers = watererNames.map(([id, name, also]) => ({ id, name, also }
  * @param words  an id or words
  * @returns its id and names, or near misses for a message
  */
-export function findWaterer(words: string): Found<Named> {
+export function findWaterer(words: string): Found<NamedWaterer> {
   return findAmong(namedWaterers, words);
 }

@@ -4,7 +4,7 @@ import type { Citation } from "./citation.js";
 export type WatererName = readonly [id: string, name: string, also: readonly string[]];
 
 /** What every kind of loose waterer has. Lengths [m], volumes [m³]. */
-interface AnyWaterer {
+export interface AnyWaterer {
   readonly id: string;
   readonly name: string;
   /** What it stands on, across; of a trough its length. */

@@ -70,7 +70,7 @@ export type YearEvent =
   | (BatchEvent & { readonly code: "moves"; readonly to: string })
   | ChangeOverEvent;
 
-interface BatchEvent {
+export interface BatchEvent {
   readonly day: number;
   readonly pen: string;
   readonly kindName: string;
