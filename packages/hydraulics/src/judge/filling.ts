@@ -2,6 +2,7 @@ import type { Line } from "../model/line.js";
 import { flowThatClearsAir } from "../physics/air.js";
 import { siphonCrestLimit } from "../physics/vent.js";
 import type { LineSolution } from "../solve/solution.js";
+import { advanceCourse, beginCourse, type Courses, emptyCourses, pocketOf } from "./air-courses.js";
 import type { FillingFinding } from "./check-result.js";
 import type { Ways } from "./lowest-ways.js";
 
@@ -19,19 +20,6 @@ export interface Filling {
 /** A hump this little above the water is level with it [m]. */
 const SAME_LEVEL = 1e-6;
 
-/** Where the pipe stands on its way from the source: going down from a crest, or up from a sag. */
-interface Course {
-  readonly goesUp: boolean;
-  readonly crest: number;
-  readonly crestPoint: number;
-  readonly crestIsOpen: boolean;
-  readonly low: number;
-  /** Lowest place before the climb it is on, or was last on [m above datum]. */
-  readonly sag: number;
-  readonly air: number;
-  readonly hump: number;
-}
-
 /**
  * Follows the lowest way to every point from a source outwards and finds the humps that keep their air when the line is filled from
  * empty. Air stays in the leg that goes down from a crest; each such column takes its own height from the head beyond
@@ -40,6 +28,7 @@ interface Course {
  *
  * @param low   the line idle at its lowest level: heads that must carry water over every crest
  * @param busy  the line at its greatest flow, for what might sweep air along
+ * @param courses  room for the courses of these ways, used again where many lines are filled one after the other
  * @source jordan-1984, pp. 52-53 (standing columns), from memory
  */
 export function judgeFilling(
@@ -47,6 +36,7 @@ export function judgeFilling(
   ways: Ways,
   low: Pick<LineSolution, "head">,
   busy: LineSolution,
+  courses = emptyCourses(ways),
 ): Filling {
   const { points, segments } = line;
   const airHead = new Float64Array(points.count);
@@ -54,91 +44,45 @@ export function judgeFilling(
   const above = new Float64Array(points.count).fill(Number.NEGATIVE_INFINITY);
   const findings: FillingFinding[] = [];
   const found = new Map<number, FillingFinding>();
-  const courses: Course[] = [];
   for (let i = 0; i < ways.nodeCount; i += 1) {
     const p = ways.point[i];
-    const height = points.height[p];
     if (i < ways.rootCount) {
-      courses.push({
-        goesUp: false,
-        crest: height,
-        crestPoint: p,
-        crestIsOpen: true,
-        low: height,
-        sag: height,
-        air: 0,
-        hump: -1,
-      });
+      beginCourse(courses, i, p, points.height[p]);
       continue;
     }
     const parent = ways.parent[i];
     const s = ways.segment[i];
     const bore = segments.bore[s];
-    const course = advance(courses[parent], p, height, bore, points.bleed[p] === 1);
-    courses.push(course);
-    const pocket = pocketOf(course, bore);
+    advanceCourse(courses, i, parent, {
+      point: p,
+      height: points.height[p],
+      bore,
+      isOpen: points.bleed[p] === 1,
+    });
+    const pocket = pocketOf(courses, i, bore);
     const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(bore, line, s);
     const here = swept ? 0 : pocket;
-    airHead[p] = course.air + here;
-    hump[p] = here > 0 ? course.crestPoint : course.hump;
+    airHead[p] = courses.air[i] + here;
+    hump[p] = here > 0 ? courses.crestPoint[i] : courses.hump[i];
     const parentPoint = ways.point[parent];
-    const over = height - low.head[p];
+    const over = points.height[p] - low.head[p];
     const short = over > SAME_LEVEL ? over : Math.min(over, 0);
     above[p] = Math.max(above[parentPoint], short);
     if (short > 0 && short >= above[parentPoint] && !found.has(p) && above[parentPoint] <= 0) {
       found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });
     }
-    if (here > 0) noteHump(line, found, course, here, s, busy, low);
+    if (here > 0) noteHump(line, found, courses, i, here, s, busy, low);
   }
   findings.push(...found.values());
   const meeting = countMeeting(line);
   for (let i = ways.rootCount; i < ways.nodeCount; i += 1) {
     const finding =
       meeting[ways.point[i]] === 1
-        ? endFinding(line, ways.point[i], courses[i], segments.bore[ways.segment[i]])
+        ? endFinding(line, ways.point[i], courses, i, segments.bore[ways.segment[i]])
         : undefined;
     if (finding !== undefined) findings.push(finding);
   }
   return { findings, airHead, hump, above };
-}
-
-/** The course after one more point. Moves smaller than the bore do not turn it. */
-function advance(course: Course, point: number, height: number, bore: number, isOpen: boolean): Course {
-  if (!course.goesUp) {
-    if (height <= course.low) return { ...course, low: height };
-    const isLevelCrest = isOpen && course.crest - height < bore;
-    if (height < course.low + bore) return isLevelCrest ? { ...course, crestIsOpen: true } : course;
-    // A sag is passed: what the leg before it holds stays there.
-    const pocket = pocketOf(course, bore);
-    return {
-      goesUp: true,
-      crest: height,
-      crestPoint: point,
-      crestIsOpen: isOpen,
-      low: height,
-      sag: course.low,
-      air: course.air + pocket,
-      hump: pocket > 0 ? course.crestPoint : course.hump,
-    };
-  }
-  if (height >= course.crest)
-    return {
-      ...course,
-      crest: height,
-      crestPoint: point,
-      crestIsOpen: isOpen || (height === course.crest && course.crestIsOpen),
-      low: height,
-    };
-  if (isOpen && course.crest - height < bore) return { ...course, crestIsOpen: true };
-  if (height > course.crest - bore) return course;
-  return { ...course, goesUp: false, low: height };
-}
-
-/** Height of the air column in the leg the course is going down [m]. */
-function pocketOf(course: Course, bore: number): number {
-  if (course.goesUp || course.crestIsOpen) return 0;
-  const column = course.crest - course.low;
-  return column >= bore ? column : 0;
 }
 
 function clearingFlow(bore: number, line: Line, segment: number): number {
@@ -154,13 +98,14 @@ function clearingFlow(bore: number, line: Line, segment: number): number {
 function noteHump(
   line: Line,
   found: Map<number, FillingFinding>,
-  course: Course,
+  courses: Courses,
+  i: number,
   airHead: number,
   segment: number,
   busy: LineSolution,
   low: Pick<LineSolution, "head">,
 ): void {
-  const p = course.crestPoint;
+  const p = courses.crestPoint[i];
   const before = found.get(p);
   if (before?.code === "humpAboveWater" || (before?.code === "humpTrapsAir" && before.airHead >= airHead))
     return;
@@ -171,15 +116,21 @@ function noteHump(
     airHead,
     flowToClear: clearingFlow(line.segments.bore[segment], line, segment),
     flowThere: Math.abs(busy.flow[segment]),
-    locks: low.head[p] - line.points.height[p] <= course.air,
+    locks: low.head[p] - line.points.height[p] <= courses.air[i],
   });
 }
 
 /** A dead end that is the highest place since the last sag keeps air until it is let out. */
-function endFinding(line: Line, p: number, course: Course, bore: number): FillingFinding | undefined {
+function endFinding(
+  line: Line,
+  p: number,
+  { goesUp, crestIsOpen, crest, sag }: Courses,
+  i: number,
+  bore: number,
+): FillingFinding | undefined {
   const { points } = line;
-  if (!course.goesUp || course.crestIsOpen || course.crest - points.height[p] >= bore) return undefined;
-  return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: course.crest - course.sag };
+  if (goesUp[i] === 0 || crestIsOpen[i] === 1 || crest[i] - points.height[p] >= bore) return undefined;
+  return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: crest[i] - sag[i] };
 }
 
 /** How many pieces of pipe meet at each point: one at a dead end. */

@@ -1,6 +1,7 @@
 import type { Line } from "../model/line.js";
 import { buildMoments, MOMENTS, type MomentName, type Moments, stallsWithinUse } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
+import { emptyCourses } from "./air-courses.js";
 import {
   type DrinkerReading,
   type DrinkerVerdict,
@@ -32,7 +33,8 @@ export function judgeLine(line: Line): JudgedLine {
   const solved = solveMoments(line, moments);
   const ways = findLowestWays(line);
   const busy = solved.darcyWeisbach.fullBusiest.solution;
-  const fill: JudgedLine["fill"] = (like, low) => judgeFilling(like, ways, low, busy);
+  const courses = emptyCourses(ways);
+  const fill: JudgedLine["fill"] = (like, low) => judgeFilling(like, ways, low, busy, courses);
   const filling = fill(line, solved.darcyWeisbach.lowestBusiest.idle);
   return { line, moments, solved, ways, filling, fill, drinkers: judgeAll(line, moments, solved, filling) };
 }

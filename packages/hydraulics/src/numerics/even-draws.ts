@@ -130,8 +130,8 @@ export function evenDraws(names: readonly string[], seed: number, together = SOB
   const first = Math.min(together, SOBOL_DIMENSIONS);
   return {
     uniform(sample, input) {
-      const bits = input < first ? sobolBits(sample, input) : reversed(scrambled(sample, order[input]));
-      return (scrambled(bits, turn[input]) + 0.5) / 2 ** BITS;
+      const fromLast = input < first ? reversed(sobolBits(sample, input)) : scrambled(sample, order[input]);
+      return (reversed(turned(fromLast, turn[input])) + 0.5) / 2 ** BITS;
     },
   };
 }

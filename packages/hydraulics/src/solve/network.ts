@@ -15,17 +15,18 @@ export interface Network {
   readonly drinkers: DrinkerLaws;
 }
 
-const PIPE_LAWS: Readonly<Record<FrictionLaw, (line: Line, topology: Topology) => PipeLaws>> = {
+const PIPE_LAWS: Readonly<Record<FrictionLaw, typeof buildDarcyWeisbachLaws>> = {
   hazenWilliams: buildHazenWilliamsLaws,
   darcyWeisbach: buildDarcyWeisbachLaws,
 };
 
-export function buildNetwork(line: Line, topology: Topology, friction: FrictionLaw): Network {
+/** @param into  network of a line that differs only in figures: its laws are filled anew, and hold for it no more */
+export function buildNetwork(line: Line, topology: Topology, friction: FrictionLaw, into?: Network): Network {
   return {
     topology,
-    pipes: PIPE_LAWS[friction](line, topology),
+    pipes: PIPE_LAWS[friction](line, topology, into?.pipes),
     oneWays: buildOneWayLaws(line, topology),
-    drinkers: buildDrinkerLaws(line, topology),
+    drinkers: buildDrinkerLaws(line, topology, into?.drinkers),
   };
 }
 

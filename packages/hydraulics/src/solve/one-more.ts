@@ -13,16 +13,15 @@ export function headTakenByOneMore(prepared: PreparedLine, flow: number): Float6
   const { network, work } = prepared.current;
   const { topology, pipes } = network;
   const { nodeCount, rootCount, parent, point } = topology;
-  const more = new Float64Array(nodeCount);
-  const loss = new Float64Array(nodeCount);
-  const lossNow = new Float64Array(nodeCount);
-  const slope = new Float64Array(nodeCount);
-  for (let i = rootCount; i < nodeCount; i += 1) more[i] = work.flow[i] + flow;
+  // Room that the next solve fills anew before it reads it.
+  const { trialFlow: more, trialLoss: loss, trialSlope: slope, nodeDraw: lossThen } = work;
+  for (let i = 0; i < nodeCount; i += 1) more[i] = i < rootCount ? 0 : work.flow[i] + flow;
   pipes.kernel(pipes, nodeCount, more, loss, slope);
-  pipes.kernel(pipes, nodeCount, work.flow, lossNow, slope);
+  lossThen.set(loss.subarray(0, nodeCount));
+  pipes.kernel(pipes, nodeCount, work.flow, loss, slope);
   const byPoint = new Float64Array(prepared.line.points.count);
   for (let i = rootCount; i < nodeCount; i += 1) {
-    byPoint[point[i]] = byPoint[point[parent[i]]] + loss[i] - lossNow[i];
+    byPoint[point[i]] = byPoint[point[parent[i]]] + lossThen[i] - loss[i];
   }
   return byPoint;
 }

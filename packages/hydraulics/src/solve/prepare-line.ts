@@ -45,7 +45,11 @@ export interface PreparedLine {
   current: Zoning;
 }
 
-/** Numbers the line and works out every law; the costly part, done once per topology. */
+/**
+ * Numbers the line and works out every law; the costly part, done once per topology.
+ *
+ * @example prepareLine(line, "hazenWilliams").friction   // "hazenWilliams"
+ */
 export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
   const adjacency = buildAdjacency(line);
   const devices: number[] = [];
@@ -95,11 +99,13 @@ export function startAfresh(prepared: PreparedLine): PreparedLine {
 /**
  * The same line with other figures (heights, bores, laws) but the same points, pipes and taps: keeps the numbering
  * and starts from the last solution.
+ *
+ * @param into  network of such a line that is wanted no more: where many are solved one after the other
  */
-export function prepareAlike(prepared: PreparedLine, line: Line): PreparedLine {
+export function prepareAlike(prepared: PreparedLine, line: Line, into?: Network): PreparedLine {
   const { friction } = prepared;
   const whole = withOutlets(line);
-  const network = buildNetwork(whole, prepared.current.network.topology, friction);
+  const network = buildNetwork(whole, prepared.current.network.topology, friction, into);
   const current: Zoning = { set: prepared.current.set, network, work: prepared.current.work };
   return {
     ...prepared,

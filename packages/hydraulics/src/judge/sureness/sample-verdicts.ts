@@ -9,14 +9,14 @@ import { type Spare, spareOfDrinker, verdictOfDrinker, type WeighingCase } from 
 import type { JudgedLine } from "../judge-line.js";
 import { type Input, SAMPLED_DOUBTS } from "./doubted-inputs.js";
 import { createSampleSolver } from "./solve-sample.js";
-import { type Off, varyLine } from "./vary-line.js";
+import { createVarier, type Off } from "./vary-line.js";
 
 /** One plan that fits the measurements as well, judged. */
 export interface Sample {
   readonly off: Off;
   /** By drinker: the worse verdict of the two laws, as its place in `VERDICTS`. */
   readonly verdicts: Uint8Array;
-  /** Head to spare of a drinker on both sides, the smaller of the two laws each [m]. */
+  /** Head to spare of a drinker on both sides, the smaller of the two laws each [m]; asked before the next is made. */
   readonly spare: (drinker: number) => Spare;
 }
 
@@ -66,9 +66,12 @@ export function createSampler(
   const drawn = draws(names, seed, Math.min(SOBOL_DIMENSIONS, 1 + inputs.length));
   const inCritical = segmentsInCriticalZone(line, judged.solved.darcyWeisbach.lowestBusiest.solution);
   const solveSample = createSampleSolver(judged);
+  const vary = createVarier(line, inputs, crowd);
+  const length = line.segments.length.slice();
   const judge = (off: Off, criticalShare = 1): Sample => {
-    const varied = varyLine(line, inputs, off, crowd);
-    const shortened = shortenCritical(varied.line, inCritical, criticalShare);
+    const varied = vary(off);
+    shortenCritical(length, line, inCritical, criticalShare);
+    const shortened = { ...varied.line, segments: { ...varied.line.segments, length } };
     return { off, ...judgeSample(solveSample(varied, shortened)) };
   };
   return {
@@ -78,9 +81,11 @@ export function createSampler(
     take(sample, { inputs: kept, rest = 1 } = {}) {
       const normal = (input: number) => normalQuantile(drawn.uniform(sample, input));
       const off: Off = {
-        inputs: Float64Array.from(inputs, (_, i) => (kept?.[i] ?? 1) * normal(1 + i)),
-        own: Float64Array.from(line.drinkers.id, (_, d) => rest * normal(1 + inputs.length + d)),
+        inputs: new Float64Array(inputs.length),
+        own: new Float64Array(line.drinkers.count),
       };
+      for (let i = 0; i < inputs.length; i += 1) off.inputs[i] = (kept?.[i] ?? 1) * normal(1 + i);
+      for (let d = 0; d < off.own.length; d += 1) off.own[d] = rest * normal(1 + inputs.length + d);
       return judge(off, 1 - rest * (1 - SAMPLED_DOUBTS.criticalLeast) * drawn.uniform(sample, 0));
     },
   };
@@ -97,10 +102,14 @@ function segmentsInCriticalZone(line: Line, solution: LineSolution): Uint8Array 
 }
 
 /** Between laminar and turbulent the loss is uncertain by a factor of two: taken as so much less pipe. */
-function shortenCritical(line: Line, inCritical: Uint8Array, share: number): Line {
-  const { segments } = line;
-  const length = segments.length.map((whole, s) => (inCritical[s] === 1 ? whole * share : whole));
-  return { ...line, segments: { ...segments, length } };
+function shortenCritical(
+  into: Float64Array,
+  { segments }: Line,
+  inCritical: Uint8Array,
+  share: number,
+): void {
+  for (let s = 0; s < segments.count; s += 1)
+    into[s] = inCritical[s] === 1 ? segments.length[s] * share : segments.length[s];
 }
 
 function judgeSample(situations: readonly WeighingCase[]): Omit<Sample, "off"> {

@@ -1,5 +1,6 @@
 import { type Line, SEGMENT_KIND, STUCK } from "../../model/line.js";
 import { sourceHeads, stallsWithinUse } from "../../model/moment.js";
+import type { Network } from "../../solve/network.js";
 import { type PreparedLine, prepareAlike, prepareLine } from "../../solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../../solve/solution.js";
 import { reachState } from "../../solve/solve-line.js";
@@ -13,6 +14,8 @@ import type { VariedLine } from "./vary-line.js";
 interface Written {
   readonly prepared: PreparedLine;
   readonly start: KeptState;
+  /** Filled anew for each sample. */
+  readonly network: Network;
 }
 
 /** Heads with nobody drinking. */
@@ -35,7 +38,8 @@ export function createSampleSolver(
   const written = FRICTION_LAWS.map((friction): Written => {
     const prepared = prepareLine(judged.line, friction);
     reachState(prepared, lowestBusiest);
-    return { prepared, start: keepState(prepared.current.work) };
+    const { network, work } = prepared.current;
+    return { prepared, network, start: keepState(work) };
   });
   const isStill = standsStill(judged.line);
   const lineFor = (friction: FrictionLaw, { line }: VariedLine, shortened: Line) =>
@@ -47,7 +51,11 @@ export function createSampleSolver(
     let filling: WeighingCase["filling"] | undefined;
     let still: Idle | undefined;
     return FRICTION_LAWS.map((friction, f) => {
-      const ready = prepareAlike(written[f].prepared, lineFor(friction, varied, shortened));
+      const ready = prepareAlike(
+        written[f].prepared,
+        lineFor(friction, varied, shortened),
+        written[f].network,
+      );
       startFrom(ready.current.work, written[f].start);
       const solution = reachState(ready, { ...lowestBusiest, sourceHead: heads.lowest, atWork });
       const oneMore = { atNeed: costAtNeed(ready, atWork) };
@@ -96,8 +104,10 @@ function standsStill({ sources, leaks = [], drinkers, segments }: Line): boolean
 
 /** In still water every head is that of the source. */
 function idleStill({ points }: Line, reached: Uint8Array, { full, lowest }: SourceHeads): Idle {
-  const at = (head: number) => ({
-    head: points.height.map((height, p) => (reached[p] === 1 ? head : height)),
-  });
+  const at = (still: number) => {
+    const head = points.height.slice();
+    for (let p = 0; p < head.length; p += 1) if (reached[p] === 1) head[p] = still;
+    return { head };
+  };
   return { full: at(full[0]), lowest: at(lowest[0]) };
 }

@@ -19,41 +19,47 @@ export interface VariedLine {
 }
 
 /** The line with everything as far off as is said; what birds are at work follows from it. */
-export function varyLine(
+export const varyLine = (
   line: Line,
   inputs: readonly Input[],
   off: Off,
   crowd: Crowd | undefined,
-): VariedLine {
-  const gathered = gather(line, inputs, off.inputs, crowd?.pens.length ?? 0);
-  const { shift, level, flow, intake, takenIn } = gathered;
-  layBetween(line, shift);
-  const { points, drinkers, sources } = line;
-  const own = SAMPLED_DOUBTS.oneToTheNext / 2;
-  return {
-    atWork: crowd === undefined ? undefined : atWorkVaried(line, crowd, { intake, flow, takenIn }),
-    line: {
-      ...line,
-      points: { ...points, height: points.height.map((h, p) => h + shift[p]) },
-      segments: segmentsOff(line, gathered),
-      drinkers: {
-        ...drinkers,
-        height: drinkers.height.map((h, d) => h + shift[drinkers.point[d]]),
-        coefficient: drinkers.coefficient.map(
-          (k, d) => k * flow[drinkers.group[d]] * Math.exp(own * off.own[d]),
-        ),
-      },
-      sources: sources.map((source, s) => ({
-        ...source,
-        base: source.base + shift[source.point],
-        levels: {
-          full: source.levels.full + level[s],
-          lowest: source.levels.lowest + level[s],
-          ordinary: source.levels.ordinary + level[s],
-        },
-      })),
-    },
+): VariedLine => createVarier(line, inputs, crowd)(off);
+
+/**
+ * Varies one line again and again: in the same columns, so that a varied line holds only until the next one is made.
+ */
+export function createVarier(
+  line: Line,
+  inputs: readonly Input[],
+  crowd: Crowd | undefined,
+): (off: Off) => VariedLine {
+  const gathered = roomFor(line, crowd?.pens.length ?? 0);
+  const { shift, flow, intake } = gathered;
+  const points = { ...line.points, height: line.points.height.slice() };
+  const segments = ownColumns(line.segments, ["bore", "k1", "kInfinity", "hazenWilliams"]);
+  const drinkers = ownColumns(line.drinkers, ["height", "coefficient"]);
+  return (off) => {
+    gather(gathered, line, inputs, off.inputs);
+    layBetween(line, shift);
+    for (let p = 0; p < points.count; p += 1) points.height[p] = line.points.height[p] + shift[p];
+    varySegments(segments, line, gathered);
+    varyDrinkers(drinkers, line, gathered, off.own);
+    return {
+      line: { ...line, points, segments, drinkers, sources: sourcesOff(line, gathered) },
+      atWork:
+        crowd === undefined
+          ? undefined
+          : atWorkVaried(line, crowd, { intake, flow, takenIn: gathered.takenIn }),
+    };
   };
+}
+
+/** The same columns but for some, which become copies to be written in. */
+function ownColumns<Columns>(columns: Columns, keys: readonly (keyof Columns)[]): Columns {
+  const own = { ...columns };
+  for (const key of keys) own[key] = (columns[key] as Float64Array).slice() as Columns[keyof Columns];
+  return own;
 }
 
 /** What the inputs come to, by what they bear on. */
@@ -72,21 +78,24 @@ interface Gathered {
   fittings: number;
 }
 
-function gather(line: Line, inputs: readonly Input[], off: Float64Array, pens: number): Gathered {
-  const gathered: Gathered = {
-    shift: new Float64Array(line.points.count),
-    level: new Float64Array(line.sources.length),
-    bore: new Float64Array(line.runs.length),
-    flow: line.drinkers.groups.map(() => 1),
-    intake: Array.from({ length: pens }, () => 1),
-    takenIn: 1,
-    roughness: 1,
-    fittings: 1,
-  };
-  inputs.forEach((input, i) => {
-    note(gathered, line, input, off[i]);
-  });
-  return gathered;
+const roomFor = (line: Line, pens: number): Gathered => ({
+  shift: new Float64Array(line.points.count),
+  level: new Float64Array(line.sources.length),
+  bore: new Float64Array(line.runs.length),
+  flow: line.drinkers.groups.map(() => 1),
+  intake: Array.from({ length: pens }, () => 1),
+  takenIn: 1,
+  roughness: 1,
+  fittings: 1,
+});
+
+function gather(gathered: Gathered, line: Line, inputs: readonly Input[], off: Float64Array): void {
+  for (const lengths of [gathered.shift, gathered.level, gathered.bore]) lengths.fill(0);
+  for (const factors of [gathered.flow, gathered.intake]) factors.fill(1);
+  gathered.takenIn = 1;
+  gathered.roughness = 1;
+  gathered.fittings = 1;
+  for (let i = 0; i < inputs.length; i += 1) note(gathered, line, inputs[i], off[i]);
 }
 
 function note(gathered: Gathered, line: Line, { input, index, doubt, spread }: Input, z: number): void {
@@ -113,15 +122,43 @@ function note(gathered: Gathered, line: Line, { input, index, doubt, spread }: I
   }
 }
 
-function segmentsOff({ segments }: Line, { bore, roughness, fittings }: Gathered): Line["segments"] {
-  return {
-    ...segments,
-    bore: segments.bore.map((d, s) => Math.max(0.5 * d, d + bore[segments.run[s]])),
-    k1: segments.k1.map((k) => k * fittings),
-    kInfinity: segments.kInfinity.map((k) => k * fittings),
-    hazenWilliams: segments.hazenWilliams.map((c) => c * roughness),
-  };
+function varySegments(
+  into: Line["segments"],
+  { segments }: Line,
+  { bore, roughness, fittings }: Gathered,
+): void {
+  for (let s = 0; s < segments.count; s += 1) {
+    const written = segments.bore[s];
+    into.bore[s] = Math.max(0.5 * written, written + bore[segments.run[s]]);
+    into.k1[s] = segments.k1[s] * fittings;
+    into.kInfinity[s] = segments.kInfinity[s] * fittings;
+    into.hazenWilliams[s] = segments.hazenWilliams[s] * roughness;
+  }
 }
+
+function varyDrinkers(
+  into: Line["drinkers"],
+  { drinkers }: Line,
+  { shift, flow }: Gathered,
+  off: Float64Array,
+): void {
+  const own = SAMPLED_DOUBTS.oneToTheNext / 2;
+  for (let d = 0; d < drinkers.count; d += 1) {
+    into.height[d] = drinkers.height[d] + shift[drinkers.point[d]];
+    into.coefficient[d] = drinkers.coefficient[d] * flow[drinkers.group[d]] * Math.exp(own * off[d]);
+  }
+}
+
+const sourcesOff = ({ sources }: Line, { shift, level }: Gathered): Line["sources"] =>
+  sources.map((source, s) => ({
+    ...source,
+    base: source.base + shift[source.point],
+    levels: {
+      full: source.levels.full + level[s],
+      lowest: source.levels.lowest + level[s],
+      ordinary: source.levels.ordinary + level[s],
+    },
+  }));
 
 /** Between measured places the pipe stays straight: their shifts decide those of the places between. */
 function layBetween(line: Line, shift: Float64Array): void {

@@ -14,23 +14,27 @@ export interface DrinkerLaws {
   readonly exponent: Float64Array;
 }
 
-export function buildDrinkerLaws(line: Line, topology: Topology): DrinkerLaws {
-  const { drinkers } = line;
+/** @param into  laws of a line with the same topology, to be filled anew */
+export function buildDrinkerLaws(line: Line, topology: Topology, into = emptyLaws(topology)): DrinkerLaws {
+  const { height, openingHead, coefficient, exponent } = line.drinkers;
   const { drinker } = topology;
-  const take = (from: Float64Array) => {
-    const taken = new Float64Array(drinker.length);
-    for (let d = 0; d < drinker.length; d += 1) taken[d] = from[drinker[d]];
-    return taken;
-  };
-  const start = take(drinkers.height);
-  const opening = take(drinkers.openingHead);
-  for (let d = 0; d < start.length; d += 1) start[d] += opening[d];
+  for (let k = 0; k < drinker.length; k += 1) {
+    const d = drinker[k];
+    into.start[k] = height[d] + openingHead[d];
+    into.coefficient[k] = coefficient[d];
+    into.exponent[k] = exponent[d];
+  }
+  return into;
+}
+
+function emptyLaws({ drinker, drinkerNode }: Topology): DrinkerLaws {
+  const zeros = () => new Float64Array(drinker.length);
   return {
     count: drinker.length,
-    node: topology.drinkerNode,
-    start,
-    coefficient: take(drinkers.coefficient),
-    exponent: take(drinkers.exponent),
+    node: drinkerNode,
+    start: zeros(),
+    coefficient: zeros(),
+    exponent: zeros(),
   };
 }
 

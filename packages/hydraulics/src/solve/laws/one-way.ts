@@ -11,12 +11,15 @@ export interface OneWayLaws {
   readonly taken: Float64Array;
 }
 
+const NO_VALVES: OneWayLaws = { edge: new Int32Array(0), taken: new Float64Array(0) };
+
 export function buildOneWayLaws(line: Line, topology: Topology): OneWayLaws {
   const edges: number[] = [];
   for (let e = 0; e < topology.segment.length; e += 1) {
     const s = topology.segment[e];
     if (s >= 0 && line.segments.kind[s] === SEGMENT_KIND.oneWay) edges.push(e);
   }
+  if (edges.length === 0) return NO_VALVES;
   return {
     edge: Int32Array.from(edges),
     taken: Float64Array.from(edges, (e) => topology.sign[e] * line.segments.setting[topology.segment[e]]),

@@ -1,7 +1,7 @@
 import type { Line } from "../../model/line.js";
 import { GRAVITY } from "../../physics/constants.js";
 import type { Topology } from "../topology.js";
-import { fittingLaws, type PipeKernel, type PipeLaws } from "./pipe-laws.js";
+import { emptyPipeLaws, fillFittings, type PipeKernel, type PipeLaws } from "./pipe-laws.js";
 
 /**
  * Below this Reynolds number Churchill's formula is 64/Re to the last bit, and costs nothing: at 800 its turbulent
@@ -10,21 +10,35 @@ import { fittingLaws, type PipeKernel, type PipeLaws } from "./pipe-laws.js";
 const PURELY_LAMINAR = 800;
 const LOG_OF_SEVEN = Math.log(7);
 
-/** h = c f Q|Q| with Churchill's f for all regimes, and the fittings; see physics/darcy-weisbach.ts. */
-export function buildDarcyWeisbachLaws(line: Line, topology: Topology): PipeLaws {
-  const laws = fittingLaws(line, topology);
+/**
+ * h = c f Q|Q| with Churchill's f for all regimes, and the fittings; see physics/darcy-weisbach.ts.
+ *
+ * @param into  laws of a line with the same topology, to be filled anew
+ */
+export function buildDarcyWeisbachLaws(
+  line: Line,
+  topology: Topology,
+  into = emptyPipeLaws(topology, evaluateDarcyWeisbach, false),
+): PipeLaws {
+  fillFittings(into, line, topology);
   const { segments, water } = line;
+  // Powers are what costs here, and most pieces of pipe are like the one before.
+  let bore = Number.NaN;
+  let [fourth, fifth] = [1, 1];
   for (let e = 0; e < topology.segment.length; e += 1) {
     const s = topology.segment[e];
     if (s < 0) continue;
-    const bore = segments.bore[s];
     const length = segments.length[s];
-    laws.resistance[e] = (8 * length) / (Math.PI ** 2 * GRAVITY * bore ** 5);
-    laws.laminar[e] = (128 * water.viscosity * length) / (Math.PI * GRAVITY * bore ** 4);
-    laws.reynoldsPerFlow[e] = 4 / (Math.PI * bore * water.viscosity);
-    laws.relativeRoughness[e] = segments.roughness[s] / bore;
+    if (segments.bore[s] !== bore) {
+      bore = segments.bore[s];
+      [fourth, fifth] = [bore ** 4, bore ** 5];
+    }
+    into.resistance[e] = (8 * length) / (Math.PI ** 2 * GRAVITY * fifth);
+    into.laminar[e] = (128 * water.viscosity * length) / (Math.PI * GRAVITY * fourth);
+    into.reynoldsPerFlow[e] = 4 / (Math.PI * bore * water.viscosity);
+    into.relativeRoughness[e] = segments.roughness[s] / bore;
   }
-  return { ...laws, hasCorner: false, kernel: evaluateDarcyWeisbach };
+  return into;
 }
 
 const evaluateDarcyWeisbach: PipeKernel = (laws, count, flow, loss, slope) => {

@@ -38,17 +38,6 @@ export interface PipeLaws {
   readonly floorFlow: Float64Array;
 }
 
-/**
- * The most that a floor flow is [m3/s], and that it loses [m]. Where less were left out of the slope than counts, steps
- * would be too short, and heads settle by the same small share each time: in a pipe as fine as a hair 1e-10 m3/s loses a
- * metre.
- */
-const FLOOR = { flow: 1e-10, loss: 1e-9 } as const;
-
-/** @param resistance  r in h = r Q^exponent */
-export const floorFlowOf = (resistance: number, exponent: number): number =>
-  Math.min(FLOOR.flow, (FLOOR.loss / resistance) ** (1 / exponent));
-
 /** Least slope in choosing a step [s/m2], so that a pipe of no length can be divided by. No loss is added. */
 export const SLOPE_FLOOR = 1e-4;
 
@@ -66,27 +55,32 @@ export function fittingTerms(
   };
 }
 
-/** Empty tables for a topology, fittings filled in; each friction law adds its own columns. */
-export function fittingLaws(line: Line, topology: Topology): Omit<PipeLaws, "kernel" | "hasCorner"> {
-  const count = topology.segment.length;
-  const zeros = () => new Float64Array(count);
-  const laws = {
+/** Columns of zeros for a topology, which each friction law fills. */
+export function emptyPipeLaws({ segment }: Topology, kernel: PipeKernel, hasCorner: boolean): PipeLaws {
+  const zeros = () => new Float64Array(segment.length);
+  return {
+    kernel,
+    hasCorner,
     resistance: zeros(),
     linear: zeros(),
     quadratic: zeros(),
     reynoldsPerFlow: zeros(),
     laminar: zeros(),
     relativeRoughness: zeros(),
-    slopeFloor: zeros().fill(SLOPE_FLOOR),
+    slopeFloor: zeros(),
     floorFlow: zeros(),
   };
+}
+
+/** Fills the columns that both friction laws share; each adds its own. */
+export function fillFittings(laws: PipeLaws, line: Line, topology: Topology): void {
   const { segments, water } = line;
-  for (let e = 0; e < count; e += 1) {
+  laws.slopeFloor.fill(SLOPE_FLOOR);
+  for (let e = 0; e < topology.segment.length; e += 1) {
     const s = topology.segment[e];
     if (s < 0) continue;
     const terms = fittingTerms(segments.k1[s], segments.kInfinity[s], segments.bore[s], water.viscosity);
     laws.linear[e] = terms.linear;
     laws.quadratic[e] = terms.quadratic;
   }
-  return laws;
 }
