@@ -132,18 +132,30 @@ function rateOf({ from, lasts, share }: Piece, time: number): number {
   return lasts > 0 && since < lasts ? share / lasts : 0;
 }
 
-/** Share of a day's water drunk since midnight of day 0 up to a time [s]; a whole day is 1. */
+/**
+ * Share of a day's water drunk since midnight of day 0 up to a time [s]; a whole day is 1.
+ *
+ * @example drunkUpTo(dayCurve({ shape: "evening", dawn: 23400, light: 43200 }), 86400)   // 1
+ */
 export function drunkUpTo(curve: DayCurve, time: number): number {
   const days = Math.floor(time / DAY);
   return days + valueBetween(curve.edges, curve.drunk, time - days * DAY);
 }
 
-/** Share of a day's water drunk between two times [s]; they may lie days apart. */
+/**
+ * Share of a day's water drunk between two times [s]; they may lie days apart.
+ *
+ * @example shareBetween(dayCurve({ shape: "evening", dawn: 23400, light: 43200 }), 23400, 66600)   // 0.99
+ */
 export function shareBetween(curve: DayCurve, from: number, to: number): number {
   return drunkUpTo(curve, to) - drunkUpTo(curve, from);
 }
 
-/** The hour in which most is drunk: its start [s after midnight] and its share of the day. */
+/**
+ * The hour in which most is drunk: its start [s after midnight] and its share of the day.
+ *
+ * @example busiestHour(dayCurve({ shape: "evening", dawn: 23400, light: 43200 })).share   // 0.15
+ */
 export function busiestHour(curve: DayCurve): { from: number; share: number } {
   // On straight pieces the busiest hour begins or ends at an edge.
   const starts = curve.edges.flatMap((edge) => [edge, edge - HOUR]);

@@ -3,8 +3,10 @@ import type { DateOrder } from "./rain-record.js";
 
 /** Units that temperatures of a table may be in. */
 export const AIR_UNITS = ["C", "F", "tenths of C"] as const;
+/** A unit that a record of air may be in. */
 export type AirUnit = (typeof AIR_UNITS)[number];
 
+/** What a record of air does not say of itself. */
 export interface AirReadingOptions {
   /** Unit of the temperatures, where the text does not say it. */
   readonly degrees?: AirUnit;
@@ -30,6 +32,7 @@ export type AirQuestion =
   | { readonly ask: "dates"; readonly choices: readonly DateOrder[]; readonly example: string }
   | { readonly ask: "place"; readonly choices: readonly string[] };
 
+/** A record of air, or what must be asked about it, or what is wrong with it. */
 export type AirReading =
   | { readonly ok: true; readonly record: AirRecord }
   | { readonly ok: false; readonly question: AirQuestion }

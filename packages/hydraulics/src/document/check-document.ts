@@ -5,6 +5,7 @@ import { type Problem, sortProblems, writeFound } from "./problem.js";
 import { readIssues } from "./read-issues.js";
 import { upgradePlan } from "./upgrade-plan.js";
 
+/** A plan, or what is wrong with the text; nothing is half-read. */
 export type PlanReading =
   | { readonly ok: true; readonly plan: Plan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -16,6 +17,7 @@ z.config({ jitless: true });
  * Checks a document that is already data: a plan made by a program or taken from a store. Text is read by `readPlan`.
  *
  * @returns the plan exactly as given, or all its problems; never throws
+ * @example checkDocument({ headfall: 1, sources: [], runs: [] }).ok   // false
  */
 export function checkDocument(document: unknown): PlanReading {
   if (typeof document !== "object" || document === null || Array.isArray(document)) {

@@ -14,6 +14,8 @@ export interface PlanDifference {
 /**
  * All that two plans say differently. Parts with an id (runs, points, sources, pens) are held against the part of the
  * same id, wherever it stands; a part that only one of them has is told whole. Quantities are compared as typed.
+ *
+ * @example planDifferences(plan, { ...plan, water: "20 degC" })[0].path   // "water"
  */
 export function planDifferences(first: Plan, other: Plan): PlanDifference[] {
   return differences(first, other, { path: [], part: undefined });

@@ -106,19 +106,30 @@ export const planSchema = z.strictObject({
 
 /** A plan exactly as typed; only `readPlan` and the named edits of a caller make one. */
 export type Plan = z.infer<typeof planSchema>;
+/** A vessel that feeds the line of a plan, as typed. */
 export type PlanSource = Plan["sources"][number];
+/** A run of pipe of a plan, as typed. */
 export type PlanRun = Plan["runs"][number];
+/** A joint of a plan, as typed. */
 export type PlanPoint = NonNullable<Plan["points"]>[number];
+/** A group of alike drinkers along a run of a plan, as typed. */
 export type PlanDrinkerGroup = z.infer<typeof drinkerGroup>;
+/** A fitting of a run of a plan, as typed. */
 export type PlanFitting = z.infer<typeof fitting>;
 /** A place seen from above, as typed. */
 export type PlanPlace = NonNullable<PlanPoint["place"]>;
+/** The pipe of a run, where a plan gives its bore instead of a name. */
 export type PlanPipe = z.infer<typeof pipe>;
 export type OwnDrinker = z.infer<typeof ownDrinker>;
 
+/** A pen of a plan with its birds and loose waterers, as typed. */
 export type PlanPen = NonNullable<Plan["pens"]>[number];
+/** A loose waterer of a pen of a plan, as typed. */
 export type PlanWaterer = NonNullable<PlanPen["waterers"]>[number];
+/** One batch of birds in a pen of a plan, as typed. */
 export type PlanBirds = z.infer<typeof birds>;
 export type PlanKitEntry = z.infer<typeof kitEntry>;
+/** How a source of a plan is filled again, as typed. */
 export type PlanRefill = NonNullable<PlanSource["refill"]>;
+/** The roof that fills a source of a plan, as typed. */
 export type PlanRoof = NonNullable<PlanSource["roof"]>;

@@ -27,6 +27,7 @@ export const PROBLEM_CODES = [
   "notConnected",
   "regulatorInRing",
 ] as const;
+/** What is wrong, told apart. */
 export type ProblemCode = (typeof PROBLEM_CODES)[number];
 
 /**

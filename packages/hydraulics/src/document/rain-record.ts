@@ -2,11 +2,13 @@ import type { Problem } from "./problem.js";
 
 /** Units a table of rain may be in; the published station files say theirs by their form. */
 export const RAIN_UNITS = { mm: 1e-3, cm: 1e-2, in: 0.0254, "tenths of mm": 1e-4 } as const;
+/** A unit that a record of rain may be in. */
 export type RainUnit = keyof typeof RAIN_UNITS;
 
 /** How days are written where the text itself leaves it open. */
 export type DateOrder = "day first" | "month first";
 
+/** What a record of rain does not say of itself. */
 export interface RainReadingOptions {
   /** Unit of the rain, where the text does not say it. */
   readonly unit?: RainUnit;
@@ -53,6 +55,7 @@ export type RainQuestion =
   | { readonly ask: "dates"; readonly choices: readonly DateOrder[]; readonly example: string }
   | { readonly ask: "place"; readonly choices: readonly string[] };
 
+/** A record of rain, or what must be asked about it, or what is wrong with it. */
 export type RainReading =
   | { readonly ok: true; readonly record: RainRecord }
   | { readonly ok: false; readonly question: RainQuestion }

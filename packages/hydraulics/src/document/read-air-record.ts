@@ -39,6 +39,7 @@ const SENSIBLE = { least: -90, most: 60 } as const;
  * @param text     the file's text
  * @param options  answers to what was asked
  * @returns the record, a question, or one clear problem; never throws
+ * @example readAirRecord("date,low C\n2025-01-01,-4\n2025-01-02,-9").record.low[1]   // -9
  */
 export function readAirRecord(text: string, options: AirReadingOptions = {}): AirReading {
   const opened = recordLines(text);

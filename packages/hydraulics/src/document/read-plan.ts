@@ -9,6 +9,7 @@ export { checkDocument, type PlanReading } from "./check-document.js";
  *
  * @param text  the file's text: JSON, comments let pass
  * @returns the plan exactly as typed, or the problems; never throws
+ * @example readPlan("{").problems[0].code   // "notJson"
  */
 export function readPlan(text: string): PlanReading {
   if (typeof text !== "string") return { ok: false, problems: [notText(text)] };

@@ -11,6 +11,7 @@ import { recordLines } from "./station-file.js";
  * @param text     the file's text
  * @param options  answers to what was asked
  * @returns the record, a question, or one clear problem; never throws
+ * @example readRainRecord("date,rain mm\n2025-05-01,12").record.rain[0]   // 0.012
  */
 export function readRainRecord(text: string, options: RainReadingOptions = {}): RainReading {
   const opened = recordLines(text);

@@ -7,6 +7,7 @@ import type { DoubtedInput } from "./sureness/doubted-inputs.js";
 
 /** Worst last. */
 export const VERDICTS = ["good", "drips", "starves", "dry"] as const;
+/** One of the four verdicts. */
 export type VerdictName = (typeof VERDICTS)[number];
 
 /** Heads and flow of one drinker at one moment, in SI. */
@@ -79,6 +80,7 @@ export interface Agreement {
   readonly isDecided: boolean;
 }
 
+/** How sure a verdict is under the doubt of what was measured. */
 export type Certainty =
   | ({ readonly kind: "sure" } & Agreement)
   | ({
@@ -89,6 +91,7 @@ export type Certainty =
     } & Agreement)
   | { readonly kind: "notSampled" };
 
+/** The verdict on one drinker: the worst of all moments and both friction laws. */
 export interface DrinkerVerdict extends Judgement {
   readonly drinker: string;
   /** Position in `line.drinkers`. */
@@ -114,6 +117,7 @@ export interface RunReading {
   readonly hazenWilliamsInRange: boolean;
 }
 
+/** What one run holds and carries. */
 export interface RunReport {
   readonly run: string;
   readonly index: number;
@@ -126,6 +130,7 @@ export interface RunReport {
   readonly busiest: RunReading;
 }
 
+/** What one source holds, gives and weighs. Volumes [m³], masses [kg]. */
 export interface SourceReport {
   readonly source: string;
   readonly index: number;

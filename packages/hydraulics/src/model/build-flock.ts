@@ -11,6 +11,7 @@ import type { Line } from "./line.js";
 import { pensOfRoster } from "./roster.js";
 import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-values.js";
 
+/** The birds of a plan in SI, or what in the plan contradicts itself. */
 export type FlockBuilding =
   | { readonly ok: true; readonly flock: Flock; readonly defaults: readonly DefaultUsed[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -32,6 +33,7 @@ const DAY = 86_400;
  * @param line  the same plan's line, from `buildLine`
  * @param day   the day it is asked on, "2026-07-04"; counts where the plan names none
  * @returns the flock (no pens: nobody drinks), or what in the plan does not fit
+ * @example buildFlock(plan, line, "2026-07-04").flock.pens[0].id   // "hens"
  */
 export function buildFlock(plan: Plan, line: Line, day?: string): FlockBuilding {
   const values = createTypedValues();

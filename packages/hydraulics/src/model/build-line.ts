@@ -13,6 +13,7 @@ import type { Feed, Line, Source } from "./line.js";
 import { columnsOfDrinkers, columnsOfSegments, listPoints } from "./line-parts.js";
 import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-values.js";
 
+/** The line of a plan in SI, or what in the plan contradicts itself. */
 export type LineBuilding =
   | {
       readonly ok: true;
@@ -27,6 +28,7 @@ export type LineBuilding =
  *
  * @param plan  from `readPlan` or `checkDocument`
  * @returns the line, or what in the plan contradicts itself (heights, connections, levels)
+ * @example buildLine(small).line.drinkers.count   // 4
  */
 export function buildLine(plan: Plan): LineBuilding {
   const values = createTypedValues();

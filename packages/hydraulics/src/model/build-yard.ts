@@ -7,6 +7,7 @@ import { createTypedValues, type DefaultUsed, type TypedValues } from "./typed-v
 import { holdsOf, withSizes } from "./waterer-sizes.js";
 import type { LooseWaterer, Yard, YardPen } from "./yard.js";
 
+/** The loose waterers of a plan in SI, or what in the plan contradicts itself. */
 export type YardBuilding =
   | { readonly ok: true; readonly yard: Yard; readonly defaults: readonly DefaultUsed[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -16,6 +17,7 @@ export type YardBuilding =
  *
  * @param plan  from `readPlan` or `checkDocument`
  * @returns the yard (pens without waterers have none), or sizes that do not fit each other
+ * @example buildYard(examplePlan("yard")).yard.pens.length   // 6
  */
 export function buildYard(plan: Plan): YardBuilding {
   const values = createTypedValues();

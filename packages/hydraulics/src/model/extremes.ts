@@ -40,6 +40,7 @@ export interface HotDay {
   readonly wind: number;
 }
 
+/** A hot day to ask about: its highest air [°C] and sun at noon [W/m²]; the plan's own where left out. */
 export interface HeatAsked {
   readonly high?: number;
   readonly sun?: number;

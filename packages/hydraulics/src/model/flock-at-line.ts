@@ -8,6 +8,7 @@ import type { Flock, Pen } from "./flock.js";
  * @param plan   the plan the flock was made from
  * @param flock  every bird of it
  * @returns the same flock where every pen drinks from the line
+ * @example flockAtLine(plan, flock).pens.length   // 1
  */
 export function flockAtLine(plan: Plan, flock: Flock): Flock {
   const isElsewhere = ({ drinkers, index }: Pen): boolean =>

@@ -31,7 +31,11 @@ export interface BatchIntake {
   readonly expectFrom: readonly Citation[];
 }
 
-/** What one bird of a batch drinks on a day of such weather; nothing before it has come. */
+/**
+ * What one bird of a batch drinks on a day of such weather; nothing before it has come.
+ *
+ * @example intakeOfBatch(flock.pens[0].batches[0], flock.weather).expect   // 0.0002176
+ */
 export function intakeOfBatch({ kind, ageDays, lay }: Batch, weather: Weather): BatchIntake {
   const curve = dayCurve({ shape: kind.dayShape, dawn: weather.dawn, light: weather.light });
   const heat = meanHeatFactor(weather, curve);

@@ -8,7 +8,11 @@ import { pensOfRoster } from "./roster.js";
  */
 export const HOT_DAY = 32;
 
-/** The flock some days later, or earlier: each bird as much older, where it then is; weather as it was. */
+/**
+ * The flock some days later, or earlier: each bird as much older, where it then is; weather as it was.
+ *
+ * @example flockInDays(flock, 7).pens[0].batches[0].ageDays - flock.pens[0].batches[0].ageDays   // 7
+ */
 export function flockInDays(flock: Flock, days: number): Flock {
   if (flock.roster !== undefined && flock.day !== undefined) return rosterInDays(flock, flock.day + days);
   return {
@@ -34,7 +38,11 @@ export function flockInAir(flock: Flock, air: Pick<Weather, "high" | "low">): Fl
   return { ...flock, weather: { ...flock.weather, high: air.high, low: air.low } };
 }
 
-/** The same birds on a day of the hot spell; the day as it is where the plan names none. */
+/**
+ * The same birds on a day of the hot spell; the day as it is where the plan names none.
+ *
+ * @example flockInHeat(flock).weather.high   // 35
+ */
 export function flockInHeat(flock: Flock): Flock {
   const { hotSpell } = flock.weather;
   return hotSpell === undefined ? flock : flockInAir(flock, hotSpell);

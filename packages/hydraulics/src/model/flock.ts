@@ -21,6 +21,7 @@ export interface RosterEntry {
   readonly stays: readonly Stay[];
 }
 
+/** A batch in a pen from one day to another; undefined where it was there before, or stays on. */
 export interface Stay {
   /** Position in the plan's list of pens, and in that pen's list of batches. */
   readonly pen: number;
@@ -30,6 +31,7 @@ export interface Stay {
   readonly to: number | undefined;
 }
 
+/** A pen of the flock: its batches, and the drinkers of the line it reaches, by index. */
 export interface Pen {
   readonly id: string;
   /** Position in the plan's list of pens. */

@@ -139,6 +139,7 @@ export interface DrinkerGroup {
   readonly flowHigh: number;
 }
 
+/** How air gets into a vessel. Diameters and heights [m]. */
 export type Vent =
   | { readonly kind: "open"; readonly diameter: number | undefined }
   | { readonly kind: "airTube"; readonly foot: number; readonly diameter: number | undefined }

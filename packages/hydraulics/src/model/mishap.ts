@@ -42,6 +42,7 @@ export type Mishap =
   /** Hotter than the plan's day: its hot spell, or a hot day. */
   | { readonly kind: "hottestWeek" };
 
+/** A mishap, told apart. */
 export type MishapKind = Mishap["kind"];
 
 /** Every kind, in the order in which they are told. */

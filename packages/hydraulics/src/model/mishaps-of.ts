@@ -10,6 +10,7 @@ import type { Mishap } from "./mishap.js";
  * @param plan   what was typed: its taps and refills are known from nowhere else
  * @param line   of that plan
  * @param flock  of that plan and line; without pens, nothing is made of birds
+ * @example mishapsOf(small, mishaps.line, mishaps.flock)[0].kind   // "ventBlocked"
  */
 export function mishapsOf(plan: Plan, line: Line, flock: Flock): Mishap[] {
   return [

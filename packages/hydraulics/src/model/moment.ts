@@ -6,6 +6,7 @@ import type { Line, Source } from "./line.js";
 
 /** The four moments every plan is solved for. */
 export const MOMENTS = ["fullIdle", "fullBusiest", "lowestBusiest", "ordinary"] as const;
+/** One of the four moments. */
 export type MomentName = (typeof MOMENTS)[number];
 
 /** What sets the line at one moment: the water that feeds it, and who drinks. */
@@ -33,6 +34,11 @@ export interface Moments {
   readonly idle: Readonly<Record<MomentName, Moment>>;
 }
 
+/**
+ * The four moments at which a line is judged: which level stands, and which drinkers are at work.
+ *
+ * @example Object.keys(buildMoments(line).named)   // ["fullIdle", "fullBusiest", "lowestBusiest", "ordinary"]
+ */
 export function buildMoments(line: Line): Moments {
   const farthest = chooseFarthest(line);
   const spread = chooseSpread(line);

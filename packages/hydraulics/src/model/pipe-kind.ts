@@ -94,6 +94,7 @@ export interface CountedFitting {
  * Everything that counts as a fitting of a run: a tap half open, the plan's fittings, the way in from a vessel.
  *
  * @param wayIn  the outlet of the source the run starts at; undefined where it starts at none
+ * @example listFittings({ tap: "half" }, 0.0158, undefined)[0].name   // "tap, half open"
  */
 export function listFittings(
   run: FittedRun,

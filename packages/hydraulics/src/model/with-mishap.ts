@@ -10,8 +10,11 @@ import { deviceOfRun } from "./mishaps-of.js";
  * The line with one law changed; it shares every array that is not altered. Mishaps of birds, refills and hoses leave
  * the line itself as it is: those are the same object.
  *
- * A joint that comes apart gives each pipe that met there an end of its own, behind the line's other points: so points,
+ * A joint that comes apart gives each pipe that met there an end of its own, behind the line's other points: so
+ * points,
  * segments, runs and drinkers keep their places.
+ *
+ * @example withMishap(line, { kind: "runBlocked", run: 0 }).runs.count === line.runs.count   // true
  */
 export function withMishap(line: Line, mishap: Mishap): Line {
   switch (mishap.kind) {

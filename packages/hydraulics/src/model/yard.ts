@@ -8,6 +8,7 @@ export interface Yard {
   readonly pens: readonly YardPen[];
 }
 
+/** A pen with its slope [-] and its loose waterers. */
 export interface YardPen {
   readonly id: string;
   /** Position in the plan's list of pens. */
@@ -19,6 +20,7 @@ export interface YardPen {
 
 /** Which way the air hole of a fount looks. */
 export const HOLE_WAYS = ["uphill", "sideways", "downhill"] as const;
+/** Which way the hole of a fount looks on its slope. */
 export type HoleWay = (typeof HOLE_WAYS)[number];
 
 /** One entry of a pen: waterers that stand alike. */

@@ -100,7 +100,7 @@ const turned = (word: number, seed: number): number => {
  * @returns 32 bits again
  * @valid any
  * @source burley-2020, from memory
- * @example scrambled(scrambled(5, 0), 0) === 5   // false
+ * @example scrambled(scrambled(5, 0), 0) === 5   // true
  */
 export const scrambled = (bits: number, seed: number): number => reversed(turned(reversed(bits), seed));
 

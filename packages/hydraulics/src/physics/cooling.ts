@@ -61,7 +61,7 @@ export interface PipeInAir {
  * @valid round pipe far from the ground
  * @throws RangeError when outside, film or conductivity is not positive, or lagging below 0
  * @source ashrae-fundamentals-2009, ch. 23, from memory
- * @example conductanceOfPipe({ outside: 0.02667, lagging: 0.013, film: 10 })   // 0.27680
+ * @example conductanceOfPipe({ outside: 0.02667, lagging: 0.013, film: 10 })   // 0.27679
  */
 export function conductanceOfPipe(pipe: PipeInAir, conductivity: number = LAGGING_CONDUCTIVITY): number {
   const { outside, lagging, film } = pipe;

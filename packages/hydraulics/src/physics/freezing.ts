@@ -47,7 +47,7 @@ export interface ColdAir {
  * @valid still water that freezes from the wall inwards; slush may close a pipe sooner
  * @throws RangeError when bore or film is not positive
  * @source planck-1913, infinite cylinder, P = 1/4 and R = 1/16, from memory
- * @example timeToFreezeRound(0.02093, { film: 12.743, air: -5 })   // 28263
+ * @example timeToFreezeRound(0.02093, { film: 12.743, air: -5 })   // 28260.6
  */
 export function timeToFreezeRound(bore: number, cold: ColdAir): number {
   requireCold("timeToFreezeRound", { bore }, cold);
@@ -90,7 +90,7 @@ export function leastTimeToFreeze(
  * @valid still water, no snow on the ice
  * @throws RangeError when thickness is below 0 or film not positive
  * @source stefan-1891, with the film of air before the ice, from memory
- * @example timeToIce(0.003, { film: 10, air: -5 })   // 18502.6
+ * @example timeToIce(0.003, { film: 10, air: -5 })   // 18501.98
  */
 export function timeToIce(thickness: number, cold: ColdAir): number {
   requireNotNegative("timeToIce", { thickness });
@@ -111,7 +111,7 @@ export function timeToIce(thickness: number, cold: ColdAir): number {
  * @valid as timeToIce
  * @throws RangeError when from or time is below 0 or film not positive
  * @source stefan-1891, with the film of air before the ice, from memory
- * @example iceAfter({ from: 0.0508, time: 86400 }, { film: 15, air: -8.3333 })   // 0.075453
+ * @example iceAfter({ from: 0.0508, time: 86400 }, { film: 15, air: -8.3333 })   // 0.075452
  */
 export function iceAfter(ice: { readonly from: number; readonly time: number }, cold: ColdAir): number {
   const { from, time } = ice;

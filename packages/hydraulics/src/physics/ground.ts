@@ -30,7 +30,7 @@ export interface FrostIntoGround {
  * @valid even soil; the heat of freezing soil water is left out, which errs on the cautious side
  * @throws RangeError when depth or time is below 0, or a temperature not finite
  * @source carslaw-jaeger-1959, sec. 2.4, step at the surface, from memory
- * @example groundAfterFrost({ depth: 0.15, ground: 4, air: -8 }, 43200)   // -0.3622
+ * @example groundAfterFrost({ depth: 0.15, ground: 4, air: -8 }, 43200)   // -1.646
  */
 export function groundAfterFrost(frost: FrostIntoGround, time: number): number {
   const { depth, ground, air } = frost;
@@ -50,7 +50,7 @@ export function groundAfterFrost(frost: FrostIntoGround, time: number): number {
  * @valid as groundAfterFrost
  * @throws RangeError as groundAfterFrost
  * @source carslaw-jaeger-1959, sec. 2.4, solved for the time, from memory
- * @example timeOfFrostAt({ depth: 0.15, ground: 4, air: -8 })   // 23984
+ * @example timeOfFrostAt({ depth: 0.15, ground: 4, air: -8 })   // 24040.9
  */
 export function timeOfFrostAt(frost: FrostIntoGround): number {
   const { depth, ground, air } = frost;

@@ -15,7 +15,7 @@ import { volumeExpelledByWarming } from "./vent.js";
  * @valid air at about outside pressure: half a metre of water held up changes k by a twentieth
  * @throws RangeError when holds is not finite and positive, or a temperature outside 0 to 50 °C
  * @source closed-form, gas laws with moist air, derived
- * @example mostPushedOut(0.0189, { from: 15, to: 35 }).most   // 1.922e-3
+ * @example mostPushedOut(0.0189, { from: 15, to: 35 }).most   // 1.9227e-3
  */
 export function mostPushedOut(
   holds: number,

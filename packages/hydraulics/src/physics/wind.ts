@@ -53,7 +53,7 @@ export function windPressure(speed: number): number {
  * @valid a stiff body on firm level ground that does not slide first, in steady wind
  * @throws RangeError when one of them is not finite and positive
  * @source tank-stability-note, moment of wind against that of weight, seen
- * @example windThatTips({ mass: 10, width: 0.585, area: 0.585 * 0.89, height: 0.445, drag: 0.8 })   // 15.90
+ * @example windThatTips({ mass: 10, width: 0.585, area: 0.585 * 0.89, height: 0.445, drag: 0.8 })   // 15.889
  */
 export function windThatTips(body: {
   readonly mass: number;

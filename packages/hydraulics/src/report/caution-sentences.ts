@@ -5,7 +5,11 @@ import { writeFlow, writeMass } from "./words.js";
 /** What ends every caution of building, plumbing or health. */
 const DECIDES = "Local codes and licensed practice decide.";
 
-/** A caution as sentences, with its numbers and who decides. */
+/**
+ * A caution as sentences, with its numbers and who decides.
+ *
+ * @example writeCaution({ code: "lookAtTheBirds" }, "metric")   // "Look at the birds every day: no computed figure replaces that."
+ */
 export function writeCaution(caution: Caution, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system);
   switch (caution.code) {

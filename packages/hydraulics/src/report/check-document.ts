@@ -13,6 +13,8 @@ export const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;
 /**
  * A check as a plain document, for `--json` and files: SI throughout (m, m3/s, kg), sentences in the units asked for.
  * Described in docs/reference/check-result.md.
+ *
+ * @example writeCheckDocument(checked, "metric").verdict   // "good"
  */
 export function writeCheckDocument(checked: Checked, system: UnitSystem) {
   const { line } = checked;

@@ -16,6 +16,7 @@ import { LAW_WORDS, MOMENT_WORDS } from "./words.js";
  * @param units    "si", or the units of "metric" or "us"; each column has one unit, said in its title
  * @param options  whether to begin with the mark of UTF-8
  * @returns comma-separated values, see `writeCsv`
+ * @example writeDrinkersCsv(checked, "metric").split(",")[0]   // "drinker"
  */
 export function writeDrinkersCsv(checked: Checked, units: CsvUnits, options?: CsvOptions): string {
   return writeCsv(

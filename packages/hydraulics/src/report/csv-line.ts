@@ -13,6 +13,7 @@ import { LAW_WORDS, MOMENT_WORDS } from "./words.js";
  * @param units    "si", or the units of "metric" or "us"; each column has one unit, said in its title
  * @param options  whether to begin with the mark of UTF-8
  * @returns comma-separated values, see `writeCsv`
+ * @example writeRunsCsv(checked, "metric").split(",")[2]   // "length [m]"
  */
 export function writeRunsCsv(checked: Checked, units: CsvUnits, options?: CsvOptions): string {
   const [column, value] = columnsIn(units);
@@ -40,6 +41,7 @@ export function writeRunsCsv(checked: Checked, units: CsvUnits, options?: CsvOpt
  * @param units    "si", or the units of "metric" or "us"; each column has one unit, said in its title
  * @param options  whether to begin with the mark of UTF-8
  * @returns comma-separated values, see `writeCsv`
+ * @example writeSourcesCsv(checked, "metric").split(",")[3]   // "stand [m]"
  */
 export function writeSourcesCsv(checked: Checked, units: CsvUnits, options?: CsvOptions): string {
   const [column, value] = columnsIn(units);
@@ -76,6 +78,7 @@ export function writeSourcesCsv(checked: Checked, units: CsvUnits, options?: Csv
  * @param units    "si", or the units of "metric" or "us"; each column has one unit, said in its title
  * @param options  whether to begin with the mark of UTF-8
  * @returns comma-separated values, see `writeCsv`
+ * @example writeHeightsCsv(line, "metric").split("\r\n")[1]   // "outlet,barrel,,,0.5,0,0.5,no"
  */
 export function writeHeightsCsv(line: Line, units: CsvUnits, options?: CsvOptions): string {
   const [column, value] = columnsIn(units);

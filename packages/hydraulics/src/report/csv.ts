@@ -1,6 +1,7 @@
 /** A cell: text, a number, or nothing. */
 export type CsvCell = string | number | undefined;
 
+/** How a table is written as a file. */
 export interface CsvOptions {
   /** Whether the file begins with the mark by which some spreadsheets know UTF-8. */
   readonly mark?: boolean;

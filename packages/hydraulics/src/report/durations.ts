@@ -1,6 +1,10 @@
 const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
 
-/** A time span in the two largest units that say something: "15 days 1 h", "7 h 20 min", "under a minute". */
+/**
+ * A time span in the two largest units that say something: "15 days 1 h", "7 h 20 min", "under a minute".
+ *
+ * @example writeDuration(5400)   // "1 h 30 min"
+ */
 export function writeDuration(seconds: number): string {
   if (seconds < MINUTE) return seconds <= 0 ? "at once" : "under a minute";
   if (seconds < HOUR) return `${Math.round(seconds / MINUTE)} min`;

@@ -2,7 +2,11 @@ import type { FillingFinding } from "../judge/check-result.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { MOMENT_WORDS, writeFlow, writeHead } from "./words.js";
 
-/** A finding on filling, air or suction as a sentence. */
+/**
+ * A finding on filling, air or suction as a sentence.
+ *
+ * @example writeFinding({ code: "endHoldsAir", point: "line end", pointIndex: 1, rise: 0.1 }, "metric")   // "line end is a high dead end, 10 cm above the sag before it: ..."
+ */
 export function writeFinding(finding: FillingFinding, system: UnitSystem): string {
   const head = (h: number) => writeHead(h, system);
   const flow = (q: number) => writeFlow(q, system);

@@ -4,7 +4,11 @@ interface Kin {
   readonly numbers: number[];
 }
 
-/** Names with their numbers drawn together: "hen line 1 to 4 and 7, barrel". In the order given. */
+/**
+ * Names with their numbers drawn together: "hen line 1 to 4 and 7, barrel". In the order given.
+ *
+ * @example writeNames(["hen line 1", "hen line 2", "hen line 3"])   // "hen line 1 to 3"
+ */
 export function writeNames(names: readonly string[]): string {
   const kin: Kin[] = [];
   for (const name of names) {

@@ -4,12 +4,20 @@ import { MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./wor
 
 const VERB = { good: "does well", starves: "starves", dry: "is dry", drips: "drips" } as const;
 
-/** One judgement, from its verb on: "starves: ...". */
+/**
+ * One judgement, from its verb on: "starves: ...".
+ *
+ * @example writeJudgement(checked.drinkers[0], "metric")   // "does well: it gives 77 mL/min where 50 mL/min is needed, ..."
+ */
 export function writeJudgement(judgement: Judgement, system: UnitSystem): string {
   return `${VERB[judgement.verdict]}: ${writeReason(judgement.because, system)} (${MOMENT_WORDS[judgement.moment]}).`;
 }
 
-/** Why, with the numbers. */
+/**
+ * Why, with the numbers.
+ *
+ * @example writeReason({ code: "flowsEnough", flow: 1.2e-6, need: 8e-7, head: 0.3, idleHead: 0.9, holdsUpTo: 1 }, "metric")   // "it gives 72 mL/min where 48 mL/min is needed, and holds its ..."
+ */
 export function writeReason(reason: Reason, system: UnitSystem): string {
   const head = (h: number) => writeHead(h, system);
   const flow = (q: number) => writeFlow(q, system);

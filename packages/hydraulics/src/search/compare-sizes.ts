@@ -24,6 +24,7 @@ export interface SizeRow {
   readonly isPresent: boolean;
 }
 
+/** Each size on the shelf in place of the pipe of these runs. */
 export interface SizeComparison {
   /** Runs whose pipe is exchanged. */
   readonly runs: readonly string[];
@@ -35,6 +36,7 @@ export interface SizeComparison {
   readonly money: string | undefined;
 }
 
+/** Pipe sizes compared, or what in the plan contradicts itself. */
 export type Comparing =
   | { readonly ok: true; readonly comparison: SizeComparison }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -45,6 +47,7 @@ export type Comparing =
  * @param plan         from `readPlan` or `checkDocument`
  * @param options.run  id of the run; all runs when left out
  * @param options.day  the day asked about, for the birds' ages, where the plan names none
+ * @example compareSizes(small).comparison.rows.length   // 6
  */
 export function compareSizes(
   plan: Plan,

@@ -38,6 +38,7 @@ export interface VariantFigures {
   readonly lastsHot: number | undefined;
 }
 
+/** One of the plans compared: its figures, and where it differs from the first. */
 export interface Variant {
   readonly name: string;
   readonly money: string | undefined;
@@ -46,6 +47,7 @@ export interface Variant {
   readonly differences: readonly PlanDifference[];
 }
 
+/** Plans side by side, or what in one of them contradicts itself, and which one. */
 export type ComparingVariants =
   | { readonly ok: true; readonly variants: readonly Variant[] }
   /** `variant`: which of the plans it is that contradicts itself. */
@@ -58,6 +60,7 @@ export type ComparingVariants =
  * @param options  `samples`: plans tried for sure or close, 0 for none (200); `day`: the day asked about
  * @returns the variants in the same order, or the first plan that contradicts itself
  * @throws RangeError when there are no plans, or too many
+ * @example compareVariants([small, { ...small, water: "20 degC" }], { samples: 0 }).variants[1].differences[0].path   // "water"
  */
 export function compareVariants(
   plans: readonly Plan[],

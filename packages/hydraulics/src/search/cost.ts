@@ -1,5 +1,6 @@
 /** What a cure may cost in: the user's own money, things to be bought, or centimetres by which a stand moves. */
 export const COST_MEASURES = ["money", "parts", "stand"] as const;
+/** What counts first in a cost. */
 export type CostMeasure = (typeof COST_MEASURES)[number];
 
 /** What a change of the plan costs. All are 0 or more and add up over changes. */

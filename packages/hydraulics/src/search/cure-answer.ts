@@ -154,6 +154,7 @@ export type Relaxation =
       readonly plan: Plan;
     };
 
+/** The changes that make a plan work, what was searched, and how far that is proven. */
 export interface CureAnswer {
   readonly by: CostMeasure;
   /** Name of the money of the plan's prices. */

@@ -17,4 +17,5 @@ export const CURE_KINDS = [
   "fewerDrinkers",
   "two",
 ] as const;
+/** A sort of remedy, told apart. */
 export type CureKind = (typeof CURE_KINDS)[number];

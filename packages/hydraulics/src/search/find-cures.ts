@@ -13,6 +13,7 @@ import { pairsOf } from "./remedy-pairs.js";
 import { buildRequirement } from "./requirement.js";
 import { beginSearch, type Task } from "./run-searches.js";
 
+/** Cures, or what in the plan contradicts itself. */
 export type FindingCures =
   | { readonly ok: true; readonly answer: CureAnswer }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -23,6 +24,7 @@ export type FindingCures =
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  what counts, how far to look, what must hold
  * @returns the cures, or what in the plan contradicts itself; the same plan and options give the same answer
+ * @example findCures(small, { weeks: 0 }).answer.cures[0].changes   // [{ code: "stand", source: "bucket", from: 0.05, to: 0.1 }]
  */
 export function findCures(plan: Plan, options: CureOptions = {}): FindingCures {
   const built = buildLine(plan);

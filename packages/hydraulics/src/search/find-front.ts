@@ -21,6 +21,7 @@ export interface FrontPoint {
   readonly plan: Plan;
 }
 
+/** Cost against margin, and height against size of pipe. */
 export interface FrontAnswer {
   readonly by: CostMeasure;
   readonly money: string | undefined;
@@ -32,6 +33,7 @@ export interface FrontAnswer {
   readonly proven: boolean;
 }
 
+/** What more margin costs and more height saves, or what in the plan contradicts itself. */
 export type FindingFront =
   | { readonly ok: true; readonly front: FrontAnswer }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -50,6 +52,7 @@ const MOST_POINTS = 24;
  *
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  as for `findCures`; `margin` is where the first front begins
+ * @example findFront(small, { weeks: 0, standMost: 0.5, standStep: 0.1 }).front.proven   // true
  */
 export function findFront(plan: Plan, options: CureOptions = {}): FindingFront {
   const built = buildLine(plan);

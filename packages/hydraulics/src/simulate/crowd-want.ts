@@ -37,7 +37,12 @@ export const TAKEN_IN = { share: 0.5, least: 0.3, most: 0.8 } as const;
  */
 export const PLACES = { nipple: 1, cup: 1, bell: 5, trough: 10 } as const;
 
-/** What kind of device a group is; a measured one of the user's own is taken as a nipple, or as a cup where a float works it. */
+/**
+ * What kind of device a group is; a measured one of the user's own is taken as a nipple, or as a cup where a float
+ * works it.
+ *
+ * @example deviceOf(line.drinkers.groups[0])   // "nipple"
+ */
 export function deviceOf(group: DrinkerGroup): "nipple" | "cup" | "bell" | "trough" {
   return drinkerById(group.kindId)?.kind ?? (group.workedBy === "float" ? "cup" : "nipple");
 }

@@ -27,6 +27,7 @@ export interface BirdDay {
   readonly longestWait: number;
 }
 
+/** One drinker's day. */
 export interface DrinkerDay {
   readonly drinker: string;
   readonly bouts: number;
@@ -38,6 +39,7 @@ export interface DrinkerDay {
   readonly leastFlow: number;
 }
 
+/** One pen's day. */
 export interface PenDay {
   readonly pen: string;
   readonly birds: number;
@@ -65,6 +67,10 @@ export interface PenDay {
   readonly foundDry: number;
 }
 
+/**
+ * One simulated day: each bird, drinker and pen; levels of each source; what the sums come to. Volumes [m³], times
+ * [s].
+ */
 export interface DayResult {
   readonly seed: number;
   /** Days since 1970-01-01; undefined when the plan names no day and none was asked for. */

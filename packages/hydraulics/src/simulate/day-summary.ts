@@ -7,6 +7,11 @@ export interface DayRow {
   readonly drawn: number;
 }
 
+/**
+ * What is kept of one day where many are simulated.
+ *
+ * @example rowOf(day).seed   // 1
+ */
 export const rowOf = ({ seed, pens, balance }: DayResult): DayRow => ({ seed, pens, drawn: balance.drawn });
 
 /** A figure over many days: the middle one, and those that one day in ten is below or above, and the most. */
@@ -17,6 +22,7 @@ export interface OverDays {
   readonly most: number;
 }
 
+/** One pen over many simulated days. */
 export interface PenDays {
   readonly pen: string;
   readonly birds: number;
@@ -33,6 +39,7 @@ export interface PenDays {
   readonly dry: OverDays;
 }
 
+/** Many simulated days: the spread of each figure over them. */
 export interface DaysSummary {
   readonly days: number;
   readonly seeds: { readonly from: number; readonly to: number };
@@ -40,7 +47,11 @@ export interface DaysSummary {
   readonly pens: readonly PenDays[];
 }
 
-/** Many days in a few figures. Rows may come from several workers, in any order. */
+/**
+ * Many days in a few figures. Rows may come from several workers, in any order.
+ *
+ * @example summariseDays([rowOf(day)]).days   // 1
+ */
 export function summariseDays(rows: readonly DayRow[]): DaysSummary {
   if (rows.length === 0) throw new RangeError("summariseDays: there are 0 days; it needs one or more");
   const inOrder = [...rows].sort((a, b) => a.seed - b.seed);

@@ -9,6 +9,7 @@ import { createDayWater, type DayWater } from "./day-water.js";
 
 const DAY = 86_400;
 
+/** How one day is run. */
 export interface DayOptions {
   /** The same seed gives the same day, to the bit. */
   readonly seed: number;
@@ -46,6 +47,8 @@ interface Running {
  * comes back. Whenever the drinkers at work change, the line is solved for those at work, and every bird drinks on at
  * what its drinker then gives. While it is worked a drinker counts as open in the line; what is drawn is what is drunk
  * and spilled there.
+ *
+ * @example runDay(settingOfPlan(plan).setting, { seed: 1, figure: "expect", record: false }).seed   // 1
  */
 export function runDay(setting: DaySetting, options: DayOptions): DayResult {
   const run = begin(setting, options);

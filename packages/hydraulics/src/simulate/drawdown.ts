@@ -26,6 +26,7 @@ export interface LevelPoint {
   readonly volumes: readonly number[];
 }
 
+/** Water drawn down through days and nights. */
 export interface Drawdown {
   /** In the order they happen; times [s] since midnight of the first day. */
   readonly events: readonly DrawdownEvent[];

@@ -32,6 +32,7 @@ export interface DrawnPool extends Pool {
   readonly shortBelow: readonly { readonly pen: number; readonly surface: number }[];
 }
 
+/** Something that happens while water is drawn down; times [s after midnight of the first day]. */
 export type DrawdownEvent =
   | { readonly time: number; readonly kind: "drinkerDry"; readonly drinker: number }
   | { readonly time: number; readonly kind: "penShort"; readonly pen: number; readonly pool: number }

@@ -1,5 +1,6 @@
 /** The two friction laws every line is solved with. */
 export const FRICTION_LAWS = ["hazenWilliams", "darcyWeisbach"] as const;
+/** One of the two friction laws. */
 export type FrictionLaw = (typeof FRICTION_LAWS)[number];
 
 /** Worst residual of a kind, and where. */

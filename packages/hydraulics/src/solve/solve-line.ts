@@ -25,6 +25,8 @@ const SWITCH_HEAD = 1e-8;
  * Regulators and one-way valves are found by trial: all start open; a regulator whose outlet would stand above its
  * setting begins to hold, a valve or regulator that water would run back through shuts. With all other states kept,
  * each such change is one way only, so a few rounds settle it.
+ *
+ * @example solveLine(prepareLine(line, "darcyWeisbach"), buildMoments(line).named.ordinary).outcome   // "solved"
  */
 export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution {
   const state = reachState(prepared, moment);

@@ -18,7 +18,11 @@ const byBird = new Map(
   ]),
 );
 
-/** How high drinkers hang for a kind of bird, by device and age; none where no table has it. */
+/**
+ * How high drinkers hang for a kind of bird, by device and age; none where no table has it.
+ *
+ * @example hangPointsOf("pullet").length   // 7
+ */
 export function hangPointsOf(birdId: string): readonly HangPoint[] {
   return byBird.get(birdId) ?? [];
 }

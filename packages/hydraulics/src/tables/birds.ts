@@ -19,7 +19,11 @@ export const allBirds: readonly BirdKind[] = birds.map(kindOf);
 
 const byId = new Map(allBirds.map((kind) => [kind.id, kind]));
 
-/** The kind with this id, such as "hen". */
+/**
+ * The kind with this id, such as "hen".
+ *
+ * @example birdById("pullet").species   // "chicken"
+ */
 export function birdById(id: string): BirdKind | undefined {
   return byId.get(id);
 }

@@ -10,6 +10,7 @@ import { watererNames } from "./waterer-names.generated.js";
 export { findPipe } from "./find-pipe.js";
 export type { Found } from "./found.js";
 
+/** A kind of loose waterer, by its names. */
 export interface NamedWaterer {
   readonly id: string;
   readonly name: string;
@@ -80,6 +81,7 @@ function findAmong<Kind extends NamedWaterer>(kinds: readonly Kind[], words: str
  *
  * @param words  an id or words
  * @returns the kind, or near misses for a message
+ * @example findFitting("elbow 90").outcome   // "found"
  */
 export function findFitting(words: string): Found<FittingKind> {
   return findAmong(allFittings, words);
@@ -90,6 +92,7 @@ export function findFitting(words: string): Found<FittingKind> {
  *
  * @param words  an id or words
  * @returns the kind, or near misses for a message
+ * @example findDrinker("nipple-side-action").outcome   // "found"
  */
 export function findDrinker(words: string): Found<DrinkerKind> {
   return findAmong(allDrinkers, words);
@@ -100,6 +103,7 @@ export function findDrinker(words: string): Found<DrinkerKind> {
  *
  * @param words  an id or words
  * @returns the kind, or near misses for a message
+ * @example findVessel("55 gallon drum").kind.id   // "drum-55gal-plastic"
  */
 export function findVessel(words: string): Found<VesselKind> {
   return findAmong(allVessels, words);
@@ -110,6 +114,7 @@ export function findVessel(words: string): Found<VesselKind> {
  *
  * @param words  an id or words
  * @returns the kind, or near misses for a message
+ * @example findBird("laying hens").kind.id   // "hen"
  */
 export function findBird(words: string): Found<BirdKind> {
   return findAmong(allBirds, words);
@@ -120,6 +125,7 @@ export function findBird(words: string): Found<BirdKind> {
  *
  * @param words  an id or words
  * @returns the kind, or near misses for a message
+ * @example findRoof("metal").outcome   // "found"
  */
 export function findRoof(words: string): Found<RoofKind> {
   return findAmong(allRoofs, words);
@@ -132,6 +138,7 @@ const namedWaterers = watererNames.map(([id, name, also]) => ({ id, name, also }
  *
  * @param words  an id or words
  * @returns its id and names, or near misses for a message
+ * @example findWaterer("rubber pan").outcome   // "found"
  */
 export function findWaterer(words: string): Found<NamedWaterer> {
   return findAmong(namedWaterers, words);

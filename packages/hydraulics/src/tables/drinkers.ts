@@ -8,7 +8,11 @@ export const allDrinkers: readonly DrinkerKind[] = drinkers;
 
 const byId = new Map(drinkers.map((kind) => [kind.id, kind]));
 
-/** The kind with this id, such as "nipple-bucket". */
+/**
+ * The kind with this id, such as "nipple-bucket".
+ *
+ * @example drinkerById("nipple-side-action").name   // "Side-action nipple, low pressure"
+ */
 export function drinkerById(id: string): DrinkerKind | undefined {
   return byId.get(id);
 }

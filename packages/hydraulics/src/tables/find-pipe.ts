@@ -73,6 +73,7 @@ function usualOf(fitting: readonly PipeSize[]): PipeSize | undefined {
  *
  * @param words  an id or words
  * @returns the pipe, or near misses for a message
+ * @example findPipe("1/2 in PVC schedule 40").kind.id   // "pvc-sch40-1/2"
  */
 export function findPipe(words: string): Found<PipeSize> {
   const trimmed = words.trim().toLowerCase();

@@ -9,7 +9,11 @@ export const allFittings: readonly FittingKind[] = fittings;
 
 const byId = new Map(fittings.map((kind) => [kind.id, kind]));
 
-/** The kind with this id, such as "elbow-90". */
+/**
+ * The kind with this id, such as "elbow-90".
+ *
+ * @example fittingById("elbow-90").kInfinity   // 0.4
+ */
 export function fittingById(id: string): FittingKind | undefined {
   return byId.get(id);
 }

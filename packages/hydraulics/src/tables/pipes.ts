@@ -17,12 +17,20 @@ function sizesOf({ sizes, ...shared }: PipeGroup): PipeSize[] {
 
 const byId = new Map(allPipes.map((pipe) => [pipe.id, pipe]));
 
-/** The size with this id, such as "pvc-sch40-1/2". */
+/**
+ * The size with this id, such as "pvc-sch40-1/2".
+ *
+ * @example pipeById(findPipe("1/2 in PVC schedule 40").kind.id).bore   // 0.01562
+ */
 export function pipeById(id: string): PipeSize | undefined {
   return byId.get(id);
 }
 
-/** The sizes of one family, small to large; none when there is no such family. */
+/**
+ * The sizes of one family, small to large; none when there is no such family.
+ *
+ * @example pipesOfFamily(findPipe("1/2 in PVC schedule 40").kind.family).length > 3   // true
+ */
 export function pipesOfFamily(family: string): readonly PipeSize[] {
   return allPipes.filter((pipe) => pipe.family === family);
 }

@@ -8,7 +8,11 @@ export const allSources: readonly Source[] = sources;
 
 const byKey = new Map(sources.map((source) => [source.key, source]));
 
-/** The source a citation names. */
+/**
+ * The source a citation names.
+ *
+ * @example sourceByKey("hazen-williams-si").title   // "Hazen-Williams formula in SI units, general page"
+ */
 export function sourceByKey(key: string): Source | undefined {
   return byKey.get(key);
 }

@@ -8,7 +8,11 @@ export const allVessels: readonly VesselKind[] = vessels;
 
 const byId = new Map(vessels.map((kind) => [kind.id, kind]));
 
-/** The kind with this id, such as "bucket-5gal". */
+/**
+ * The kind with this id, such as "bucket-5gal".
+ *
+ * @example vesselById("drum-55gal-plastic").name   // "Plastic drum, 55 US gal"
+ */
 export function vesselById(id: string): VesselKind | undefined {
   return byId.get(id);
 }

@@ -15,7 +15,11 @@ export const allWaterers: readonly WatererKind[] = waterers;
 
 const byId = new Map(waterers.map((kind) => [kind.id, kind]));
 
-/** The kind with this id, such as "fount-1gal". */
+/**
+ * The kind with this id, such as "fount-1gal".
+ *
+ * @example watererById(allWaterers[0].id) === allWaterers[0]   // true
+ */
 export function watererById(id: string): WatererKind | undefined {
   return byId.get(id);
 }

@@ -11,7 +11,10 @@ export const MONTHS = [
 ] as const;
 
 /**
- * "2026-07-04" as a number of days since 1970-01-01 (proleptic Gregorian calendar); undefined when there is no such day.
+ * "2026-07-04" as a number of days since 1970-01-01 (proleptic Gregorian calendar); undefined when there is no such
+ * day.
+ *
+ * @example readDay("1970-01-02")   // 1
  */
 export function readDay(typed: string): number | undefined {
   const match = DAY.exec(typed.trim());
@@ -22,7 +25,11 @@ export function readDay(typed: string): number | undefined {
   return writeDay(days) === typed.trim() ? days : undefined;
 }
 
-/** A number of days since 1970-01-01 as "2026-07-04". */
+/**
+ * A number of days since 1970-01-01 as "2026-07-04".
+ *
+ * @example writeDay(1)   // "1970-01-02"
+ */
 export function writeDay(days: number): string {
   const { year, month, day } = dateOf(days);
   const padded = (value: number, width: number) => String(value).padStart(width, "0");
@@ -35,7 +42,11 @@ export function writeDay(days: number): string {
  */
 const [DAYS_IN_TURN, DAYS_TO_1970] = [146_097, 719_468];
 
-/** Days from 1970-01-01 to a date; days past the end of a month run on into the next. */
+/**
+ * Days from 1970-01-01 to a date; days past the end of a month run on into the next.
+ *
+ * @example dayNumber(1970, 1, 2)   // 1
+ */
 export function dayNumber(year: number, month: number, day: number): number {
   const marchYear = month <= 2 ? year - 1 : year;
   const turn = Math.floor(marchYear / 400);
@@ -45,7 +56,11 @@ export function dayNumber(year: number, month: number, day: number): number {
   return DAYS_IN_TURN * turn + dayOfTurn - DAYS_TO_1970;
 }
 
-/** The date of a number of days since 1970-01-01; months and days count from 1. */
+/**
+ * The date of a number of days since 1970-01-01; months and days count from 1.
+ *
+ * @example dateOf(0)   // { year: 1970, month: 1, day: 1 }
+ */
 export function dateOf(days: number): { year: number; month: number; day: number } {
   const since = Math.floor(days) + DAYS_TO_1970;
   const turn = Math.floor(since / DAYS_IN_TURN);
@@ -64,7 +79,11 @@ export function dateOf(days: number): { year: number; month: number; day: number
   };
 }
 
-/** "06:30" as seconds after midnight; undefined when there is no such time. */
+/**
+ * "06:30" as seconds after midnight; undefined when there is no such time.
+ *
+ * @example readClock("6:30")   // 23400
+ */
 export function readClock(typed: string): number | undefined {
   const match = CLOCK.exec(typed.trim());
   if (match === null) return undefined;
@@ -72,7 +91,11 @@ export function readClock(typed: string): number | undefined {
   return hours < 24 && minutes < 60 ? hours * 3600 + minutes * 60 : undefined;
 }
 
-/** Seconds after midnight as "06:30", to the minute; times past midnight run on into the next day. */
+/**
+ * Seconds after midnight as "06:30", to the minute; times past midnight run on into the next day.
+ *
+ * @example writeClock(23400)   // "06:30"
+ */
 export function writeClock(seconds: number): string {
   const minutes = Math.round(seconds / 60) % 1440;
   const two = (value: number) => String(value).padStart(2, "0");

@@ -65,6 +65,7 @@ export interface BirdsOfPlan {
   readonly weeks: readonly BirdsWeek[];
 }
 
+/** What the birds drink and need, or what in the plan contradicts itself. */
 export type BirdsAnswer =
   | { readonly ok: true; readonly birds: BirdsOfPlan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -74,6 +75,7 @@ export type BirdsAnswer =
  *
  * @param options.day    the day it is asked on, "2026-07-04"; counts where the plan names none
  * @param options.weeks  how many to look ahead; 8 if left out
+ * @example birdsForPlan(plan).birds.pens[0].birds   // 40
  */
 export function birdsForPlan(
   plan: Plan,

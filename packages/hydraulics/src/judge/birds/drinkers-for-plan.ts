@@ -17,6 +17,7 @@ import {
 } from "./drinkers-needed.js";
 import { type MannedLine, manLine, needOfBirds } from "./man-line.js";
 
+/** Drinkers that each pen of a plan needs on a day. */
 export interface PlanDrinkers {
   /** Days since 1970-01-01; undefined when the plan names no day and none was asked for. */
   readonly day: number | undefined;
@@ -24,6 +25,7 @@ export interface PlanDrinkers {
   readonly pens: readonly PenDrinkers[];
 }
 
+/** Drinkers that each pen needs, or what in the plan contradicts itself. */
 export type DrinkersAnswer =
   | { readonly ok: true; readonly drinkers: PlanDrinkers }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -32,6 +34,7 @@ export type DrinkersAnswer =
  * How many drinkers each pen of a plan needs, and why.
  *
  * @param options.day  the day it is asked on, "2026-07-04"; counts where the plan names none
+ * @example drinkersForPlan(plan).drinkers.pens[0].pen   // "hens"
  */
 export function drinkersForPlan(plan: Plan, options: { readonly day?: string } = {}): DrinkersAnswer {
   const built = buildLine(plan);

@@ -2,7 +2,9 @@ import type { Plan } from "../../document/plan-schema.js";
 import { type Batch, isThere, type Pen } from "../../model/flock.js";
 import { type Allowance, allAllowances } from "../../tables/allowances.js";
 
+/** Whose rules bind. */
 export type Region = NonNullable<Plan["region"]>;
+/** A way of drinking at a line, as rules tell them apart. */
 export type Device = "nipple" | "cup" | "bell" | "trough";
 
 /**
@@ -86,6 +88,7 @@ export interface DrinkersQuestion {
  *
  * @param pen     its birds, on the flock's day
  * @param device  nipple, cup, bell or trough
+ * @example drinkersNeeded(flock.pens[0], "nipple", { region: "EU", atOnce: { birds: 3, places: 1 } }).needed   // 8
  */
 export function drinkersNeeded(
   pen: Pen,

@@ -67,7 +67,11 @@ function reportPen(line: Line, crowd: PenCrowd): PenReport {
   };
 }
 
-/** What is spilled at the drinkers of a pen on average, over what is drunk there. */
+/**
+ * What is spilled at the drinkers of a pen on average, over what is drunk there.
+ *
+ * @example spilledAtPen(line, flock.pens[0])   // 0.05
+ */
 export function spilledAtPen(line: Line, { drinkers }: Pen): number {
   if (drinkers.length === 0) return 0;
   const spilled = drinkers.reduce((sum, d) => sum + spilledShareOf(deviceOf(groupOf(line, d))).spilled, 0);

@@ -31,6 +31,7 @@ export interface WeekReport extends FlockReport {
   readonly worst: DrinkerVerdict | undefined;
 }
 
+/** This week and each that comes, or what in the plan contradicts itself. */
 export type WeeksJudging =
   | {
       readonly ok: true;

@@ -14,6 +14,7 @@ import { manLine } from "./man-line.js";
 import { reportFlock } from "./report-flock.js";
 import type { WeekReport, WeeksJudging } from "./week-report.js";
 
+/** How far to look ahead. */
 export interface WeeksOptions {
   /** Weeks to look ahead, from 0 to 104; this one comes first. Default 8. */
   readonly weeks?: number;
@@ -33,6 +34,7 @@ const MOST_WEEKS = 104;
  * @param options  how far to look ahead, and from what day
  * @returns a report a week, on days like the plan's and on days of its hot spell; or what in the plan does not fit
  * @throws RangeError when `weeks` is no whole number from 0 to 104
+ * @example judgeWeeks(examplePlan("brooder"), { weeks: 1 }).weeks.length   // 2
  */
 export function judgeWeeks(plan: Plan, options: WeeksOptions = {}): WeeksJudging {
   const { weeks = 8, day, progress = () => undefined } = options;

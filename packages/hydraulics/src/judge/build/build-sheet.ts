@@ -22,11 +22,13 @@ export const PART_KINDS = [
   "drinker",
   "waterer",
 ] as const;
+/** What sort of thing a part is. */
 export type PartKind = (typeof PART_KINDS)[number];
 
 /** Typed: the plan names it. Implied: the line cannot be put together without it. Advised: it would be better for it. */
 export type PartBasis = "typed" | "implied" | "advised";
 
+/** A kind of part, how many of it, where, and why it is in the list. */
 export interface Part {
   /** What `prices.parts` calls it. */
   readonly id: string;
@@ -82,6 +84,7 @@ export interface PipeToCut {
   readonly price: number | undefined;
 }
 
+/** A kind of hole, how many of it, and where. */
 export interface HoleToDrill {
   readonly hole: Hole;
   readonly thread: Thread | undefined;
@@ -89,6 +92,7 @@ export interface HoleToDrill {
   readonly where: readonly string[];
 }
 
+/** What stands at a height that is marked. */
 export const MARK_KINDS = ["standTop", "outlet", "end", "survey", "drinker"] as const;
 
 /** A height to mark before anything is put up. */
@@ -260,6 +264,7 @@ export interface BuildSheet {
   readonly day: number | undefined;
 }
 
+/** How to build a plan, or what in it contradicts itself. */
 export type BuildAnswer =
   | { readonly ok: true; readonly sheet: BuildSheet }
   | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -15,6 +15,7 @@ export const GUARD_KINDS = [
 ] as const;
 export type GuardKind = (typeof GUARD_KINDS)[number];
 
+/** Something that can be done against a mishap. Times [s], heights and bores [m]. */
 export type Guard =
   /** Somebody looks at least so often [s]. */
   | { readonly kind: "look"; readonly every: number }

@@ -34,10 +34,12 @@ export interface Mishaps {
   readonly leavesOut: readonly ("nobodyDrinks" | "headerTank" | "rain")[];
 }
 
+/** What each mishap does, or what in the plan contradicts itself. */
 export type MishapsAnswer =
   | { readonly ok: true; readonly mishaps: Mishaps }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** How mishaps are run. */
 export interface MishapsOptions {
   /** The day asked about, "2026-07-04"; counts where the plan names none. */
   readonly day?: string | undefined;
@@ -54,6 +56,7 @@ export interface MishapsOptions {
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  the day asked about; progress
  * @returns mishaps with what each does, the worst first, or what in the plan does not fit
+ * @example mishapsOfPlan(small).mishaps.rows[0].kinds   // ["jointApart"]
  */
 export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): MishapsAnswer {
   const asking = askPlan(plan, options.day);
@@ -100,6 +103,7 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
   };
 }
 
+/** One mishap with its guards, or what in the plan contradicts itself. */
 export type GuardsAnswer =
   | {
       readonly ok: true;
@@ -117,6 +121,7 @@ export type GuardsAnswer =
  * @param mishap   one of `mishapsOf` that plan
  * @param options  the day asked about
  * @returns the mishap's result and its guards, or what in the plan does not fit
+ * @example guardsForMishap(small, { kind: "drinkerStuckOpen", drinker: 0 }).result.leakRate   // 0.000001612
  */
 export function guardsForMishap(
   plan: Plan,

@@ -9,6 +9,7 @@ export interface RainPart {
   readonly rain: number;
 }
 
+/** One way through the record: how the day is reckoned, and how full the vessel was when it began. */
 export interface RainRun {
   readonly convention: RainConvention;
   readonly begins: "full" | "empty";
@@ -23,6 +24,7 @@ export interface RainRun {
   readonly seasons: readonly RainPart[];
 }
 
+/** A roof and a vessel through a record of rain. Volumes [m³], by day where they are lists. */
 export interface RainSupply {
   readonly source: string;
   readonly index: number;
@@ -65,6 +67,7 @@ export interface RainSupply {
   };
 }
 
+/** What a record of rain is run against. */
 export interface RainOptions {
   /** Source by position; the first with a roof unless told. */
   readonly source?: number;
@@ -74,6 +77,7 @@ export interface RainOptions {
   readonly day?: string | undefined;
 }
 
+/** How a roof and a vessel do, or what in the plan contradicts itself. */
 export type RainAnswer =
   | { readonly ok: true; readonly supply: RainSupply }
   | { readonly ok: false; readonly problems: readonly Problem[] };

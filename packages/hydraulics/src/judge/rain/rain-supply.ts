@@ -18,6 +18,7 @@ import { roofWithoutShortDays, sizesAround, sizeWithoutShortDays } from "./rain-
  * @param record   from `readRainRecord`
  * @param options  which source, which figure, what day
  * @returns days short by year and season, sizes, overflow; or what is missing in the plan
+ * @example rainSupply(examplePlan("rain-on-the-coop"), record).supply.neverFails   // 0.002916
  */
 export function rainSupply(plan: Plan, record: RainRecord, options: RainOptions = {}): RainAnswer {
   const asking = askPlan(plan, options.day);

@@ -54,6 +54,7 @@ export const DOUBT_UNIT: Readonly<Record<InputKind, "length" | "share">> = {
   fittings: "share",
 };
 
+/** A measurement, and how far it may be off in its own unit. */
 export interface DoubtedInput {
   readonly input: InputName;
   /** Two standard deviations: a length [m], or a share of it [-]. */

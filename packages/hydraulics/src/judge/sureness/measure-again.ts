@@ -16,12 +16,14 @@ import { type Tally, tallyVerdicts } from "./tally.js";
 import { verdictsOf } from "./tolerance.js";
 import { rankMeasurements } from "./worthwhile.js";
 
+/** Which measurements to take again, or what in the plan contradicts itself. */
 export type MeasureAnswer =
   | { readonly ok: true; readonly checked: Checked; readonly measuring: Measuring }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
- * Checks a plan, and finds for every close call which measurement to take again and how good it must be: the same plans
+ * Checks a plan, and finds for every close call which measurement to take again and how good it must be: the same
+ * plans
  * that fit the measurements as well, judged again through the solver with that one thing less in doubt.
  *
  * A doubt found to be enough, written into the plan, makes a check with the same seed sure.
@@ -29,6 +31,7 @@ export type MeasureAnswer =
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  as for `checkPlan`; the share done is of the check first, then of the measurements
  * @returns the check, as `checkPlan` gives it, and the measurements
+ * @example measureAgain({ ...small, sources: [{ ...small.sources[0], stand: "14 cm" }] }, { samples: 20 }).measuring.close[0].verdict   // "good"
  */
 export function measureAgain(plan: Plan, options: CheckOptions = {}): MeasureAnswer {
   const { samples = FIRST_SAMPLES, seed = 1, day, progress = () => undefined } = options;

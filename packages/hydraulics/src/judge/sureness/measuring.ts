@@ -22,6 +22,7 @@ export type Remedy =
   /** No measurement, however good: the plan stands too near the edge. */
   | { readonly kind: "none" };
 
+/** A verdict that measurements do not settle, and what would. */
 export interface CloseCall {
   readonly drinker: string;
   /** Position in `line.drinkers`. */

@@ -24,6 +24,7 @@ export interface CarryingDay {
   readonly work: number;
 }
 
+/** What is carried to the sources day by day. Masses [kg], climb [m]. */
 export interface Carrying {
   readonly day: number | undefined;
   /** In one trip [m³], after the limit on its weight, and whether the limit made it less. */
@@ -36,6 +37,7 @@ export interface Carrying {
   readonly days: readonly CarryingDay[];
 }
 
+/** What is carried, or what in the plan contradicts itself. */
 export type CarryingAnswer =
   | { readonly ok: true; readonly carrying: Carrying }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -47,6 +49,7 @@ export type CarryingAnswer =
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  `weeks` to look ahead (8 unless told); `day` asked about
  * @returns the answer, or what in the plan does not fit
+ * @example carryingOf(plan, { weeks: 1 }).carrying.days.length   // 4
  */
 export function carryingOf(
   plan: Plan,

@@ -21,6 +21,7 @@ export interface StickMark {
   readonly high: number;
 }
 
+/** How far a level should fall in a day, and what other falls mean. Heights [m], volumes [m³]. */
 export interface Mark {
   readonly source: string;
   readonly index: number;
@@ -59,6 +60,7 @@ export interface Mark {
   readonly scale: readonly { readonly level: number; readonly volume: number }[];
 }
 
+/** The mark of a source, or what in the plan contradicts itself. */
 export type MarkAnswer =
   | { readonly ok: true; readonly mark: Mark }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -70,6 +72,7 @@ export type MarkAnswer =
  * @param options  `source` by position (0 unless told); `level` it begins from [m], else full; `day` asked about
  * @returns the mark, or what in the plan does not fit
  * @throws RangeError when there is no such source, or the level is outside it
+ * @example dailyMark(plan).mark.source   // "barrel"
  */
 export function dailyMark(
   plan: Plan,

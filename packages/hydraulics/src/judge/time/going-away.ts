@@ -26,6 +26,7 @@ export interface StationFailure {
   readonly pen: string | undefined;
 }
 
+/** What must stand there while nobody comes. Volumes [m³], times [s]. */
 export interface Away {
   readonly days: number;
   readonly day: number | undefined;
@@ -47,6 +48,7 @@ export interface Away {
   readonly lookEvery: number | undefined;
 }
 
+/** How going away goes, or what in the plan contradicts itself. */
 export type AwayAnswer =
   | { readonly ok: true; readonly away: Away }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -59,6 +61,7 @@ export type AwayAnswer =
  * @param options  `days` away, 1 to 60; `day` asked about
  * @returns the answer, or what in the plan does not fit
  * @throws RangeError when `days` is not from 1 to 60
+ * @example goingAway(examplePlan("five-days-away"), { days: 5 }).away.needed   // 0.03095
  */
 export function goingAway(
   plan: Plan,

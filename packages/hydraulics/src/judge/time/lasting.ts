@@ -20,6 +20,7 @@ export const LASTING_CASES = {
   hot: { figure: "size", hot: true, drips: DRIP.expect },
   high: { figure: "high", hot: true, drips: DRIP.worst },
 } as const satisfies Record<string, { figure: IntakeFigure; hot: boolean; drips: number }>;
+/** A case of how long water lasts: what the birds drink, in what weather, who refills. */
 export type LastingCaseName = keyof typeof LASTING_CASES;
 
 /** How long the water lasts in one case; times are seconds from the beginning, undefined where it does not come to it. */
@@ -41,6 +42,7 @@ export interface LastingCase {
   readonly followed: number;
 }
 
+/** A source as it stands when the count begins. Volumes [m³], level [m]. */
 export interface LastingSource {
   readonly source: string;
   readonly index: number;
@@ -52,6 +54,7 @@ export interface LastingSource {
   readonly fullLevel: number;
 }
 
+/** How long the water lasts, by case. Times [s after it begins], volumes [m³]. */
 export interface Lasting {
   readonly day: number | undefined;
   /** When it begins: full, at this time of day [s after midnight]. */
@@ -65,6 +68,7 @@ export interface Lasting {
   readonly leavesOut: readonly ("rain" | "headerTank" | "nobodyDrinks")[];
 }
 
+/** How long the water lasts, or what in the plan contradicts itself. */
 export type LastingAnswer =
   | { readonly ok: true; readonly lasting: Lasting }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -76,6 +80,7 @@ export type LastingAnswer =
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  `day`: the day asked about, "2026-07-04"; counts where the plan names none
  * @returns five cases from the least to the most that may be drawn, or what in the plan does not fit
+ * @example howLongItLasts(plan).lasting.cases.expect.empty / 86400   // 17.4
  */
 export function howLongItLasts(
   plan: Plan,

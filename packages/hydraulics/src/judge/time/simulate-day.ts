@@ -7,6 +7,7 @@ import { buildDaySetting, type DaySetting } from "../../simulate/day-setting.js"
 import { askPlan } from "../asked-plan.js";
 import { poolsOf } from "./give-out.js";
 
+/** How a day is simulated. */
 export interface SimulateOptions {
   /** The same seed gives the same day, to the bit. Default 1. */
   readonly seed?: number;
@@ -20,15 +21,21 @@ export interface SimulateOptions {
   readonly day?: string | undefined;
 }
 
+/** All that a simulated day needs, or what in the plan contradicts itself. */
 export type SettingDay =
   | { readonly ok: true; readonly setting: DaySetting }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** A simulated day, or what in the plan contradicts itself. */
 export type Simulating =
   | { readonly ok: true; readonly result: DayResult }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** All that a plan's days have in common, to be run with `runDay` for many seeds. */
+/**
+ * All that a plan's days have in common, to be run with `runDay` for many seeds.
+ *
+ * @example settingOfPlan(plan).setting.pens.length   // 1
+ */
 export function settingOfPlan(
   plan: Plan,
   options: Omit<SimulateOptions, "seed" | "record"> = {},
@@ -49,6 +56,7 @@ export function settingOfPlan(
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  seed, figure, weather, day, and whether to keep every event
  * @returns the day, or what in the plan does not fit; the same plan and options give the same day to the bit
+ * @example simulateDay(plan, { seed: 1 }).result.pens[0].drunk   // 0.00887
  */
 export function simulateDay(plan: Plan, options: SimulateOptions = {}): Simulating {
   const set = settingOfPlan(plan, options);

@@ -9,6 +9,7 @@ import { placesByName } from "./check-signs.js";
 import { expectTrial } from "./expect-trial.js";
 import type { Expectation } from "./expectation.js";
 
+/** What is known beside the signs. */
 export interface AskOptions {
   /** The day asked about, "2026-07-04": how old the birds are. Counts where the plan names none. */
   readonly day?: string | undefined;

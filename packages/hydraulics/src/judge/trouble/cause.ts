@@ -29,8 +29,10 @@ export const CAUSE_CODES = [
   "notRefilled",
   "somethingElse",
 ] as const;
+/** A cause of trouble, told apart. */
 export type CauseCode = (typeof CAUSE_CODES)[number];
 
+/** What sort of place a cause sits at. */
 export type CausePlace = "drinker" | "group" | "run" | "point" | "source" | "pen" | "line";
 
 /** One thing that may be wrong, and where. */

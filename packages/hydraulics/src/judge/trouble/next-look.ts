@@ -14,6 +14,9 @@ export interface UsefulLook {
   readonly afterFilling: boolean;
 }
 
+/**
+ * One answer to a look: how likely each of the first two causes gives it, and how sure the first would then be.
+ */
 export interface LookAnswer {
   readonly sees: string;
   /** Chance of this answer under the first cause, and under the second. */

@@ -28,11 +28,16 @@ export interface RehearsedTwo {
   readonly isOneFirst: boolean;
 }
 
+/** Pairs of causes made to happen and looked for, or what in the plan contradicts itself. */
 export type RehearsalOfTwo =
   | { readonly ok: true; readonly cases: readonly RehearsedTwo[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
-/** As `rehearseTrouble`, with two things wrong at once in each case. Seeded. */
+/**
+ * As `rehearseTrouble`, with two things wrong at once in each case. Seeded.
+ *
+ * @example rehearseTwo(small, { seed: 1, count: 2 }).cases.length   // 2
+ */
 export function rehearseTwo(
   plan: Plan,
   { seed = 1, count = 100, day }: RehearseOptions = {},

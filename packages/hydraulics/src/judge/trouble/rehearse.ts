@@ -13,6 +13,7 @@ import { asBuilt, type Maker, mayHappen, type Truth } from "./rehearse-truth.js"
 import type { Look, Sign } from "./signs.js";
 import type { LikelyCause, Trouble } from "./trouble-result.js";
 
+/** How many rehearsals, and their seed. */
 export interface RehearseOptions {
   readonly seed?: number;
   /** Faults to make. Default 100. */
@@ -38,14 +39,18 @@ export interface Rehearsed {
   readonly rankAfterLook: number;
 }
 
+/** Causes made to happen and looked for, or what in the plan contradicts itself. */
 export type Rehearsal =
   | { readonly ok: true; readonly cases: readonly Rehearsed[] }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
 /**
  * How well what is wrong with a plan can be told: faults are made one after another in lines built a little
- * differently from the plan, most of them at severities of their own; a keeper looks at some places and errs now and then; and what
+ * differently from the plan, most of them at severities of their own; a keeper looks at some places and errs now and
+ * then; and what
  * is told is held against what was done. Seeded: the same seed gives the same rehearsal.
+ *
+ * @example rehearseTrouble(small, { seed: 1, count: 3 }).cases.length   // 3
  */
 export function rehearseTrouble(plan: Plan, options: RehearseOptions = {}): Rehearsal {
   const { seed = 1, count = 100, day } = options;

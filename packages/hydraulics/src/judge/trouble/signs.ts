@@ -18,7 +18,9 @@ export const ANSWERS = {
   lid: ["helps", "noChange"],
 } as const;
 
+/** What can be looked at. */
 export type Looked = keyof typeof ANSWERS;
+/** What sort of place is looked at. */
 export type Place = "drinker" | "run" | "source";
 
 /** Something that can be looked at: what, and where. */
@@ -49,6 +51,11 @@ export interface Jug {
 /** One sign of trouble, or of none. What is not told is unknown. */
 export type Sign = Sight | Jug;
 
+/**
+ * One text for one look at one place, for maps and sets.
+ *
+ * @example keyOfLook({ look: "gives", at: "drinker", id: "line 4" })   // "gives drinker line 4"
+ */
 export const keyOfLook = ({ look, at, id }: Look | Jug): string => `${look} ${at} ${id}`;
 
 /** Where the answer stands among those its look may give; -1 for none of them. */

@@ -58,6 +58,7 @@ export interface TwoAtOnce {
   readonly tried: number;
 }
 
+/** A cause with its share among all, and the signs that speak for and against it. */
 export interface LikelyCause extends NamedCause {
   readonly share: number;
   /** Signs that speak for it, and those that do not fit it, strongest first. */
@@ -65,6 +66,7 @@ export interface LikelyCause extends NamedCause {
   readonly against: readonly SignFit[];
 }
 
+/** The likely causes, or what in the plan or the signs contradicts itself. */
 export type TroubleAnswer =
   | { readonly ok: true; readonly trouble: Trouble }
   | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -6,6 +6,7 @@ import { rankCauses } from "./rank-causes.js";
 import type { Sign } from "./signs.js";
 import type { TroubleAnswer } from "./trouble-result.js";
 
+/** How causes are looked for. */
 export interface TroubleOptions extends AskOptions {
   /** Called with the share of the work done, from 0 to 1. What it does changes no figure. */
   readonly progress?: (share: number) => void;
@@ -20,6 +21,7 @@ export interface TroubleOptions extends AskOptions {
  * @param options  day, levels
  * @returns the causes, or what in the plan or in the signs does not fit; the same question gives the same answer
  * @throws RangeError when a level is outside its source, or lastSeen is not above 0
+ * @example whatIsWrong(small, [{ look: "gives", at: "drinker", id: "line 4", sees: "dry" }]).trouble.likely[0].code   // "jointApart"
  */
 export function whatIsWrong(plan: Plan, signs: readonly Sign[], options: TroubleOptions = {}): TroubleAnswer {
   const asking = askAboutTrouble(plan, options);

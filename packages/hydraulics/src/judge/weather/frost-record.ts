@@ -46,6 +46,7 @@ export interface FrostOfRecord {
   readonly worst: Frost | undefined;
 }
 
+/** What a record of nights does, or what in the plan contradicts itself. */
 export type FrostRecordAnswer =
   | { readonly ok: true; readonly record: FrostOfRecord }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -54,6 +55,7 @@ export type FrostRecordAnswer =
  * Nights of frost in a daily record: how many a year, the first and last, and how often each part of a plan stops.
  *
  * @param asked  hours and wind of its nights, where they are not the plan's
+ * @example frostOfRecord(plan, readAirRecord("date,low C\n2025-01-01,-4\n2025-01-02,-9").record).record.days   // 2
  */
 export function frostOfRecord(
   plan: Plan,

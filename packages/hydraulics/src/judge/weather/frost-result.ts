@@ -84,6 +84,7 @@ export interface HeadSpace {
   readonly takeOut: number;
 }
 
+/** A night of frost. Times [s after dusk], temperatures [°C]. */
 export interface Frost {
   readonly night: FrostNight;
   readonly waterTemperature: number;
@@ -101,6 +102,7 @@ export interface Frost {
   readonly defaults: readonly DefaultUsed[];
 }
 
+/** What a night of frost does, or what in the plan contradicts itself. */
 export type FrostAnswer =
   | { readonly ok: true; readonly frost: Frost }
   | { readonly ok: false; readonly problems: readonly Problem[] };

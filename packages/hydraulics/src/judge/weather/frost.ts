@@ -22,6 +22,7 @@ import { frostOfWaterer } from "./frost-waterers.js";
  *
  * @param plan   from `readPlan` or `checkDocument`
  * @param asked  the night, where it is not the plan's
+ * @example frostOfPlan(plan, { low: -8 }).frost.parts[0].id   // "hen line"
  */
 export function frostOfPlan(plan: Plan, asked: FrostAsked = {}): FrostAnswer {
   const built = buildLine(plan);

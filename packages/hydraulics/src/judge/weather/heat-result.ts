@@ -17,6 +17,7 @@ export interface HeatCurve {
 /** What would make it cooler. */
 export type HeatChange = "white" | "shade" | "lagging" | "buriedShallow" | "buriedDeep";
 
+/** What one change would make of the warmest hour. Temperatures [°C], `refused` [s]. */
 export interface HeatLever {
   readonly change: HeatChange;
   /** The hotter curve's, after the change. */
@@ -25,6 +26,7 @@ export interface HeatLever {
   readonly refused: number;
 }
 
+/** One run or vessel in the sun, hour by hour. */
 export interface HeatPart {
   readonly id: string;
   readonly kind: "pipe" | "vessel";
@@ -61,6 +63,7 @@ export interface HeatFlush {
   readonly againAfter: number | undefined;
 }
 
+/** A hot, clear day. Temperatures [°C] at each step from midnight; draw [m³/s], times [s]. */
 export interface Heat {
   readonly day: HotDay;
   /** The step of all curves [s]. */
@@ -75,6 +78,7 @@ export interface Heat {
   readonly defaults: readonly DefaultUsed[];
 }
 
+/** What a hot day does, or what in the plan contradicts itself. */
 export type HeatAnswer =
   | { readonly ok: true; readonly heat: Heat }
   | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -26,6 +26,7 @@ import { waysToRuns } from "./ways-to-runs.js";
  *
  * @param plan   from `readPlan` or `checkDocument`
  * @param asked  the day, where it is not the plan's; `day` for the ages of its birds, "2026-07-04"
+ * @example heatOfPlan(plan, { high: 36 }).heat.day.high   // 36
  */
 export function heatOfPlan(
   plan: Plan,

@@ -106,7 +106,11 @@ export const GRAVE: ReadonlySet<YardFinding["code"]> = new Set([
   "mayDrown",
 ]);
 
-/** Whether a finding means that birds go without: grave ones, and one that does not suit where no other does. */
+/**
+ * Whether a finding means that birds go without: grave ones, and one that does not suit where no other does.
+ *
+ * @example isGrave({ code: "noWater", pen: "hens", birds: 12 })   // true
+ */
 export function isGrave(finding: YardFinding): boolean {
   return GRAVE.has(finding.code) || ("othersSuit" in finding && !finding.othersSuit);
 }

@@ -40,6 +40,7 @@ interface Judging {
  * @param plan           from `readPlan` or `checkDocument`
  * @param options.day    the day it is asked on, "2026-07-04"; counts where the plan names none
  * @param options.weeks  how many to look ahead; 8 if left out
+ * @example yardForPlan(examplePlan("yard"), { weeks: 1 }).yard.pens[0].waterers[0].id   // "chick jars"
  */
 export function yardForPlan(
   plan: Plan,

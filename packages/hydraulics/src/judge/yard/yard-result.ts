@@ -18,6 +18,7 @@ export interface YardOfPlan {
   readonly pens: readonly PenYard[];
 }
 
+/** The loose waterers of every pen, or what in the plan contradicts itself. */
 export type YardAnswer =
   | { readonly ok: true; readonly yard: YardOfPlan }
   | { readonly ok: false; readonly problems: readonly Problem[] };

@@ -11,6 +11,7 @@ import { judgePeriod, type YearAsked } from "./pen-periods.js";
 import { eventsOf, spansOf } from "./year-periods.js";
 import type { YearAnswer } from "./year-result.js";
 
+/** Which weeks, and how long the search for the kit may go on. */
 export interface YearOptions {
   /** The first day looked at, "2026-07-04"; the plan's day if left out, else the day asked. */
   readonly from?: string | undefined;
@@ -29,11 +30,13 @@ const MOST_WEEKS = 104;
 const WEEKS_SHARE = 0.4;
 
 /**
- * A plan through a year: week by week who is in each pen, what they drink, what serves them and how high it hangs; when
+ * A plan through a year: week by week who is in each pen, what they drink, what serves them and how high it hangs;
+ * when
  * batches come, grow, move and leave; and the kit on hand given out to the pens, with what is short and what to buy.
  *
  * @param plan  from `readPlan` or `checkDocument`
  * @throws RangeError when `weeks` is no whole number from 1 to 104
+ * @example yearForPlan(examplePlan("yard"), { weeks: 2 }).year.periods.length   // 2
  */
 export function yearForPlan(plan: Plan, options: YearOptions = {}): YearAnswer {
   const { weeks = 52, day, progress = () => true, mostParts } = options;

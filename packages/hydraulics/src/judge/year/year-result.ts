@@ -19,6 +19,7 @@ export interface YearOfPlan {
   readonly kit: KitGiven | undefined;
 }
 
+/** A year of a plan, or what in it contradicts itself. */
 export type YearAnswer =
   | { readonly ok: true; readonly year: YearOfPlan }
   | { readonly ok: false; readonly problems: readonly Problem[] };
@@ -70,6 +71,7 @@ export type YearEvent =
   | (BatchEvent & { readonly code: "moves"; readonly to: string })
   | ChangeOverEvent;
 
+/** Something that happens to a batch of birds on a day. */
 export interface BatchEvent {
   readonly day: number;
   readonly pen: string;
@@ -120,6 +122,7 @@ export interface Serving {
   readonly because: "rules" | "crowd" | "water" | "inReach";
 }
 
+/** A kind of thing in the kit: how many there are, kept back, and out at once. */
 export interface KitKind {
   readonly id: string;
   readonly name: string;
@@ -153,6 +156,7 @@ export interface Shortage {
   readonly because: ShortReason;
 }
 
+/** Why a pen is short of kit. */
 export type ShortReason =
   /** Nothing in the kit suits these birds. */
   | { readonly code: "noneSuits" }

@@ -36,6 +36,7 @@ interface Purchase {
  *
  * @param costs  by kind, of one piece, above 0; Infinity where it cannot be had
  * @returns undefined where the search ended before it found any
+ * @example leastToAdd({ stock: [0], lasts: [7], asks: [[{ weight: 12, met: 0, shares: [0.5] }]], upkeep: [0] }, [1]).pieces   // [2]
  */
 export function leastToAdd(lending: Lending, costs: readonly number[]): LeastToAdd | undefined {
   const ample = {

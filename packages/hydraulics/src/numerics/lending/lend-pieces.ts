@@ -21,6 +21,7 @@ export interface LendingAnswer {
   readonly isHeldDown: boolean;
 }
 
+/** How long a search for the best lending may go on. */
 export interface LendingOptions {
   /** Parts looked at before what is found must do; if left out, up to 400, fewer where each is much work. */
   readonly mostParts?: number;
@@ -39,11 +40,13 @@ interface Part {
  *
  * What is left short is decided period by period, as pieces come back (1). The rest is branch and bound: borrowers
  * are tied to each other by the stock alone, so with a price on each piece in each period each goes its own cheapest
- * way, which bounds what all can do together (2); where the bound does not close, a count of one borrower in one period
+ * way, which bounds what all can do together (2); where the bound does not close, a count of one borrower in one
+ * period
  * is held to at most, or at least, a number (3).
  *
  * @returns the way found, with the bound it was measured by
  * @source held-karp-1971, Lagrangean bounds within branch and bound, from memory
+ * @example lendPieces({ stock: [3], lasts: [7], asks: [[{ weight: 12, met: 0, shares: [0.5] }]], upkeep: [0] }).lent   // [[[2]]]
  */
 export function lendPieces(
   lending: Lending,

@@ -4,7 +4,11 @@ import { dayEntry } from "../day-entry.js";
 import { birdCautions } from "./birds-text.js";
 import { writePenDrinkers } from "./drinkers-needed-text.js";
 
-/** What the birds of a plan drink and need, as a plain document, SI throughout: m³ a day, m, °C. */
+/**
+ * What the birds of a plan drink and need, as a plain document, SI throughout: m³ a day, m, °C.
+ *
+ * @example writeBirdsDocument("hen house", birds, "metric").format   // "headfall birds"
+ */
 export function writeBirdsDocument(name: string, birds: BirdsOfPlan, system: UnitSystem) {
   const { day, region, weather, hotDay, pens, weeks } = birds;
   return {

@@ -43,7 +43,11 @@ function writeDevice(
   ];
 }
 
-/** What makes a pen need so many. */
+/**
+ * What makes a pen need so many.
+ *
+ * @example writeNeedReason({ because: "crowd" })   // "for the crowd of the busiest minutes"
+ */
 export function writeNeedReason({ because }: Pick<DeviceNeeded, "because">): string {
   switch (because) {
     case "rule":
@@ -69,7 +73,11 @@ function writeAsked(
   return `${needed}: ${writeForce({ rule, isBinding })}: ${asks} [${title}, ${rule.citation.where}; ${rule.citation.seen}]`;
 }
 
-/** Whether it is a rule that binds these birds, or advice. */
+/**
+ * Whether it is a rule that binds these birds, or advice.
+ *
+ * @example writeForce(birds.pens[0].drinkers.devices[0].asked[0])   // "advice (practice)"
+ */
 export function writeForce({ rule, isBinding }: Pick<DrinkersAsked, "rule" | "isBinding">): string {
   if (isBinding) return "rule that binds";
   return rule.bindsFrom > 0
@@ -77,13 +85,21 @@ export function writeForce({ rule, isBinding }: Pick<DrinkersAsked, "rule" | "is
     : `advice (${rule.status})`;
 }
 
-/** What it asks. */
+/**
+ * What it asks.
+ *
+ * @example writeAsks(birds.pens[0].drinkers.devices[0].asked[0], "nipple", "metric")   // "one nipple for 5 birds of the first 50"
+ */
 export function writeAsks({ rule }: Pick<DrinkersAsked, "rule">, device: string, system: UnitSystem): string {
   const first = rule.toBirds === undefined ? "" : ` of the first ${rule.toBirds}`;
   return `${writeAllowance({ ...rule, device }, system)}${first}`;
 }
 
-/** Where the table says nothing, so that nothing looks satisfied that was not asked. */
+/**
+ * Where the table says nothing, so that nothing looks satisfied that was not asked.
+ *
+ * @example writeSilences(birds.pens[0].drinkers.devices[0], "EU")   // []
+ */
 export function writeSilences(need: DeviceNeeded, region: Region): string[] {
   const { isSilent, silentOn, ruleOfRegion, device } = need;
   const names = silentOn.map((id) => birdById(id)?.name ?? id).join(", ");

@@ -7,7 +7,11 @@ import { flockEntry } from "./flock-entry.js";
 
 export const WEEKS_FORMAT = { format: "headfall weeks", version: 1 } as const;
 
-/** The coming weeks as a plain document, SI throughout; described in docs/reference/check-result.md. */
+/**
+ * The coming weeks as a plain document, SI throughout; described in docs/reference/check-result.md.
+ *
+ * @example writeWeeksDocument(small, { weeks: [], hotWeeks: [] }, "metric").format   // "headfall weeks"
+ */
 export function writeWeeksDocument(
   plan: Plan,
   judged: { readonly weeks: readonly WeekReport[]; readonly hotWeeks: readonly WeekReport[] },

@@ -7,7 +7,11 @@ import { writeBuildCautions, writeLoadLines } from "./load-words.js";
 
 export const BUILD_FORMAT = "headfall build";
 
-/** How to build a plan, as a plain document, SI throughout: m, m³, kg, Pa, rad, m/s, s. */
+/**
+ * How to build a plan, as a plain document, SI throughout: m, m³, kg, Pa, rad, m/s, s.
+ *
+ * @example writeBuildDocument("a bucket", sheet, "metric").format   // "headfall build"
+ */
 export function writeBuildDocument(name: string, sheet: BuildSheet, system: UnitSystem) {
   const { day, coop } = sheet;
   return {

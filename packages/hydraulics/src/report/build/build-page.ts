@@ -16,7 +16,9 @@ import {
 import { writeBar, writeCutLength, writeCutting } from "./cut-words.js";
 import { ROUNDS, writeBuildCautions, writeLoadLines } from "./load-words.js";
 
+/** Sizes of paper a sheet can be printed on, as style sheets have them. */
 export const PAPERS = { a4: "210mm 297mm", letter: "8.5in 11in" } as const;
+/** A size of paper. */
 export type PaperSize = keyof typeof PAPERS;
 
 /** What a plan calls its parts may hold anything: it is written as text, never as marks of the page. */
@@ -43,6 +45,7 @@ function table(titles: readonly string[], rows: readonly (readonly string[])[]):
  * @param title   of the plan
  * @param sheet   from `buildSheetOf`
  * @param paper   "a4" or "letter"
+ * @example writeBuildPage("A bucket", sheet, "metric", "a4").slice(0, 15)   // "<!doctype html>"
  */
 export function writeBuildPage(
   title: string,

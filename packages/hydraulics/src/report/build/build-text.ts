@@ -103,6 +103,11 @@ export function coopLines({ marks, heights, contacts }: CoopSheet, system: UnitS
   ];
 }
 
+/**
+ * Whom to call, in one line.
+ *
+ * @example writeContact({ who: "Vet", phone: "555 0100" })   // "Vet, 555 0100"
+ */
 export const writeContact = ({ who, phone, note }: CoopSheet["contacts"][number]): string =>
   [who, phone, note].filter((part) => part !== undefined).join(", ");
 

@@ -28,24 +28,37 @@ const PART_WORDS: Readonly<Record<Part["kind"], string>> = {
   waterer: "loose waterer",
 };
 
-/** What a part is called, with its size. */
+/**
+ * What a part is called, with its size.
+ *
+ * @example writePart(sheet.parts[0])   // "Bucket, 5 US gal, outlet in the bottom"
+ */
 export function writePart({ kind, name, size, id }: Part): string {
   const words =
     kind === "joiner" && id.startsWith("reducer") ? "reducing coupling" : (name ?? PART_WORDS[kind]);
   return size === undefined ? words : `${words}, ${size}`;
 }
 
+/** Why a part is in the list, in words. */
 export const BASIS_WORDS: Readonly<Record<Part["basis"], string>> = {
   typed: "in the plan",
   implied: "the line needs it",
   advised: "advised: air stays there without it",
 };
 
-/** A price with its money. */
+/**
+ * A price with its money.
+ *
+ * @example writePrice(12.5, "EUR")   // "12.50 EUR"
+ */
 export const writePrice = (price: number, money: string | undefined): string =>
   `${price.toFixed(2)}${money === undefined ? "" : ` ${money}`}`;
 
-/** What all costs, and what has no price. */
+/**
+ * What all costs, and what has no price.
+ *
+ * @example writePriceLine(sheet)   // []
+ */
 export function writePriceLine({ price, strayPrices }: BuildSheet): string[] {
   if (price.sum === 0 && strayPrices.length === 0) return [];
   const left =
@@ -75,6 +88,11 @@ export function writeDrill(metres: number, system: UnitSystem): string {
   return whole === 0 ? `${top}/${bottom} in` : `${whole} ${top}/${bottom} in`;
 }
 
+/**
+ * A hole to drill, its thread, and where.
+ *
+ * @example writeHole(sheet.holes[0], "metric")   // "1 of 32 mm for bulkhead fitting, 1/2 in (bucket); patterns ..."
+ */
 export function writeHole({ hole, thread, count, where }: HoleToDrill, system: UnitSystem): string {
   const drill = (metres: number) => writeDrill(metres, system);
   const threaded =
@@ -84,6 +102,7 @@ export function writeHole({ hole, thread, count, where }: HoleToDrill, system: U
   return `${count} of ${drill(hole.hole)} for ${hole.name} (${where.join(", ")}); patterns want ${drill(hole.holeLow)} to ${drill(hole.holeHigh)}.${threaded}`;
 }
 
+/** What holes and threads rest on. */
 export const HOLES_NOTE =
   "Holes and threads are from memory and patterns differ: measure the fitting in your hand before you drill. Inch pipe threads and hose threads do not fit each other.";
 
@@ -95,7 +114,11 @@ export const MARK_NAMES: Readonly<Record<HeightMark["kind"], string>> = {
   drinker: "drinker",
 };
 
-/** Drinkers at one height on one run are one line; everything else is told one by one. */
+/**
+ * Drinkers at one height on one run are one line; everything else is told one by one.
+ *
+ * @example gatherMarks(sheet.heights).length   // 7
+ */
 export function gatherMarks(
   heights: readonly HeightMark[],
 ): { readonly words: string; readonly mark: HeightMark }[] {
@@ -117,7 +140,11 @@ export function gatherMarks(
 
 const DEVICE_WORDS = { tap: "tap", oneWay: "one-way valve", regulator: "regulator" } as const;
 
-/** One step, as an order. */
+/**
+ * One step, as an order.
+ *
+ * @example writeStep({ code: "rinse", ends: ["line"] }, "metric")   // "Leave line open, let water run through until no chips or ..."
+ */
 export function writeStep(step: BuildStep, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system);
   switch (step.code) {
@@ -163,7 +190,11 @@ const ROLE_WORDS = { first: "nearest", last: "farthest", worst: "worst" } as con
 /** Whole jugs are read to about a twentieth. */
 const jugful = (volume: number, system: UnitSystem): string => writeQuantity(volume, "volume", system, 2);
 
-/** One drinker held open: what to expect, and what would be wrong. */
+/**
+ * One drinker held open: what to expect, and what would be wrong.
+ *
+ * @example writeJug(sheet.jugs[0], "metric")   // "line 1 (nearest, worst): 190 mL in 2 min; between 140 mL ..."
+ */
 export function writeJug(
   { drinker, roles, seconds, volume, low, high, needed }: JugTest,
   system: UnitSystem,
@@ -175,5 +206,6 @@ export function writeJug(
   return `${drinker} (${role}): ${jugful(volume, system)} in ${time}; between ${jugful(low, system)} and ${jugful(high, system)} is as it should be.${need}`;
 }
 
+/** How the test with jug and watch is done, and what its band means. */
 export const JUG_NOTE =
   "Source full, line bled, one drinker held open and nobody at the others. The band holds nine of ten lines that fit the measurements.";

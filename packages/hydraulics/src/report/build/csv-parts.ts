@@ -10,6 +10,7 @@ import { BASIS_WORDS, writePart } from "./build-words.js";
  * @param units    "si", or the units of "metric" or "us"; each column has one unit, said in its title
  * @param options  whether to begin with the mark of UTF-8
  * @returns comma-separated values, see `writeCsv`
+ * @example writePartsCsv(sheet, "metric").split("\r\n")[1]   // "bucket-5gal,\"Bucket, 5 US gal, outlet in the ..."
  */
 export function writePartsCsv(sheet: BuildSheet, units: CsvUnits, options?: CsvOptions): string {
   const { money } = sheet.price;

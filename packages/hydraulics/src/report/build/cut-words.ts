@@ -4,7 +4,11 @@ import type { UnitSystem } from "../../units/quantity.js";
 const INCH = 0.0254;
 const SIXTEENTHS = 16;
 
-/** A length to be cut or marked: whole millimetres, or feet and inches to a sixteenth. */
+/**
+ * A length to be cut or marked: whole millimetres, or feet and inches to a sixteenth.
+ *
+ * @example writeCutLength(1.234, "metric")   // "1.234 m"
+ */
 export function writeCutLength(metres: number, system: UnitSystem): string {
   if (system === "metric") {
     const mm = Math.round(metres * 1000);
@@ -27,13 +31,22 @@ function writeSixteenths(parts: number): string {
   return whole === 0 ? `${top}/${bottom}` : `${whole} ${top}/${bottom}`;
 }
 
+/**
+ * A piece of pipe: which part of which run, and its length.
+ *
+ * @example writePiece(sheet.pipes[0].bars[0].pieces[0], "metric")   // "line 1 of 3, 3.048 m"
+ */
 export const writePiece = ({ run, part, parts, length }: RunPiece, system: UnitSystem): string =>
   `${run}${parts === 1 ? "" : ` ${part} of ${parts}`}, ${writeCutLength(length, system)}`;
 
 /** What a length of stock is, by its form. */
 const stockWord = (form: PipeToCut["form"]): string => form ?? "length";
 
-/** One bar and what is cut from it. */
+/**
+ * One bar and what is cut from it.
+ *
+ * @example writeBar(sheet.pipes[0].bars[0], sheet.pipes[0], "metric")   // "New stick, 3.048 m: line 1 of 3, 3.048 m; 0 mm left"
+ */
 export function writeBar(
   { from, length, pieces, rest }: BarToCut,
   pipe: PipeToCut,
@@ -44,7 +57,11 @@ export function writeBar(
   return `${what}, ${writeCutLength(length, system)}: ${cuts}; ${writeCutLength(rest, system)} left`;
 }
 
-/** What is to be bought of a pipe, and what is proven of it; a sentence each. */
+/**
+ * What is to be bought of a pipe, and what is proven of it; a sentence each.
+ *
+ * @example writeCutting(sheet.pipes[0], "metric")[0]   // "9.000 m needed; buy 3 of 3.048 m, 9.144 m together."
+ */
 export function writeCutting(pipe: PipeToCut, system: UnitSystem): string[] {
   const { cutting, sold, soldFrom, needed, bars, uncut, chips, rests, untold } = pipe;
   const length = (metres: number) => writeCutLength(metres, system);

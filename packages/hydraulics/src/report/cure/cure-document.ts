@@ -5,7 +5,11 @@ import { writeChange, writeCureHeadline } from "./cure-sentences.js";
 
 export const CURE_FORMAT = { format: "headfall cure", version: 1 } as const;
 
-/** The cures of a plan as a plain document, SI throughout; described in docs/reference/cure-result.md. */
+/**
+ * The cures of a plan as a plain document, SI throughout; described in docs/reference/cure-result.md.
+ *
+ * @example writeCureDocument("a bucket", cures, "metric").answer   // "The smallest change that makes it work, and others; nothing ..."
+ */
 export function writeCureDocument(name: string, answer: CureAnswer, system: UnitSystem) {
   const { cures, money, searches, ...rest } = answer;
   return {
@@ -27,7 +31,11 @@ function documentOf({ changes, close, ...cure }: Cure, system: UnitSystem) {
   };
 }
 
-/** A trade-off as a plain document, SI throughout. */
+/**
+ * A trade-off as a plain document, SI throughout.
+ *
+ * @example writeFrontDocument("a bucket", front, "metric").format   // "headfall front"
+ */
 export function writeFrontDocument(name: string, front: FrontAnswer, system: UnitSystem) {
   const pointsOf = (points: readonly FrontPoint[]) =>
     points.map(({ changes, ...point }) => ({

@@ -38,7 +38,11 @@ const quoted = (name: string) => `"${name}"`;
 const pipeName = (id: string) => (id === "own" ? "its pipe" : quoted(pipeById(id)?.name ?? id));
 const drinkerName = (id: string) => quoted(drinkerById(id)?.name ?? id);
 
-/** One thing to do, as a sentence. */
+/**
+ * One thing to do, as a sentence.
+ *
+ * @example writeChange({ code: "stand", source: "bucket", from: 0.2, to: 0.5 }, "metric")   // "Raise the stand of \"bucket\" by 30 cm, to 50 cm."
+ */
 export function writeChange(change: Change, system: UnitSystem): string {
   switch (change.code) {
     case "stand": {
@@ -88,7 +92,11 @@ function writeLeftOff({
   return `Put ${off === 1 ? "a plug" : "plugs"} in place of the ${which} of ${quoted(group)} (${of - off} of ${of} stay): ${quoted(pen)} then has ${has} for ${birds} birds, ${each(has)} to each in place of ${each(has + off)}; ${needed} are enough.`;
 }
 
-/** What a cure costs, in a few words; money first where it has a price. */
+/**
+ * What a cure costs, in a few words; money first where it has a price.
+ *
+ * @example writeCost({ money: 0, unpriced: 0, parts: 2, pipe: 0, runs: 0, stand: 0.3 }, undefined, "metric")   // "2 new parts, 30 cm of stand"
+ */
 export function writeCost(cost: Cost, money: string | undefined, system: UnitSystem): string {
   const parts = [
     cost.money > 0 ? `${cost.money.toFixed(2)}${money === undefined ? "" : ` ${money}`}` : "",
@@ -111,7 +119,11 @@ const AGAINST: Readonly<Record<Close["against"], string>> = {
   notSealing: "before the head no longer presses its seal shut",
 };
 
-/** When: the plan's own day, or a day of a coming week. */
+/**
+ * When: the plan's own day, or a day of a coming week.
+ *
+ * @example writeScene({ week: 2, hot: true })   // "in 2 weeks, in the hot spell"
+ */
 export function writeScene({ week, hot }: { readonly week: number; readonly hot: boolean }): string {
   const day = week === 0 ? "on the plan's day" : week === 1 ? "in a week" : `in ${week} weeks`;
   return hot ? `${day}, in the hot spell` : day;
@@ -120,14 +132,22 @@ export function writeScene({ week, hot }: { readonly week: number; readonly hot:
 /** Head that a height measured with a hose or a string may be off by [m]; common practice, no source. */
 const LITTLE = 0.02;
 
-/** Where a cure leaves least to spare, and what to make of it where that is less than a height may be off by. */
+/**
+ * Where a cure leaves least to spare, and what to make of it where that is less than a height may be off by.
+ *
+ * @example writeClose({ drinker: "line 4", spare: 0.01, week: 0, hot: false, against: "starving" }, "metric")   // "Closest is line 4, with 10 mm to spare before it starves. ..."
+ */
 export function writeClose(close: Close, system: UnitSystem): string {
   const when = close.week === 0 && !close.hot ? "" : `, ${writeScene(close)}`;
   const advice = close.spare < LITTLE ? " That is a close call: ask for more head to spare." : "";
   return `Closest is ${close.drinker}, with ${writeHead(Math.max(0, close.spare), system)} to spare ${AGAINST[close.against]}${when}.${advice}`;
 }
 
-/** What was searched for one kind, and what that proves. */
+/**
+ * What was searched for one kind, and what that proves.
+ *
+ * @example writeSearch(cures.searches[0], undefined, "metric")   // "another height of the stand: 31 plans, 1 of them judged one ..."
+ */
 export function writeSearch(search: SearchReport, money: string | undefined, system: UnitSystem): string {
   const plans = search.plans === 1 ? "1 plan" : `${writeCount(search.plans)} plans`;
   const how = `${plans}, ${search.judged} of them judged one by one`;
@@ -145,7 +165,11 @@ const writeCount = (count: number): string =>
     ? String(count)
     : `${Number((count / 10 ** Math.floor(Math.log10(count))).toPrecision(2))}e${Math.floor(Math.log10(count))}`;
 
-/** What would have to give where nothing works. */
+/**
+ * What would have to give where nothing works.
+ *
+ * @example writeRelaxation({ give: "standMost", needed: 1.8, allowed: 1.5, cost: { money: 0, unpriced: 0, parts: 0, pipe: 0, runs: 0, stand: 1.6 }, plan: small }, "metric")   // "Allow a stand of 1.8 m (1.5 m was the most): then it works."
+ */
 export function writeRelaxation(relaxation: Relaxation, system: UnitSystem): string {
   switch (relaxation.give) {
     case "standMost":
@@ -159,7 +183,11 @@ export function writeRelaxation(relaxation: Relaxation, system: UnitSystem): str
   }
 }
 
-/** The first sentence of an answer. */
+/**
+ * The first sentence of an answer.
+ *
+ * @example writeCureHeadline(cures)   // "The smallest change that makes it work, and others; nothing ..."
+ */
 export function writeCureHeadline(answer: CureAnswer): string {
   const [best] = answer.cures;
   if (answer.before.meets) return "Nothing to cure: every drinker is good in all that was asked.";

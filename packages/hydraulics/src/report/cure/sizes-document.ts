@@ -2,7 +2,11 @@ import type { SizeComparison } from "../../search/compare-sizes.js";
 
 export const SIZES_FORMAT = { format: "headfall sizes", version: 1 } as const;
 
-/** A comparison of sizes as a plain document, SI throughout; described in docs/reference/check-result.md. */
+/**
+ * A comparison of sizes as a plain document, SI throughout; described in docs/reference/check-result.md.
+ *
+ * @example writeSizesDocument(sizes).format   // "headfall sizes"
+ */
 export function writeSizesDocument(comparison: SizeComparison) {
   return {
     ...SIZES_FORMAT,

@@ -1,6 +1,10 @@
 import type { Variant } from "../../search/compare-variants.js";
 
-/** Variants beside each other as a plain document, SI throughout; described in docs/reference/compare-result.md. */
+/**
+ * Variants beside each other as a plain document, SI throughout; described in docs/reference/compare-result.md.
+ *
+ * @example writeVariantsDocument(variants).format   // "headfall compare"
+ */
 export function writeVariantsDocument(variants: readonly Variant[]) {
   return {
     format: "headfall compare",

@@ -88,7 +88,11 @@ export const VARIANT_ROWS: readonly VariantRow[] = [
   figure("lastsHot", "the same in the heat", "more", ({ lastsHot }) => lastsHot, writeDuration, NEVER),
 ];
 
-/** Which variants have the best figure of a row; none where all are alike, or no way is better. */
+/**
+ * Which variants have the best figure of a row; none where all are alike, or no way is better.
+ *
+ * @example bestOf(VARIANT_ROWS[0], variants)   // [false, true]
+ */
 export function bestOf({ better, value }: VariantRow, variants: readonly Variant[]): boolean[] {
   const values = variants.map(({ figures }) => value(figures));
   const known = values.filter((one) => one !== undefined);
@@ -121,7 +125,11 @@ export function writeVariantsText(variants: readonly Variant[], system: UnitSyst
   return `${[`${table}\n${legend}`, writeConclusion(variants), ...told].join("\n\n")}\n`;
 }
 
-/** The plan's name, or its place where it has none; with its place where two have the same. */
+/**
+ * The plan's name, or its place where it has none; with its place where two have the same.
+ *
+ * @example nameOf(variants, 1)   // "twice as high"
+ */
 export function nameOf(variants: readonly { readonly name: string }[], v: number): string {
   const { name } = variants[v];
   const place = `plan ${v + 1}`;
@@ -129,7 +137,11 @@ export function nameOf(variants: readonly { readonly name: string }[], v: number
   return variants.filter((variant) => variant.name === name).length > 1 ? `${name} (${place})` : name;
 }
 
-/** "sources[0].stand (barrel): 45 cm, was 60 cm" */
+/**
+ * "sources[0].stand (barrel): 45 cm, was 60 cm"
+ *
+ * @example writeDifference({ path: "runs[0].pipe", part: "line", first: "3/4 in PE", other: "1 in PE" })   // "runs[0].pipe (line): \"1 in PE\", the first has \"3/4 in PE\""
+ */
 export function writeDifference({ path, part, first, other }: PlanDifference): string {
   const where = part === undefined ? path : `${path} (${part})`;
   if (first === undefined) return `${where}: ${writeFound(other)}, which the first does not have`;
@@ -137,7 +149,11 @@ export function writeDifference({ path, part, first, other }: PlanDifference): s
   return `${where}: ${writeFound(other)}, the first has ${writeFound(first)}`;
 }
 
-/** Which of them work. */
+/**
+ * Which of them work.
+ *
+ * @example writeConclusion(variants)   // "Every drinker is good in \"twice as high\" only."
+ */
 export function writeConclusion(variants: readonly Variant[]): string {
   const names = variants.map((_, v) => nameOf(variants, v));
   const good = names.filter((_, v) => variants[v].figures.verdict === "good");

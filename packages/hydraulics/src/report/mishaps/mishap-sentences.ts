@@ -9,19 +9,31 @@ import { type Named, writeGain, writeGuard, writeKinds, writeMishap } from "./mi
 
 const DAY = 86_400;
 
-/** A row's mishap in words: what, where, one of how many, and what else does the same. */
+/**
+ * A row's mishap in words: what, where, one of how many, and what else does the same.
+ *
+ * @example writeRowName(mishaps.rows[0], mishaps)   // "joint apart at bucket"
+ */
 export function writeRowName({ worst, count, kinds }: MishapRow, named: Named): string {
   const one = count > 1 ? ` (the worst of ${count})` : "";
   return `${writeMishap(worst.mishap, named)}${writeKinds(kinds)}${one}`;
 }
 
-/** Until some bird goes without, in words; in a plan without birds, until half of the drinkers are dry. */
+/**
+ * Until some bird goes without, in words; in a plan without birds, until half of the drinkers are dry.
+ *
+ * @example writeHarm({ hasBirds: true, firstWithout: { after: 3600, pen: "hens" }, firstDry: undefined, halfDry: undefined, empty: undefined })   // "1 h"
+ */
 export function writeHarm({ hasBirds, firstWithout, halfDry }: MishapEnd): string {
   const after = hasBirds ? firstWithout?.after : halfDry;
   return after === undefined ? "not" : writeDuration(after);
 }
 
-/** What pours, what is lost by morning, what drips; nothing where nothing is lost. */
+/**
+ * What pours, what is lost by morning, what drips; nothing where nothing is lost.
+ *
+ * @example writeLoss(mishaps.rows[0].worst, mishaps, "metric")[0]   // "24 L/min pour out when full."
+ */
 export function writeLoss(result: MishapResult, named: Named, system: UnitSystem): string[] {
   const sentences: string[] = [];
   if (result.leakRate > 0) {
@@ -74,7 +86,11 @@ export function toldGuards({ cheapest, guards }: MishapRow): GuardResult[] {
 
 const lower = (text: string) => text.charAt(0).toLowerCase() + text.slice(1);
 
-/** If nothing goes wrong: what all of it is held against. */
+/**
+ * If nothing goes wrong: what all of it is held against.
+ *
+ * @example writeNothing(mishaps)   // "The plan has no birds: nobody drinks. Harm is told by its ..."
+ */
 export function writeNothing({ nothing }: Mishaps): string {
   const { hasBirds, firstWithout, halfDry } = nothing;
   if (!hasBirds)

@@ -8,7 +8,11 @@ import { writeLoss, writeRowName } from "./mishap-sentences.js";
 import { writeGain, writeGuard } from "./mishap-words.js";
 import { writeMishapCautions } from "./mishaps-text.js";
 
-/** What any one mishap does, as a plain document, SI throughout: m³, m³/s, m, s. */
+/**
+ * What any one mishap does, as a plain document, SI throughout: m³, m³/s, m, s.
+ *
+ * @example writeMishapsDocument("a bucket", mishaps, "metric").mishaps[0].rank   // 1
+ */
 export function writeMishapsDocument(name: string, mishaps: Mishaps, system: UnitSystem) {
   const { day, begins, nothing, rows, leavesOut } = mishaps;
   return {

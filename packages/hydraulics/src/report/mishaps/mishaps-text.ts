@@ -91,7 +91,11 @@ function guardLines(mishaps: Mishaps, rows: readonly MishapRow[], system: UnitSy
 
 const upper = (text: string) => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** What the guards themselves ask for, and what no figure replaces. */
+/**
+ * What the guards themselves ask for, and what no figure replaces.
+ *
+ * @example writeMishapCautions([])[0]   // "Look at the birds and their water every day: no computed ..."
+ */
 export function writeMishapCautions(told: readonly GuardResult[]): string[] {
   const kinds = new Set(told.map(({ guard }) => guard.kind));
   return [

@@ -30,7 +30,11 @@ export function writeDoubt(kind: InputKind, doubt: number, system: UnitSystem): 
   return `${Number((100 * doubt).toPrecision(2))} %`;
 }
 
-/** How sure, and what to measure again if it is close; empty when that was not asked. */
+/**
+ * How sure, and what to measure again if it is close; empty when that was not asked.
+ *
+ * @example writeCertainty({ kind: "sure", share: 0.98, samples: 200, isDecided: true })   // "Sure: so in 98 % of 200 plans that fit the measurements as well."
+ */
 export function writeCertainty(certainty: Certainty): string {
   if (certainty.kind === "notSampled") return "";
   if (certainty.kind === "sure")

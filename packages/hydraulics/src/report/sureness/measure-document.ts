@@ -3,7 +3,11 @@ import type { Measuring } from "../../judge/sureness/measuring.js";
 import type { UnitSystem } from "../../units/quantity.js";
 import { writeRemedy, writeWorthwhile } from "./measure-words.js";
 
-/** Which measurements to take again, as a plain document, SI throughout. Described in docs/reference/check-result.md. */
+/**
+ * Which measurements to take again, as a plain document, SI throughout. Described in docs/reference/check-result.md.
+ *
+ * @example writeMeasureDocument(checked, measuring, "metric").format   // "headfall measure"
+ */
 export function writeMeasureDocument(checked: Checked, measuring: Measuring, system: UnitSystem) {
   return {
     format: "headfall measure",

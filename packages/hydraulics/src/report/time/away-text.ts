@@ -16,7 +16,11 @@ export function writeAwayText(title: string, away: Away, system: UnitSystem, pai
   return `${sections.join("\n\n")}\n`;
 }
 
-/** Whether it lasts, in a sentence with its numbers. */
+/**
+ * Whether it lasts, in a sentence with its numbers.
+ *
+ * @example writeAwayAnswer(away, "metric")   // "It lasts: 31 L are needed on the cautious figure, 3 hot ..."
+ */
 export function writeAwayAnswer(away: Away, system: UnitSystem): string {
   const { needed, usable, lasts, pen, hotDays } = away;
   const hot =
@@ -31,7 +35,11 @@ export function writeAwayAnswer(away: Away, system: UnitSystem): string {
   return `It does not last: ${penWords(pen)} goes without ${when}. ${figures}.${missing}`;
 }
 
-/** What one failure does, in a sentence. */
+/**
+ * What one failure does, in a sentence.
+ *
+ * @example writeFailure(away.failures[0])   // "If drum gives nothing: the pen hens goes without after 2 ..."
+ */
 export function writeFailure({ kind, what, after, pen }: StationFailure): string {
   const words = kind === "source" ? `${what} gives nothing` : `the drinkers ${what} give nothing`;
   if (after === undefined) return `If ${words}: the rest keeps up while you are away.`;
@@ -41,6 +49,11 @@ export function writeFailure({ kind, what, after, pen }: StationFailure): string
 
 const penWords = (pen: string | undefined): string => (pen === undefined ? "some pen" : `the pen ${pen}`);
 
+/**
+ * How often somebody should look in.
+ *
+ * @example writeLookEvery(away)   // "So somebody should look in at least every 2 days 13 h."
+ */
 export function writeLookEvery({ lookEvery, failures, days }: Away): string {
   if (failures.length === 0) return "The plan has no station that could fail.";
   if (lookEvery === undefined)

@@ -6,7 +6,11 @@ import type { Paint } from "../check-text.js";
 import { writeTable } from "../text-table.js";
 import { writeFlow, writeVolume } from "../words.js";
 
-/** A wait in seconds, or minutes. */
+/**
+ * A wait in seconds, or minutes.
+ *
+ * @example writeWait(75)   // "75 s"
+ */
 export const writeWait = (seconds: number): string =>
   seconds < 0.5
     ? "0 s"
@@ -14,13 +18,21 @@ export const writeWait = (seconds: number): string =>
       ? `${Math.round(seconds)} s`
       : `${Number((seconds / 60).toPrecision(2))} min`;
 
-/** A share as a percentage, small ones as "under 0.1 %". */
+/**
+ * A share as a percentage, small ones as "under 0.1 %".
+ *
+ * @example writeShare(0.128)   // "13 %"
+ */
 export function writeShare(share: number): string {
   if (share <= 0) return "0 %";
   return share < 0.001 ? "under 0.1 %" : `${Number((share * 100).toPrecision(2))} %`;
 }
 
-/** What a pen's day was like, in sentences. */
+/**
+ * What a pen's day was like, in sentences.
+ *
+ * @example writePenDay(day.pens[0], "metric")   // "hens: 40 birds came 1584 times and drank 8.87 L; every bird ..."
+ */
 export function writePenDay(pen: PenDay, system: UnitSystem): string {
   const short =
     pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a fifth or more`;
@@ -28,7 +40,11 @@ export function writePenDay(pen: PenDay, system: UnitSystem): string {
   return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; ${pen.foundDry === 0 ? "they" : "those who found water"} waited ${writeWait(pen.meanWait)} on average, 95 in 100 no more than ${writeWait(pen.wait95)}, at worst ${writeWait(pen.longestWait)}${gaveUp}.${writeDry(pen)}`;
 }
 
-/** What the waits leave out: comers who found no drinker giving water. */
+/**
+ * What the waits leave out: comers who found no drinker giving water.
+ *
+ * @example writeDry({ foundDry: 3, dry: 0.1, dryFrom: 43200 })   // " None of their drinkers gave water 10 % of the light, first ..."
+ */
 export function writeDry({ foundDry, dry, dryFrom }: PenDay): string {
   if (foundDry === 0) return "";
   const when =

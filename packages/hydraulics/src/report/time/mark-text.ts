@@ -20,7 +20,11 @@ export function writeMarkText(title: string, mark: Mark, system: UnitSystem, pai
   return `${sections.join("\n\n")}\n`;
 }
 
-/** What the mark is, and what it means when the level does otherwise; a sentence a line. */
+/**
+ * What the mark is, and what it means when the level does otherwise; a sentence a line.
+ *
+ * @example writeMarkLines(mark, "metric")[0]   // "From 70 cm it should fall 3.7 cm by tomorrow at the same ..."
+ */
 export function writeMarkLines(mark: Mark, system: UnitSystem): string[] {
   if (mark.isKeptFull)
     return [

@@ -7,6 +7,7 @@ import { writeTable } from "../text-table.js";
 import { writeFlow, writeVolume } from "../words.js";
 import { writeShare } from "./day-text.js";
 
+/** The four seasons, by their months. */
 export const SEASON_WORDS = [
   "December to February",
   "March to May",
@@ -14,17 +15,29 @@ export const SEASON_WORDS = [
   "September to November",
 ] as const;
 
-/** A run of the balance, in words. */
+/**
+ * A run of the balance, in words.
+ *
+ * @example writeRainRun({ convention: "drawnFirst", begins: "full" })   // "drawn before the day's rain, begun full"
+ */
 export const writeRainRun = ({ convention, begins }: Pick<RainRun, "convention" | "begins">): string =>
   `${convention === "drawnFirst" ? "drawn before the day's rain" : "rain of the day counted"}, begun ${begins}`;
 
-/** A depth of rain: mm, or inches. */
+/**
+ * A depth of rain: mm, or inches.
+ *
+ * @example writeRain(0.0123, "metric")   // "12.3 mm"
+ */
 export const writeRain = (metres: number, system: UnitSystem): string =>
   system === "us"
     ? `${Number((metres / 0.0254).toPrecision(3))} in`
     : `${Number((metres * 1000).toPrecision(3))} mm`;
 
-/** What is worth knowing of a record, a sentence each. */
+/**
+ * What is worth knowing of a record, a sentence each.
+ *
+ * @example writeRainFinding({ code: "daysMissing", days: 3, share: 0.008 }, "metric")   // "3 days (0.8 %) are not known; they are taken as dry."
+ */
 export function writeRainFinding(finding: RainFinding, system: UnitSystem): string {
   switch (finding.code) {
     case "daysMissing":
@@ -52,7 +65,11 @@ export function writeRainQuestion(question: RainQuestion): string {
   }
 }
 
-/** The answer in one sentence. */
+/**
+ * The answer in one sentence.
+ *
+ * @example writeRainAnswer(supply, "metric")   // "Yes: in 0.0055 years no day was short; 5.83 L of usable ..."
+ */
 export function writeRainAnswer(supply: RainSupply, system: UnitSystem): string {
   const [run] = supply.runs;
   if (supply.demandMost === 0)
@@ -148,7 +165,11 @@ function partsTable({ runs }: RainSupply): string {
   });
 }
 
-/** What can go wrong with roof water, a sentence each. */
+/**
+ * What can go wrong with roof water, a sentence each.
+ *
+ * @example writeRainCautions(supply, "metric")[0]   // "In a downpour of 100 mm an hour the roof sheds 7.4 L/min; ..."
+ */
 export function writeRainCautions({ overflow, source }: RainSupply, system: UnitSystem): string[] {
   const length = (metres: number) => writeQuantity(metres, "length", system, 2);
   return [

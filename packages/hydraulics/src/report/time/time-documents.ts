@@ -7,7 +7,11 @@ import { dayEntry } from "../day-entry.js";
 import { writeAwayAnswer, writeFailure } from "./away-text.js";
 import { writeMarkLines } from "./mark-text.js";
 
-/** How long it lasts, as a plain document, SI throughout: m³, m, s, kg, J. */
+/**
+ * How long it lasts, as a plain document, SI throughout: m³, m, s, kg, J.
+ *
+ * @example writeLastingDocument("hens", lasting, carryingOf(plan, { weeks: 1 }).carrying).format   // "headfall lasts"
+ */
 export function writeLastingDocument(name: string, lasting: Lasting, carrying: Carrying) {
   return {
     format: "headfall lasts",
@@ -19,6 +23,11 @@ export function writeLastingDocument(name: string, lasting: Lasting, carrying: C
   };
 }
 
+/**
+ * Going away, as a plain document, SI throughout.
+ *
+ * @example writeAwayDocument("hens", away, "metric").format   // "headfall away"
+ */
 export function writeAwayDocument(name: string, away: Away, system: UnitSystem) {
   const failures = away.failures.map((failure) => ({ ...failure, sentence: writeFailure(failure) }));
   const sentence = writeAwayAnswer(away, system);
@@ -33,6 +42,11 @@ export function writeAwayDocument(name: string, away: Away, system: UnitSystem) 
   };
 }
 
+/**
+ * The daily mark, as a plain document, SI throughout.
+ *
+ * @example writeMarkDocument("hens", mark, "metric").format   // "headfall mark"
+ */
 export function writeMarkDocument(name: string, mark: Mark, system: UnitSystem) {
   return {
     format: "headfall mark",

@@ -3,7 +3,11 @@ import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeNames } from "../name-ranges.js";
 import { writeHead } from "../words.js";
 
-/** What is likely wrong, in a sentence without its full stop; of several places, that it is one of them. */
+/**
+ * What is likely wrong, in a sentence without its full stop; of several places, that it is one of them.
+ *
+ * @example writeCause(trouble.likely[0], "metric")   // "The pipe is apart, or a cap is off, at one of bucket and ..."
+ */
 export const writeCause = (cause: NamedCause, system: UnitSystem): string =>
   causeWords(cause, system).replace(/^one of /, "One of ");
 

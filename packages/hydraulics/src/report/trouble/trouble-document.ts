@@ -6,7 +6,11 @@ import { writeNextLook } from "./trouble-text.js";
 import { writeTodo } from "./trouble-todo.js";
 import { writeTwoAtOnce } from "./trouble-two.js";
 
-/** What is likely wrong, as a plain document, SI throughout: m, m³/s. */
+/**
+ * What is likely wrong, as a plain document, SI throughout: m, m³/s.
+ *
+ * @example writeTroubleDocument("a bucket", trouble, "metric").format   // "headfall trouble"
+ */
 export function writeTroubleDocument(name: string, trouble: Trouble, system: UnitSystem) {
   const { plan, likely, twoAtOnce, nextLook, moreLooks, lookAmong, ...rest } = trouble;
   const told = (look: typeof nextLook) =>

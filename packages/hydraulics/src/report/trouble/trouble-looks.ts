@@ -4,7 +4,11 @@ import type { UnitSystem } from "../../units/quantity.js";
 import { writeNames } from "../name-ranges.js";
 import { writeFlow } from "../words.js";
 
-/** What to look at, as a sentence that can be done. */
+/**
+ * What to look at, as a sentence that can be done.
+ *
+ * @example writeLook({ look: "gives", at: "drinker", id: "line 4" })   // "Work line 4 with a finger, and see what it gives."
+ */
 export function writeLook({ look, at, id }: Look): string {
   switch (look) {
     case "gives":
@@ -35,7 +39,11 @@ export function writeLookAtEach({ look }: Look): string | undefined {
   return look === "drips" ? "Watch each for a minute with no bird at it." : undefined;
 }
 
-/** With an empty vessel filled first where the look needs water. */
+/**
+ * With an empty vessel filled first where the look needs water.
+ *
+ * @example writeUsefulLook(trouble.nextLook)   // "Look into bucket: where does its water stand?"
+ */
 export const writeUsefulLook = ({ look, afterFilling }: UsefulLook, words = writeLook(look)): string =>
   afterFilling ? `Pour some water in, then ${words.charAt(0).toLowerCase()}${words.slice(1)}` : words;
 
@@ -55,7 +63,11 @@ const ANSWER_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> =
   lid: { helps: "the drinker gives more", noChange: "nothing changes" },
 };
 
-/** An answer to a look, from its subject on: "it is weak". */
+/**
+ * An answer to a look, from its subject on: "it is weak".
+ *
+ * @example writeLookAnswer({ look: "gives", at: "drinker", id: "line 4" }, "dry")   // "nothing comes"
+ */
 export const writeLookAnswer = (look: Look, sees: string): string => ANSWER_WORDS[look.look][sees] ?? sees;
 
 const SIGN_WORDS: Readonly<Record<string, Readonly<Record<string, string>>>> = {
@@ -86,7 +98,11 @@ export function writeSight(sign: Sign, system: UnitSystem): string {
 /** Beyond this an answer is said to speak for one of the two. */
 const SPEAKS = 0.65;
 
-/** What each answer would speak for: "nothing comes: the first; it does well: the second". */
+/**
+ * What each answer would speak for: "nothing comes: the first; it does well: the second".
+ *
+ * @example writeAnswers(trouble.nextLook)   // ["it is empty: the first (over 99 %)", "it is lower than thought: it could be either", "it stands where it should: the second (98 %)"]
+ */
 export function writeAnswers({ look, answers }: UsefulLook): string[] {
   return answers.map(({ sees, firstShare }) => {
     const words = writeLookAnswer(look, sees);
@@ -96,11 +112,19 @@ export function writeAnswers({ look, answers }: UsefulLook): string[] {
   });
 }
 
-/** Never 0 nor 100 %: no look is as sure as that. */
+/**
+ * Never 0 nor 100 %: no look is as sure as that.
+ *
+ * @example writeChance(0.341)   // "34 %"
+ */
 export const percent = (share: number): string =>
   share < 0.01 ? "under 1 %" : share > 0.99 ? "over 99 %" : `${Math.round(share * 100)} %`;
 
-/** Signs by what they say: "hen line 13 to 24 dry; barrel falls overnight". */
+/**
+ * Signs by what they say: "hen line 13 to 24 dry; barrel falls overnight".
+ *
+ * @example writeSigns(trouble.signs, "metric")   // "line 4 dry"
+ */
 export function writeSigns(signs: readonly Sign[], system: UnitSystem): string {
   const bySight = new Map<string, string[]>();
   for (const sign of signs) {

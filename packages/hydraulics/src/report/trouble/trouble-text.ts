@@ -55,7 +55,11 @@ function causesTable({ likely, otherShare }: Trouble, system: UnitSystem): strin
   });
 }
 
-/** Which signs speak for a cause, and which do not fit it. */
+/**
+ * Which signs speak for a cause, and which do not fit it.
+ *
+ * @example writeWhy(trouble.likely[0], "metric")   // "it fits line 4 dry."
+ */
 export function writeWhy({ code, fits, against }: LikelyCause, system: UnitSystem): string {
   if (code === "somethingElse")
     return "no sign speaks for it or against it; it stands for all that was not tried.";
@@ -72,7 +76,11 @@ export function writeWhy({ code, fits, against }: LikelyCause, system: UnitSyste
   return `${parts.join("; ")}.`;
 }
 
-/** The look that tells the first two apart, what its answers mean, and what cannot be told. */
+/**
+ * The look that tells the first two apart, what its answers mean, and what cannot be told.
+ *
+ * @example writeNextLook(trouble, "metric")[0]   // "It tells 1 from 2: Look into bucket: where does its water stand?"
+ */
 export function writeNextLook(trouble: Trouble, system: UnitSystem): string[] {
   const { likely, nextLook, moreLooks, lookAmong, notToldFromFirst } = trouble;
   const lines: string[] = [];
@@ -98,7 +106,11 @@ export function writeNextLook(trouble: Trouble, system: UnitSystem): string[] {
   return lines;
 }
 
-/** What was tried, and what was taken as understood. */
+/**
+ * What was tried, and what was taken as understood.
+ *
+ * @example writeTried(trouble, "metric")[0]   // "18 causes in 57 states, each solved with this line; one ..."
+ */
 export function writeTried({ tried, levels, setAside }: Trouble, system: UnitSystem): string[] {
   const stands = levels.map(({ source, level }) => `${source} ${writeQuantity(level, "length", system, 3)}`);
   return [

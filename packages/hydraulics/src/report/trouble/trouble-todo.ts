@@ -15,7 +15,11 @@ const cleanIt = (where: string) =>
   `Shut the tap before ${where}, take it out, rinse it in clean water, work its pin, and put it back; a spare takes its place meanwhile.`;
 const BREAKS = "Nobody works under a full vessel on an unproven stand";
 
-/** What to do about a likely cause, as sentences; cautions among them where the work can hurt. */
+/**
+ * What to do about a likely cause, as sentences; cautions among them where the work can hurt.
+ *
+ * @example writeTodo(trouble.likely[0])[0]   // "Shut the tap at the vessel, push the joint at that place ..."
+ */
 export function writeTodo(cause: NamedCause): string[] {
   const where = cause.places.length === 1 ? cause.places[0] : THAT[cause.at];
   switch (cause.code) {

@@ -3,11 +3,19 @@ import type { UnitSystem } from "../../units/quantity.js";
 import { writeCause } from "./trouble-causes.js";
 import { percent, writeSigns } from "./trouble-looks.js";
 
-/** Two things wrong at once, in a sentence without its full stop. */
+/**
+ * Two things wrong at once, in a sentence without its full stop.
+ *
+ * @example writeBothCauses({ causes: [trouble.likely[0], trouble.likely[1]] }, "metric")   // "The pipe is apart, or a cap is off, at one of bucket and ..."
+ */
 export const writeBothCauses = ({ causes }: TwoAtOnce, system: UnitSystem): string =>
   causes.map((cause) => writeCause(cause, system)).join("; and at the same time: ");
 
-/** What one cause leaves unexplained, what two would be, how much that is worth, and what to do first. */
+/**
+ * What one cause leaves unexplained, what two would be, how much that is worth, and what to do first.
+ *
+ * @example writeTwoAtOnce({ causes: [trouble.likely[0], trouble.likely[1]], share: 0.6, aloneShare: 0.4, unexplained: trouble.signs, fits: [], against: [], tried: 10 }, "metric")[0]   // "The likeliest thing alone leaves badly explained: line 4 dry."
+ */
 export function writeTwoAtOnce(two: TwoAtOnce, system: UnitSystem): string[] {
   const { unexplained, fits, against, share, aloneShare } = two;
   const all = fits.length + against.length;

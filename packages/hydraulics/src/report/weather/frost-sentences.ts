@@ -13,6 +13,7 @@ import { writeFlow, writeVolume } from "../words.js";
 /** Longer than this is said to be no matter of the night [s]. */
 const LONG = 30 * 86_400;
 
+/** Kinds of part that freeze, in words. */
 export const FROST_PART_WORDS: Readonly<Record<FrostPartKind, string>> = {
   pin: "drinker pins",
   bowl: "open water of drinkers",
@@ -26,27 +27,44 @@ export const FROST_PART_WORDS: Readonly<Record<FrostPartKind, string>> = {
 const degrees = (air: number, system: UnitSystem) => writeQuantity(air, "temperature", system, 3);
 const length = (metres: number, system: UnitSystem) => writeQuantity(metres, "length", system, 2);
 
-/** A time of a frost: "2 h 10 min", "never". */
+/**
+ * A time of a frost: "2 h 10 min", "never".
+ *
+ * @example writeFrostTime(12600)   // "3 h 30 min"
+ */
 export const writeFrostTime = (seconds: number): string =>
   seconds === Number.POSITIVE_INFINITY ? "never" : seconds > LONG ? "over a month" : writeDuration(seconds);
 
-/** A band: "1 h 10 min to 2 h 40 min", or one time where both ends read alike. */
+/**
+ * A band: "1 h 10 min to 2 h 40 min", or one time where both ends read alike.
+ *
+ * @example writeFrostBand({ soonest: 7200, latest: 14400 })   // "2 h to 4 h"
+ */
 export function writeFrostBand({ soonest, latest }: FrostBand): string {
   const [first, last] = [writeFrostTime(soonest), writeFrostTime(latest)];
   return first === last ? first : `${first} to ${last}`;
 }
 
+/** Whether a part lasts the night, in words. */
 export const FROST_LASTS_WORDS: Readonly<Record<FrostPart["lasts"], string>> = {
   yes: "lasts the night",
   perhaps: "may last",
   no: "stops",
 };
 
-/** The night in words. */
+/**
+ * The night in words.
+ *
+ * @example writeFrostNight(frost, "metric")   // "-8 °C for 13 h from dusk (18:00), wind 3 m/s, water at 10 ..."
+ */
 export const writeFrostNight = ({ night, waterTemperature, dusk }: Frost, system: UnitSystem): string =>
   `${degrees(night.low, system)} for ${writeDuration(night.hours)} from dusk (${writeClock(dusk)}), wind ${writeQuantity(night.wind, "speed", system, 2)}, water at ${degrees(waterTemperature, system)} when it begins`;
 
-/** The answer in one or two sentences. */
+/**
+ * The answer in one or two sentences.
+ *
+ * @example writeFrostAnswer(frost)   // "hen line (drinker pins) stops first, 18 min after dusk; ..."
+ */
 export function writeFrostAnswer(frost: Frost): string {
   const { parts, first, night } = frost;
   if (night.low >= 0) return "Nothing freezes: the night does not go below freezing.";
@@ -66,7 +84,11 @@ export function writeFrostAnswer(frost: Frost): string {
   return `${id} (${FROST_PART_WORDS[kind]}) stops first, ${when} after dusk; ${rest}.`;
 }
 
-/** What to do before the night, a sentence each. */
+/**
+ * What to do before the night, a sentence each.
+ *
+ * @example writeFrostTodo(frost, "metric")[0]   // "Shut the tap of every vessel and drain the pipe, 767 mL in ..."
+ */
 export function writeFrostTodo(frost: Frost, system: UnitSystem): string[] {
   if (frost.night.low >= 0) return [];
   return [
@@ -121,7 +143,11 @@ function thawLines({ thaw, parts, night }: Frost, system: UnitSystem): string[] 
   ];
 }
 
-/** Refills of the day after for one waterer. */
+/**
+ * Refills of the day after for one waterer.
+ *
+ * @example writeFrostRefills({ id: "chick jars", path: "", count: 2, thatDay: 3, isHopeless: false, byAir: [] })   // "each of 2 chick jars: filled at dawn and 3 more times ..."
+ */
 export function writeFrostRefills({ id, count, thatDay, isHopeless }: FrostRefills): string {
   const each = count === 1 ? id : `each of ${count} ${id}`;
   if (thatDay === 0) return `${each}: filled at dawn, it stays open through the day's light.`;
@@ -130,7 +156,11 @@ export function writeFrostRefills({ id, count, thatDay, isHopeless }: FrostRefil
   return `${each}: filled at dawn and ${thatDay} more ${thatDay === 1 ? "time" : "times"} before dark.`;
 }
 
-/** What it takes to keep a part open through the night by heat, or by flow. */
+/**
+ * What it takes to keep a part open through the night by heat, or by flow.
+ *
+ * @example writeFrostHolding(frost.parts.find((part) => writeFrostHolding(part, "metric")), "metric")   // "46 W of safe heat hold hen line at 2 °C; so would 98 mL/min ..."
+ */
 export function writeFrostHolding(part: FrostPart, system: UnitSystem): string | undefined {
   if (part.lasts === "yes" || part.watts <= 0) return undefined;
   const heat = `${Math.ceil(part.watts)} W of safe heat hold ${part.id} at ${degrees(2, system)}`;

@@ -5,7 +5,11 @@ import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeDuration } from "../durations.js";
 import { writeVolume } from "../words.js";
 
-/** A temperature, to a degree: more would be guessed. */
+/**
+ * A temperature, to a degree: more would be guessed.
+ *
+ * @example writeDegrees(31.6, "metric")   // "32 °C"
+ */
 export const writeDegrees = (temperature: number, system: UnitSystem): string =>
   writeQuantity(
     system === "us" ? (Math.round(temperature * 1.8 + 32) - 32) / 1.8 : Math.round(temperature),
@@ -21,6 +25,7 @@ const clock = (seconds: number) => writeClock(seconds % DAY);
 const roundLength = (metres: number, system: UnitSystem) =>
   writeQuantity(metres, "length", system, system === "us" ? 1 : 2);
 
+/** Changes against heat, in words. */
 export const HEAT_CHANGE_WORDS: Readonly<Record<HeatChange, (system: UnitSystem) => string>> = {
   white: () => "white, and kept clean",
   shade: () => "wholly in shade",
@@ -29,13 +34,21 @@ export const HEAT_CHANGE_WORDS: Readonly<Record<HeatChange, (system: UnitSystem)
   buriedDeep: (system) => `${roundLength(TRIED.deep, system)} under ground`,
 };
 
-/** The day in words. */
+/**
+ * The day in words.
+ *
+ * @example writeHeatDay(heat, "metric")   // "24 °C to 35 °C, clear sun of 900 W/m2 at noon, wind 1.5 ..."
+ */
 export function writeHeatDay({ day }: Heat, system: UnitSystem): string {
   const { high, low, sun, wind, dawn, light } = day;
   return `${writeDegrees(low, system)} to ${writeDegrees(high, system)}, clear sun of ${writeQuantity(sun, "sunshine", system, 2)} at noon, wind ${writeQuantity(wind, "speed", system, 2)}, light from ${clock(dawn)} to ${clock(dawn + light)}`;
 }
 
-/** The answer in one or two sentences. */
+/**
+ * The answer in one or two sentences.
+ *
+ * @example writeHeatAnswer(heat, "metric")   // "Water standing in hen line comes to 56 °C, at worst 61 °C, ..."
+ */
 export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
   const drunk = parts.filter(({ drinkers }) => drinkers > 0);
   const worst = drunk.reduce<HeatPart | undefined>(
@@ -55,7 +68,11 @@ export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
 /** More often than this nobody goes and flushes. */
 const MOST_FLUSHES = 12;
 
-/** What to let run away, of one run. */
+/**
+ * What to let run away, of one run.
+ *
+ * @example writeHeatFlush(heat.flushes[0], "metric")   // "hen line: 3.3 L of hot water stand in the pipe up to its ..."
+ */
 export function writeHeatFlush(flush: HeatFlush, system: UnitSystem): string {
   const { run, volume, from, to, times, againAfter } = flush;
   const what = `${run}: ${writeVolume(volume, system)} of hot water stand in the pipe up to its end from ${clock(from)} to ${clock(to)}`;
@@ -76,7 +93,11 @@ export function writeHeatLevers({ id, hottest, levers }: HeatPart, system: UnitS
   return `${id}, ${writeDegrees(hottest.peak, system)} at worst and ${writeDuration(hottest.less)} too warm. ${tried.join("; ")}.`;
 }
 
-/** Parts softened by their own water. */
+/**
+ * Parts softened by their own water.
+ *
+ * @example writeSoftening(heat, "metric")[0]   // "feed (polyethylene pipe and drip tube) softens above 60 °C ..."
+ */
 export function writeSoftening({ parts }: Heat, system: UnitSystem): string[] {
   return parts.flatMap(({ id, material, hottest }) =>
     material?.softensAbove === undefined || hottest.peak < material.softensAbove
@@ -87,7 +108,11 @@ export function writeSoftening({ parts }: Heat, system: UnitSystem): string[] {
   );
 }
 
-/** How often drinking renews the water, where birds drink. */
+/**
+ * How often drinking renews the water, where birds drink.
+ *
+ * @example writeRenewal(heat, "metric")   // "The birds draw about 969 mL an hour and so renew the hot ..."
+ */
 export function writeRenewal({ draw, renewedEvery }: Heat, system: UnitSystem): string | undefined {
   if (renewedEvery === undefined) return undefined;
   return `The birds draw about ${writeVolume(draw * 3600, system)} an hour and so renew the hot pipe every ${writeDuration(renewedEvery)}: busy lines run cooler than these figures for still water, idle ends do not.`;

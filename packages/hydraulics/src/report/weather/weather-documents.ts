@@ -19,7 +19,11 @@ import {
   writeSoftening,
 } from "./heat-sentences.js";
 
-/** A hot day as a plain document, SI throughout: °C, s, m³, W/m². */
+/**
+ * A hot day as a plain document, SI throughout: °C, s, m³, W/m².
+ *
+ * @example writeHeatDocument("hens", heat, "metric").format   // "headfall heat"
+ */
 export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) {
   const { parts, flushes, ...rest } = heat;
   return {
@@ -34,7 +38,11 @@ export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) 
   };
 }
 
-/** Frost by a daily record as a plain document: days as dates, °C, nights a year. */
+/**
+ * Frost by a daily record as a plain document: days as dates, °C, nights a year.
+ *
+ * @example writeFrostRecordDocument("hens", frostOfRecord(plan, readAirRecord("date,low C\n2025-01-01,-4\n2025-01-02,-9").record).record, "metric").days   // 2
+ */
 export function writeFrostRecordDocument(name: string, record: FrostOfRecord, system: UnitSystem) {
   const { firstDay, seasons, coldest, worst, ...rest } = record;
   const day = (one: number | undefined) => (one === undefined ? undefined : writeDay(one));
@@ -57,7 +65,11 @@ export function writeFrostRecordDocument(name: string, record: FrostOfRecord, sy
   };
 }
 
-/** A night of frost as a plain document, SI throughout; a time that never comes is null. */
+/**
+ * A night of frost as a plain document, SI throughout; a time that never comes is null.
+ *
+ * @example writeFrostDocument("yard", frost, "metric").format   // "headfall frost"
+ */
 export function writeFrostDocument(name: string, frost: Frost, system: UnitSystem) {
   const { parts, refills, ...rest } = frost;
   return {

@@ -11,7 +11,11 @@ import {
   YARD_CAUTIONS,
 } from "./yard-sentences.js";
 
-/** The loose waterers of a plan as a plain document, SI throughout: m, m³, kg, s, °C; slopes as rise over run. */
+/**
+ * The loose waterers of a plan as a plain document, SI throughout: m, m³, kg, s, °C; slopes as rise over run.
+ *
+ * @example writeYardDocument("yard", yard, "metric").format   // "headfall yard"
+ */
 export function writeYardDocument(name: string, yard: YardOfPlan, system: UnitSystem) {
   const { day, region, weather, hotDay, pens } = yard;
   return {

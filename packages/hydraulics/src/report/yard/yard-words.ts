@@ -1,18 +1,30 @@
 import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 
-/** A slope as people measure it: per cent, and the angle: "5 % (2.9°)". */
+/**
+ * A slope as people measure it: per cent, and the angle: "5 % (2.9°)".
+ *
+ * @example writeSlope(0.05)   // "5 % (2.9°)"
+ */
 export function writeSlope(slope: number): string {
   if (slope === 0) return "level";
   const angle = (Math.atan(slope) * 180) / Math.PI;
   return `${Number((slope * 100).toPrecision(2))} % (${angle < 10 ? angle.toFixed(1) : Math.round(angle)}°)`;
 }
 
-/** A height to mark or a shim to cut: to the millimetre below a decimetre. */
+/**
+ * A height to mark or a shim to cut: to the millimetre below a decimetre.
+ *
+ * @example writeMark(0.123, "metric")   // "12 cm"
+ */
 export function writeMark(metres: number, system: UnitSystem): string {
   return writeQuantity(metres, "length", system, 2);
 }
 
-/** Refills a day, or one in so many days. */
+/**
+ * Refills a day, or one in so many days.
+ *
+ * @example writeRefills(1.4)   // "1.4 a day"
+ */
 export function writeRefills(refills: number | undefined): string {
   if (refills === undefined) return "gives nothing";
   if (refills <= 0) return "none";

@@ -4,7 +4,11 @@ import type { UnitSystem } from "../../units/quantity.js";
 import { writeCsv } from "../csv.js";
 import { inUnits, titled } from "../csv-units.js";
 
-/** A year as a table: a row for each period and pen, the kit in a column each. */
+/**
+ * A year as a table: a row for each period and pen, the kit in a column each.
+ *
+ * @example writeYearCsv(year, "metric").split(",")[3]   // "pen"
+ */
 export function writeYearCsv({ periods, pens, kit }: YearOfPlan, units: UnitSystem): string {
   const volume = (title: string) => titled(title, "volume", units);
   const kinds = kit?.kinds ?? [];

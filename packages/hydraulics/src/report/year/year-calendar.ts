@@ -15,6 +15,7 @@ interface Entry {
  * whole day, or from one day to another, and holds no alarm.
  *
  * @source rfc-5545, sections 3.1, 3.3.11, 3.6.1, from memory
+ * @example writeYearCalendar(year, "The yard").split("\r\n")[0]   // "BEGIN:VCALENDAR"
  */
 export function writeYearCalendar(year: YearOfPlan, title: string): string {
   const entries: Entry[] = [

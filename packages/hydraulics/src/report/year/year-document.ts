@@ -9,7 +9,11 @@ import {
   YEAR_CAUTIONS,
 } from "./year-sentences.js";
 
-/** A year of a plan as a plain document, SI throughout; described in docs/reference/year-result.md. */
+/**
+ * A year of a plan as a plain document, SI throughout; described in docs/reference/year-result.md.
+ *
+ * @example writeYearDocument(year, { title: "The yard", money: undefined, system: "metric" }).format   // "headfall year"
+ */
 export function writeYearDocument(
   year: YearOfPlan,
   {
