@@ -1,9 +1,11 @@
 import type { Plan } from "../document/plan-schema.js";
 import { reportFlock } from "./birds/report-flock.js";
+import type { Certainty, Checked } from "./check-result.js";
 import { type Checking, checkWith } from "./look-at-plan.js";
 import { doubtsOf } from "./sureness/doubts.js";
 import { judgeTolerance } from "./sureness/tolerance.js";
 
+/** How a plan is checked. */
 export interface CheckOptions {
   /**
    * Plans to try that fit the measurements as well as this one; 0 leaves sure or close call open. Default 200, and up
@@ -19,6 +21,8 @@ export interface CheckOptions {
    * changes no figure.
    */
   readonly progress?: (share: number) => void;
+  /** Told of the whole check with what the samples so far say, after these numbers of them; not where they are all. */
+  readonly soFar?: { readonly after: readonly number[]; readonly tell: (checked: Checked) => void };
 }
 
 /** Plans tried where nobody says how many: at first, and at most. */
@@ -31,15 +35,26 @@ export const [FIRST_SAMPLES, MOST_SAMPLES] = [200, 1000];
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  samples and seed for sure or close call
  * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
+ * @example checkPlan(plan, { samples: 0 }).checked.verdict   // "good"
  */
 export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
-  const { samples = FIRST_SAMPLES, seed = 1, day, progress } = options;
+  const { samples = FIRST_SAMPLES, seed = 1, day, progress, soFar } = options;
   const most = options.samples === undefined ? MOST_SAMPLES : samples;
   const trying = { samples, most, seed, ...(progress === undefined ? {} : { progress }) };
   return checkWith(plan, day, {
     samples,
     seed,
     report: reportFlock,
-    sample: (judged, crowd) => judgeTolerance(judged, doubtsOf(plan, judged.line), crowd, trying),
+    sample: (judged, crowd, checkedWith) => {
+      const telling = soFar && {
+        after: soFar.after,
+        tell: (certainties: readonly Certainty[], tried: number) =>
+          soFar.tell(checkedWith(certainties, tried)),
+      };
+      return judgeTolerance(judged, doubtsOf(plan, judged.line), crowd, {
+        ...trying,
+        ...(telling === undefined ? {} : { soFar: telling }),
+      });
+    },
   });
 }

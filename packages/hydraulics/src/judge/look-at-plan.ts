@@ -21,10 +21,12 @@ import { reportRuns } from "./run-reports.js";
 import type { SolvedMoments } from "./solve-moments.js";
 import { reportSources } from "./source-reports.js";
 
+/** A plan checked, or what in it contradicts itself. */
 export type Checking =
   | { readonly ok: true; readonly checked: Checked }
   | { readonly ok: false; readonly problems: readonly Problem[] };
 
+/** What a look at a plan is asked with. */
 export interface LookOptions {
   /** The day asked about, "2026-07-04": how old the birds are. Counts where the plan names none. */
   readonly day?: string | undefined;
@@ -37,16 +39,24 @@ export interface LookOptions {
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  the day asked about
  * @returns the result, or what in the plan contradicts itself; the same plan and options give the same result to the bit
+ * @example lookAtPlan(plan).checked.verdict   // "good"
  */
 export function lookAtPlan(plan: Plan, options: LookOptions = {}): Checking {
   return checkWith(plan, options.day, { samples: 0, seed: 1, sample: undefined, report: undefined });
 }
 
+/** Tries the verdicts of a judged line; `checkedWith` gives the whole check with what so many samples say. */
+type Sampling = (
+  judged: JudgedLine,
+  crowd: Crowd | undefined,
+  checkedWith: (certainties: readonly Certainty[], samples: number) => Checked,
+) => readonly Certainty[];
+
 /** How the verdicts of a judged line are tried. */
 export interface Trying {
   readonly samples: number;
   readonly seed: number;
-  readonly sample: ((judged: JudgedLine, crowd: Crowd | undefined) => readonly Certainty[]) | undefined;
+  readonly sample: Sampling | undefined;
   /** What is told of the birds. */
   readonly report: typeof ReportFlock | undefined;
 }
@@ -61,45 +71,61 @@ export function checkWith(
   if (!built.ok) return built;
   const manning = manPlan(plan, built, day);
   if (!manning.ok) return manning;
-  const { manned, line, defaults } = manning;
-  const friction: FrictionLaw = plan.friction === "darcy-weisbach" ? "darcyWeisbach" : "hazenWilliams";
+  const { manned, line } = manning;
   const judged = judgeLine(line);
-  const { solved, moments, filling } = judged;
-  const certainties = sample?.(judged, manned?.crowd);
+  const found = findAllElse(plan, judged, built.openWater);
+  const flock =
+    manned === undefined || report === undefined ? {} : { flock: report(manned, judged.drinkers) };
+  const planDigest = digestOf(writePlan(plan));
+  const checkedWith = (certainties: readonly Certainty[] | undefined, tried: number): Checked => {
+    const drinkers = judged.drinkers.map(
+      (drinker, d): DrinkerVerdict => ({ ...drinker, certainty: certainties?.[d] ?? NOT_SAMPLED }),
+    );
+    return {
+      line,
+      friction: frictionOf(plan),
+      verdict: worstOf(drinkers),
+      counts: countVerdicts(drinkers),
+      drinkers,
+      ...found,
+      defaults: manning.defaults,
+      ...flock,
+      solutions: solutionsOf(judged.solved),
+      madeFrom: { planDigest, version: VERSION, seed, samples: tried },
+    };
+  };
+  return { ok: true, checked: checkedWith(sample?.(judged, manned?.crowd, checkedWith), samples) };
+}
+
+const frictionOf = ({ friction }: Plan): FrictionLaw =>
+  friction === "darcy-weisbach" ? "darcyWeisbach" : "hazenWilliams";
+
+/** What a check finds besides its drinkers. */
+function findAllElse(
+  plan: Plan,
+  { line, moments, solved, filling }: JudgedLine,
+  openWater: Parameters<typeof gatherCautions>[3],
+): Pick<Checked, "runs" | "sources" | "filling" | "cautions"> {
+  const { hazenWilliams, darcyWeisbach } = solved;
   const runs = reportRuns(
     line,
     {
-      hazenWilliams: solved.hazenWilliams.fullBusiest.solution,
-      darcyWeisbach: solved.darcyWeisbach.fullBusiest.solution,
+      hazenWilliams: hazenWilliams.fullBusiest.solution,
+      darcyWeisbach: darcyWeisbach.fullBusiest.solution,
     },
-    friction,
+    frictionOf(plan),
   );
   const sources = reportSources(
     line,
     moments,
-    solved.darcyWeisbach.fullBusiest.solution,
-    solved.darcyWeisbach.lowestBusiest.solution,
-  );
-  const drinkers = judged.drinkers.map(
-    (drinker, d): DrinkerVerdict => ({ ...drinker, certainty: certainties?.[d] ?? NOT_SAMPLED }),
+    darcyWeisbach.fullBusiest.solution,
+    darcyWeisbach.lowestBusiest.solution,
   );
   return {
-    ok: true,
-    checked: {
-      line,
-      friction,
-      verdict: worstOf(drinkers),
-      counts: countVerdicts(drinkers),
-      drinkers,
-      runs,
-      sources,
-      filling: [...filling.findings, ...suctionOf(line, solved)],
-      cautions: gatherCautions(line, runs, sources, built.openWater),
-      defaults,
-      ...(manned === undefined || report === undefined ? {} : { flock: report(manned, drinkers) }),
-      solutions: solutionsOf(solved),
-      madeFrom: { planDigest: digestOf(writePlan(plan)), version: VERSION, seed, samples },
-    },
+    runs,
+    sources,
+    filling: [...filling.findings, ...suctionOf(line, solved)],
+    cautions: gatherCautions(line, runs, sources, openWater),
   };
 }
 

@@ -1,34 +1,29 @@
-import { checkPlan, FIRST_SAMPLES } from "@headfall/hydraulics";
-import { type CheckOutcome, type CheckRequest, stepsTo, type WorkerMessage } from "./protocol.js";
+import { type Checked, checkPlan, FIRST_SAMPLES } from "@headfall/hydraulics";
+import { type CheckOutcome, type CheckRequest, COARSE_SAMPLES, type WorkerMessage } from "./protocol.js";
 
 /** Rest between two words about how far the work has come [ms]. */
 const TELL_EVERY_MS = 150;
 
-/** Checks plans off the page's own thread, one question after the other: coarsely at first, then with all samples. */
+/**
+ * Checks plans off the page's own thread, one question after the other. What the first samples say is told while more
+ * are taken; with as many as are tried at first, more still for those verdicts that these did not decide.
+ */
 addEventListener("message", (event: MessageEvent<CheckRequest>) => {
   const { turn, plan, day, samples } = event.data;
   const tell = (message: WorkerMessage) => postMessage(message);
-  let told = performance.now();
+  const start = performance.now();
+  const answer = (outcome: CheckOutcome, isCoarse: boolean) =>
+    tell({ turn, outcome, isCoarse, ms: performance.now() - start });
+  let told = start;
   const progress = (share: number) => {
     if (performance.now() - told < TELL_EVERY_MS) return;
     told = performance.now();
     tell({ turn, share });
   };
-  for (const count of stepsTo(samples)) {
-    const { outcome, ms } = timed(() => checkPlan(plan, { samples: count, day, progress }));
-    const goesOn = count === samples && samples >= FIRST_SAMPLES && isUndecided(outcome);
-    tell({ turn, outcome, isCoarse: count !== samples || goesOn, ms });
-    // While that is looked at, more plans are tried for those that it did not decide.
-    if (goesOn) tell({ turn, ...timed(() => checkPlan(plan, { day, progress })), isCoarse: false });
-  }
+  const asked = samples === FIRST_SAMPLES ? {} : { samples };
+  const soFar = {
+    after: [COARSE_SAMPLES, FIRST_SAMPLES],
+    tell: (checked: Checked) => answer({ ok: true, checked }, true),
+  };
+  answer(checkPlan(plan, { ...asked, day, progress, soFar }), false);
 });
-
-function timed(check: () => CheckOutcome): { outcome: CheckOutcome; ms: number } {
-  const start = performance.now();
-  return { outcome: check(), ms: performance.now() - start };
-}
-
-/** Whether more samples would tell which side of sure a verdict is on. */
-const isUndecided = (outcome: CheckOutcome): boolean =>
-  outcome.ok &&
-  outcome.checked.drinkers.some(({ certainty }) => certainty.kind !== "notSampled" && !certainty.isDecided);

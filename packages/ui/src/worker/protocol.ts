@@ -31,8 +31,4 @@ export interface CheckAnswer {
 export type WorkerMessage = CheckProgress | CheckAnswer;
 
 /** Samples of a first, coarse answer. */
-const COARSE_SAMPLES = 16;
-
-/** The numbers of samples a question is answered with, one after the other. */
-export const stepsTo = (samples: number): readonly number[] =>
-  samples > COARSE_SAMPLES ? [COARSE_SAMPLES, samples] : [samples];
+export const COARSE_SAMPLES = 16;

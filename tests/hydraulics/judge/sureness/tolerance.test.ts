@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { CheckOptions } from "../../../../packages/hydraulics/src/judge/check-plan.js";
-import type { Certainty } from "../../../../packages/hydraulics/src/judge/check-result.js";
+import type { Certainty, Checked } from "../../../../packages/hydraulics/src/judge/check-result.js";
 import { writeInput } from "../../../../packages/hydraulics/src/report/sureness/certainty-words.js";
 import { checkOf, verdictOf, yard } from "../yard/yard.js";
 
@@ -114,6 +114,15 @@ describe("checkPlan of a hump near the level of the lowest water", () => {
 });
 
 describe("checkPlan's samples", () => {
+  it("tell on the way what a check with so many of them says, and come to the same whether asked or not", () => {
+    const close = plan({ head: 16.5 });
+    const told: Checked[] = [];
+    const soFar = { after: [16, 100, 300], tell: (checked: Checked) => told.push(checked) };
+    const whole = checkOf(close, { samples: 300, soFar });
+    expect(told).toEqual([16, 100].map((samples) => checkOf(close, { samples })));
+    expect(whole).toEqual(checkOf(close, { samples: 300 }));
+  });
+
   it("are the same for the same seed, and others for another", () => {
     const at = (seed: number) => certaintyOf({ head: 16.5, options: { samples: 300, seed } });
     expect(at(7)).toEqual(at(7));

@@ -33,6 +33,14 @@ export interface TallyOptions {
   readonly among: readonly number[];
   readonly keeping?: Keeping;
   readonly progress?: (share: number) => void;
+  readonly soFar?: SoFar;
+}
+
+/** Word of what the samples so far say, before they are all taken; it decides nothing. */
+export interface SoFar {
+  /** Numbers of samples after which it is given. */
+  readonly after: readonly number[];
+  readonly tell: (certainties: readonly Certainty[], samples: number) => void;
 }
 
 /**
@@ -43,7 +51,7 @@ export interface TallyOptions {
  * @returns one a drinker asked about, in the same order
  */
 export function tallyVerdicts(sampler: Sampler, baseline: readonly number[], options: TallyOptions): Tally[] {
-  const { samples, most, among, keeping, progress } = options;
+  const { samples, most, among, keeping, progress, soFar } = options;
   const counting = among.map((d) => createCount(baseline[d], sampler.inputs));
   const looks = new Set([samples, ...LOOKS.filter((look) => look > samples && look < most), most]);
   for (let k = 1; k <= most; k += 1) {
@@ -55,6 +63,11 @@ export function tallyVerdicts(sampler: Sampler, baseline: readonly number[], opt
       for (const count of counting) count.look(k);
       if (counting.every(({ agreement }) => agreement.isDecided)) break;
     }
+    if (k < most && soFar?.after.includes(k) === true)
+      soFar.tell(
+        counting.map((count) => count.certaintyAfter(k)),
+        k,
+      );
     progress?.(k / most);
   }
   return counting;
@@ -64,6 +77,8 @@ interface Count extends Tally {
   note(sample: Sample, drinker: number): void;
   /** Decides it, if so many samples do. */
   look(samples: number): void;
+  /** What it comes to so far, undecided as it may be. */
+  certaintyAfter(samples: number): Certainty;
 }
 
 function createCount(baseline: number, inputs: readonly Input[]): Count {
@@ -71,12 +86,25 @@ function createCount(baseline: number, inputs: readonly Input[]): Count {
   /** Of the samples with another verdict, the sum of what was drawn for each input. */
   let sums: Float64Array | undefined;
   let agreement: Agreement = { share: 0, samples: 0, isDecided: false };
+  const rankedBy = (now: Agreement) => (sums === undefined ? [] : rankInputs(inputs, sums, now));
+  const certaintyBy = (now: Agreement): Certainty => {
+    if (now.share >= SAMPLED_DOUBTS.sureShare) return { kind: "sure", ...now };
+    const [first] = rankedBy(now);
+    return {
+      kind: "closeCall",
+      ...now,
+      measureAgain: first && asDoubted(first.input),
+      otherwise: otherwiseOf(counts, baseline),
+    };
+  };
+  const agreementAfter = (samples: number) =>
+    agreement.isDecided ? agreement : agreementOf(counts[baseline], samples);
   return {
     get agreement() {
       return agreement;
     },
     get ranked() {
-      return sums === undefined ? [] : rankInputs(inputs, sums, agreement);
+      return rankedBy(agreement);
     },
     note({ verdicts, off }, d) {
       if (agreement.isDecided) return;
@@ -86,17 +114,11 @@ function createCount(baseline: number, inputs: readonly Input[]): Count {
       for (let i = 0; i < inputs.length; i += 1) sums[i] += off.inputs[i];
     },
     look(samples) {
-      if (!agreement.isDecided) agreement = agreementOf(counts[baseline], samples);
+      agreement = agreementAfter(samples);
     },
-    get certainty(): Certainty {
-      if (agreement.share >= SAMPLED_DOUBTS.sureShare) return { kind: "sure", ...agreement };
-      const [first] = this.ranked;
-      return {
-        kind: "closeCall",
-        ...agreement,
-        measureAgain: first && asDoubted(first.input),
-        otherwise: otherwiseOf(counts, baseline),
-      };
+    certaintyAfter: (samples) => certaintyBy(agreementAfter(samples)),
+    get certainty() {
+      return certaintyBy(agreement);
     },
   };
 }

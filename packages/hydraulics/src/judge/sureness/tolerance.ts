@@ -4,7 +4,7 @@ import type { JudgedLine } from "../judge-line.js";
 import { listInputs } from "./doubted-inputs.js";
 import type { Doubts } from "./doubts.js";
 import { createSampler, type SamplerOptions } from "./sample-verdicts.js";
-import { tallyVerdicts } from "./tally.js";
+import { type SoFar, tallyVerdicts } from "./tally.js";
 
 export interface ToleranceOptions extends SamplerOptions {
   /** Plans to try at first; 0 for none. */
@@ -12,6 +12,7 @@ export interface ToleranceOptions extends SamplerOptions {
   /** Plans to try at most where that decides not every drinker; as many as at first where left out. */
   readonly most?: number;
   readonly progress?: (share: number) => void;
+  readonly soFar?: SoFar;
 }
 
 /**
