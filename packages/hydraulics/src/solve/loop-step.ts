@@ -6,13 +6,10 @@ import type { Workspace } from "./workspace.js";
  * Hazen-Williams is flat at no flow, and a tangent there overshoots without bound. Where the tangent would more than
  * treble a flow, the slope of the chord to the flow that the gap would drive is taken: with h = r Q^m and Q small that
  * is slope/m (gap / (Q slope/m))^((m-1)/m). It shapes the step only; near the solution tangents are taken again.
+ *
+ * @param reach  by how many times the tangent would raise the flow: gap / (Q slope)
  */
-function liftOutOfCorner(
-  slope: number,
-  { flow, floor, gap }: { readonly flow: number; readonly floor: number; readonly gap: number },
-): number {
-  const size = Math.max(Math.abs(flow), floor);
-  const reach = Math.abs(gap) / (size * slope);
+function liftOutOfCorner(slope: number, reach: number): number {
   return reach <= 3 ? slope : (slope / 1.852) * (1.852 * reach) ** 0.46;
 }
 
@@ -28,6 +25,7 @@ export function solveLoopHeads(network: Network, demand: Demand, work: Workspace
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent, chordCount, chordFrom, chordTo, pattern } = topology;
   const { flow, loss, slope, conductance, drinkerLoss, head, offDiagonal, rightSide, trialFlow } = work;
+  const { hasCorner, floorFlow } = network.pipes;
   const diagonal = work.nodeConductance;
   const inflow = work.nodeDraw;
   if (pattern === undefined) return false;
@@ -45,22 +43,24 @@ export function solveLoopHeads(network: Network, demand: Demand, work: Workspace
 
   // Each edge changes its flow by (drop - loss + change of the drop) / slope.
   let entry = 0;
-  const addEdge = (e: number, from: number, to: number) => {
+  for (let e = rootCount; e < flow.length; e += 1) {
+    const from = e < nodeCount ? parent[e] : chordFrom[e - nodeCount];
+    const to = e < nodeCount ? e : chordTo[e - nodeCount];
     const gap = head[from] - head[to] - loss[e];
-    if (network.pipes.hasCorner)
-      slope[e] = liftOutOfCorner(slope[e], { flow: flow[e], floor: network.pipes.floorFlow[e], gap });
+    if (hasCorner) {
+      const size = Math.max(Math.abs(flow[e]), floorFlow[e]);
+      slope[e] = liftOutOfCorner(slope[e], Math.abs(gap) / (size * slope[e]));
+    }
     const g = 1 / slope[e];
     const more = g * gap;
     diagonal[from] += g;
     diagonal[to] += g;
     inflow[from] -= more;
     inflow[to] += more;
-    if (from < rootCount || to < rootCount) return;
+    if (from < rootCount || to < rootCount) continue;
     offDiagonal[entry] = -g;
     entry += 1;
-  };
-  for (let i = rootCount; i < nodeCount; i += 1) addEdge(i, parent[i], i);
-  for (let c = 0; c < chordCount; c += 1) addEdge(nodeCount + c, chordFrom[c], chordTo[c]);
+  }
 
   for (let i = rootCount; i < nodeCount; i += 1) rightSide[i - rootCount] = inflow[i];
   if (!factorSymmetric(pattern, work.unknownDiagonal, offDiagonal).ok) return false;

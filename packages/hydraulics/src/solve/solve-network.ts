@@ -101,11 +101,18 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
  *
  * @returns whether there were any
  */
-function shutDrying(demand: Demand, work: Workspace): boolean {
+function shutDrying({ working }: Demand, work: Workspace): boolean {
   const { drinkerFlow, trialDrinkerFlow } = work;
-  const dries = (d: number) => trialDrinkerFlow[d] === 0 && drinkerFlow[d] > 0;
-  if (!demand.working.some(dries)) return false;
-  for (const d of demand.working) if (!dries(d)) trialDrinkerFlow[d] = drinkerFlow[d];
+  let areAny = false;
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
+    if (trialDrinkerFlow[d] === 0 && drinkerFlow[d] > 0) areAny = true;
+  }
+  if (!areAny) return false;
+  for (let w = 0; w < working.length; w += 1) {
+    const d = working[w];
+    if (trialDrinkerFlow[d] > 0) trialDrinkerFlow[d] = drinkerFlow[d];
+  }
   work.trialFlow.set(work.flow);
   return true;
 }
@@ -127,10 +134,9 @@ function matchStiff(network: Network, demand: Demand, work: Workspace): void {
     draw[chordFrom[c]] += work.trialFlow[nodeCount + c];
     draw[chordTo[c]] -= work.trialFlow[nodeCount + c];
   }
-  const fixed = { ...demand, draw };
-  solveTreeHeads(network, fixed, work);
+  solveTreeHeads(network, demand, work, draw);
   stepDrinkers(network, demand, work);
-  matchDrinkersToPipes(network, fixed, work);
+  matchDrinkersToPipes(network, demand, work, draw);
 }
 
 /** Every drinker at work passes what it would with no friction at all: the most it ever can. */

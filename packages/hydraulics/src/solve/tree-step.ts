@@ -7,8 +7,15 @@ import type { Workspace } from "./workspace.js";
  * Upwards each subtree is reduced to its draw as a linear function of the head at its top, Q = G H + S; downwards the
  * heads follow. It is Gaussian elimination of the nodal equations of Todini and Pilati (1988) in the order in which a
  * tree has no fill.
+ *
+ * @param draw  what is taken out at each node besides the drinkers [m3/s]; that of the demand if left out
  */
-export function solveTreeHeads(network: Network, demand: Demand, work: Workspace): void {
+export function solveTreeHeads(
+  network: Network,
+  demand: Demand,
+  work: Workspace,
+  draw: Float64Array | undefined = demand.draw,
+): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
   const {
@@ -27,8 +34,8 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
 
   // What is drawn at each node itself.
   nodeConductance.fill(0);
-  if (demand.draw === undefined) nodeDraw.fill(0);
-  else nodeDraw.set(demand.draw);
+  if (draw === undefined) nodeDraw.fill(0);
+  else nodeDraw.set(draw);
   for (let w = 0; w < working.length; w += 1) {
     const d = working[w];
     const g = conductance[d];
@@ -59,8 +66,15 @@ export function solveTreeHeads(network: Network, demand: Demand, work: Workspace
  * its node. The two agree but for rounding, which matters where wide drinkers hang beyond a pipe so fine that the last
  * bit of a head is worth more than it can carry. What a node is given too much or too little is passed on to its
  * drinkers and branches by how strongly they answer. After `solveTreeHeads` and `stepDrinkers`.
+ *
+ * @param draw  as given to `solveTreeHeads`
  */
-export function matchDrinkersToPipes(network: Network, demand: Demand, work: Workspace): void {
+export function matchDrinkersToPipes(
+  network: Network,
+  demand: Demand,
+  work: Workspace,
+  draw: Float64Array | undefined = demand.draw,
+): void {
   const { topology, drinkers } = network;
   const { nodeCount, rootCount, parent } = topology;
   const { working } = demand;
@@ -72,8 +86,8 @@ export function matchDrinkersToPipes(network: Network, demand: Demand, work: Wor
     const above = head[parent[i]] - loss[i] + slope[i] * flow[i];
     trialFlow[i] = (nodeConductance[i] * above + nodeDraw[i]) * through[i];
   }
-  if (demand.draw === undefined) nodeDraw.fill(0);
-  else nodeDraw.set(demand.draw);
+  if (draw === undefined) nodeDraw.fill(0);
+  else nodeDraw.set(draw);
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) nodeDraw[parent[i]] += trialFlow[i];
   for (let w = 0; w < working.length; w += 1)
     nodeDraw[drinkers.node[working[w]]] += trialDrinkerFlow[working[w]];
