@@ -32,15 +32,21 @@ function removeStale(folder) {
   }
 }
 
-/** Builds the page into packages/ui/dist/page, or into another folder. */
-export async function buildPage(folder) {
+/** Builds the page into packages/ui/dist/page, or into another folder; `help` is where its documents stand beside it. */
+export async function buildPage(folder, { help } = {}) {
   const { build } = await import("vite");
   await build({
     configFile: join(top, "packages", "ui", "vite.config.ts"),
     logLevel: "warn",
+    ...(help === undefined ? {} : { plugins: [helpLink(help)] }),
     ...(folder === undefined ? {} : { build: { outDir: folder } }),
   });
 }
+
+const helpLink = (href) => ({
+  name: "headfall-help",
+  transformIndexHtml: () => [{ tag: "link", attrs: { rel: "help", href }, injectTo: "head" }],
+});
 
 /** Builds packages/ui/dist/headfall.js, the library and the elements in one file, or into another folder. */
 export async function buildStandalone(folder) {

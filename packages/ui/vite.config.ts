@@ -65,6 +65,8 @@ const offline: Partial<VitePWAOptions> = {
   workbox: {
     globPatterns: ["**/*.{js,css,html,svg,png,webmanifest}"],
     navigateFallback: "index.html",
+    // The documents, where they stand beside the page, look after themselves.
+    navigateFallbackDenylist: [/\/docs\//],
     cleanupOutdatedCaches: true,
     // Records of rain are fetched only when they are chosen; once they were, they work without a network too.
     runtimeCaching: [

@@ -24,6 +24,7 @@ const VERDICTS: Readonly<
     "drum nipples": ["good", "flowsEnough"],
     "bucket nipples": ["good", "flowsEnough"],
   },
+  "alder-bank-first-line.json": { "coop line": ["starves", "flowTooLow"] },
   "alder-bank-hen-house.json": { "hen line": ["good", "flowsEnough"] },
   "alder-bank-meat-birds.json": { "cord line": ["good", "flowsEnough"] },
   "alder-bank-rain-barrel.json": {

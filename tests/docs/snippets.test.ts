@@ -4,7 +4,7 @@ import { afterAll, beforeAll, describe, expect, it, vi } from "vitest";
 import { buildCommand, headfall } from "../command/run-headfall.js";
 import { type Fence, findFences, listDocuments, readDocument, TOP } from "./documents.js";
 
-const IN_DOCUMENTS = /^(README\.md$|docs\/how-to\/|docs\/method\/)/;
+const IN_DOCUMENTS = /^(README\.md$|docs\/(tutorial\.md$|how-to\/|method\/))/;
 
 /** A block that can be run, and the block right below it that shows what it prints. */
 interface Snippet {

@@ -6,6 +6,8 @@ import { extname, join } from "node:path";
 const TYPES: Readonly<Record<string, string>> = {
   ".html": "text/html; charset=utf-8",
   ".js": "text/javascript",
+  ".css": "text/css",
+  ".json": "application/json",
   ".svg": "image/svg+xml",
   ".png": "image/png",
   ".webmanifest": "application/manifest+json",

@@ -24,7 +24,7 @@ export const pageStyles = css`
     display: flex; flex-wrap: wrap; gap: 0.5rem; margin: 0 0 0 auto; position: static; inset: auto;
     width: auto; padding: 0; border: 0; background: none; color: inherit; overflow: visible;
   }
-  .tools label.button { display: inline-flex; align-items: center; position: relative; }
+  .tools .button { display: inline-flex; align-items: center; position: relative; text-decoration: none; }
   .tools label.button:focus-within { outline: 3px solid var(--_focus); outline-offset: 2px; }
   .tools input[type="file"] { position: absolute; inset: 0; width: 100%; opacity: 0; cursor: pointer; }
   .note { color: var(--_quiet); font-size: 0.9rem; margin: 1.5rem 0 0; max-width: 80ch; overflow-wrap: anywhere; }

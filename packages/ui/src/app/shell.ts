@@ -136,6 +136,7 @@ export class Shell implements Page {
         <option value="sun">Bright sun</option>
         <option value="dark">Dark</option>
       </select>
+      ${helpView()}
     </div>`;
   }
 
@@ -209,5 +210,11 @@ const UNREAD =
   "That could not be done: the browser's storage does not answer. What you did so far is unharmed.";
 const UNFETCHED =
   "A part of the page could not be fetched. Is the network there? What you did so far is unharmed; once it is back, try again, or reload the page.";
+
+/** The documents, where the page was built with them beside it. */
+function helpView() {
+  const link = document.querySelector<HTMLLinkElement>("link[rel=help]");
+  return link === null ? nothing : html`<a class="button" href=${link.href}>Help</a>`;
+}
 
 const chosenIn = (event: Event): string => (event.target as HTMLSelectElement).value;

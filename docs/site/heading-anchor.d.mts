@@ -1,0 +1,1 @@
+export function headingAnchor(heading: string, taken: Set<string>): string;
