@@ -1,42 +1,19 @@
 import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../packages/hydraulics/src/document/plan-schema.js";
-import type { Problem } from "../../packages/hydraulics/src/document/problem.js";
 import { checkDocument, readPlan } from "../../packages/hydraulics/src/document/read-plan.js";
 import { writePlan } from "../../packages/hydraulics/src/document/write-plan.js";
-import {
-  birdsForPlan,
-  carryingOf,
-  dailyMark,
-  goingAway,
-  howLongItLasts,
-  judgeWeeks,
-  simulateDay,
-} from "../../packages/hydraulics/src/index.js";
+import { birdsForPlan } from "../../packages/hydraulics/src/index.js";
 import { mutatedPlans } from "../arbitraries/mutate-plan.js";
 import { type PlanData, plans, randomPlan } from "../arbitraries/plans.js";
 import { shrinkPlan } from "../arbitraries/shrink-plan.js";
 import { cases } from "../runner/cases.js";
-import { expectReadable, notFinite } from "./plan-laws.js";
+import { notFinite } from "./plan-faults.js";
+import { expectReadable } from "./plan-laws.js";
+import { ASKED_DAY, TIME_QUESTIONS } from "./plan-questions.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
-const DAY = "2026-07-04";
 const MORE_THAN_SECONDS = 3_600_000;
-
-type Answer =
-  | ({ readonly ok: true } & object)
-  | { readonly ok: false; readonly problems: readonly Problem[] };
-
-/** Every question about birds and time, small. */
-const QUESTIONS: Readonly<Record<string, (plan: Plan) => Answer>> = {
-  birdsForPlan: (plan) => birdsForPlan(plan, { day: DAY, weeks: 2 }),
-  judgeWeeks: (plan) => judgeWeeks(plan, { day: DAY, weeks: 1 }),
-  howLongItLasts: (plan) => howLongItLasts(plan, { day: DAY }),
-  goingAway: (plan) => goingAway(plan, { day: DAY, days: 3 }),
-  dailyMark: (plan) => dailyMark(plan, { day: DAY }),
-  carryingOf: (plan) => carryingOf(plan, { day: DAY, weeks: 1 }),
-  simulateDay: (plan) => simulateDay(plan, { day: DAY }),
-};
 
 function planFrom(data: PlanData): Plan {
   const reading = checkDocument(data);
@@ -98,7 +75,7 @@ test(
   MORE_THAN_SECONDS,
 );
 
-describe.each(Object.entries(QUESTIONS))("%s", (_, ask) => {
+describe.each(Object.entries(TIME_QUESTIONS))("%s", (_, ask) => {
   test(
     "answers any valid plan in finite numbers, the same each time, without changing it",
     () => {
@@ -152,7 +129,7 @@ test(
         if (pens === undefined) return;
         const gone = which % pens.length;
         const penNames = (plan: PlanData) => {
-          const asked = birdsForPlan(planFrom(plan), { day: DAY, weeks: 0 });
+          const asked = birdsForPlan(planFrom(plan), { day: ASKED_DAY, weeks: 0 });
           if (!asked.ok) throw new Error(JSON.stringify(asked.problems));
           return asked.birds.pens.map(({ drinkers }) =>
             drinkers.devices.reduce((sum, { has }) => sum + has, 0),
@@ -182,7 +159,7 @@ test("shrinkPlan keeps of a plan with a pen only what its fault needs", () => {
   const hasPenOfMany = (plan: PlanData) => {
     const reading = checkDocument(plan);
     if (!reading.ok) return false;
-    const answer = birdsForPlan(reading.plan, { day: DAY, weeks: 0 });
+    const answer = birdsForPlan(reading.plan, { day: ASKED_DAY, weeks: 0 });
     return answer.ok && answer.birds.pens.some(({ birds }) => birds >= 1);
   };
   const least = shrinkPlan(data, hasPenOfMany);

@@ -3,7 +3,8 @@ import { expect, test } from "vitest";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { type PlanData, plans } from "../arbitraries/plans.js";
 import { cases } from "../runner/cases.js";
-import { faultsOfCheck, renamed, verdictsByPlace } from "./plan-laws.js";
+import { faultsOfCheck } from "./plan-faults.js";
+import { renamed, verdictsByPlace } from "./plan-laws.js";
 
 /** Cases of each property; more by hand: HEADFALL_CASES=20000 HEADFALL_SEED=17. */
 
