@@ -1,6 +1,7 @@
 import { existsSync, statSync } from "node:fs";
 import { dirname, join } from "node:path";
 import { describe, expect, it } from "vitest";
+import { headingAnchor } from "../../docs/site/heading-anchor.mjs";
 import { listDocuments, proseOf, readDocument, TOP } from "./documents.js";
 
 const links = listDocuments().flatMap((file) =>
@@ -10,15 +11,16 @@ const links = listDocuments().flatMap((file) =>
     .map((target) => ({ file, target })),
 );
 
-/** Anchors as they are made from headings: lower case, no punctuation, dashes for spaces. */
-function anchorsOf(file: string): string[] {
-  return [...readDocument(file).matchAll(/^#+ (.+)$/gm)].map((found) =>
-    found[1]!
-      .toLowerCase()
-      .replace(/[^\p{L}\p{N}\s-]/gu, "")
-      .trim()
-      .replaceAll(/\s/g, "-"),
-  );
+const anchors = new Map<string, Set<string>>();
+
+/** The anchors of a document's headings, as the pages made of it have them. */
+function anchorsOf(file: string): Set<string> {
+  const known = anchors.get(file);
+  if (known !== undefined) return known;
+  const taken = new Set<string>();
+  for (const found of readDocument(file).matchAll(/^#+ (.+)$/gm)) headingAnchor(found[1]!, taken);
+  anchors.set(file, taken);
+  return taken;
 }
 
 function isBroken({ file, target }: { file: string; target: string }): boolean {
@@ -26,7 +28,7 @@ function isBroken({ file, target }: { file: string; target: string }): boolean {
   const place = path === "" ? file : join(dirname(file), path);
   if (!existsSync(join(TOP, place))) return true;
   if (anchor === undefined || statSync(join(TOP, place)).isDirectory()) return false;
-  return place.endsWith(".md") && !anchorsOf(place).includes(anchor);
+  return place.endsWith(".md") && !anchorsOf(place).has(anchor);
 }
 
 describe("relative links", () => {
