@@ -1,4 +1,4 @@
-import { fileURLToPath } from "node:url";
+import { fileURLToPath, pathToFileURL } from "node:url";
 import { build } from "vite";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
@@ -18,7 +18,7 @@ export async function bundleForNode({ entry, folder, name, plugins = [] }) {
     configFile: false,
     logLevel: "error",
     resolve: { alias: { "@headfall/hydraulics": `${top}packages/hydraulics/src/index.ts` } },
-    plugins,
+    plugins: [filesKnowWhereTheyAre(), ...plugins],
     build: {
       ssr: true,
       outDir: folder,
@@ -28,4 +28,16 @@ export async function bundleForNode({ entry, folder, name, plugins = [] }) {
     },
   });
   return `${folder}/${name}`;
+}
+
+/** Code moved into one file still reads what lies beside where it stood. */
+function filesKnowWhereTheyAre() {
+  return {
+    name: "files-know-where-they-are",
+    enforce: "pre",
+    transform(code, id) {
+      if (id.includes("node_modules") || !code.includes("import.meta.url")) return undefined;
+      return { code: code.replaceAll("import.meta.url", JSON.stringify(pathToFileURL(id).href)), map: null };
+    },
+  };
 }

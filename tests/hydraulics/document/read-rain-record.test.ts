@@ -32,6 +32,18 @@ describe("a record of rain", () => {
     expect(record.findings).toContainEqual({ code: "flagged", days: 1 });
   });
 
+  it("is refused where a station file has rain below nought, and where a month has no such day", () => {
+    expect(problemOf(readRainRecord(fixed(["   10   ", " -999   "])))).toMatchObject([
+      { code: "outOfRange", found: "rain of -99.9 mm on 2012-01-02" },
+    ]);
+    // Flagged, it counts for nothing.
+    expect(recordOf(readRainRecord(fixed(["   10   ", " -999 X "]))).missing[1]).toBe(1);
+    expect(problemOf(readRainRecord("USW00024233,20160231,PRCP,25,,,W,"))).toMatchObject([
+      { code: "unreadableQuantity" },
+    ]);
+    expect(recordOf(readRainRecord("USW00024233,20160229,PRCP,25,,,W,")).rain[0]).toBeCloseTo(0.0025, 12);
+  });
+
   it("is read from lines by station, days out of order and one left out", () => {
     const text = ["20160301", "20160228"].map((day) => `USW00024233,${day},PRCP,25,,,W,`).join("\n");
     expect(millimetres(readRainRecord(text))).toEqual([2.5, undefined, 2.5]);

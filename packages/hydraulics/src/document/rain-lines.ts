@@ -1,5 +1,6 @@
+import { writeDay } from "../units/day.js";
 import { recordOfDays } from "./rain-days.js";
-import type { RainDay, RainReading } from "./rain-record.js";
+import { type RainDay, type RainReading, refuse } from "./rain-record.js";
 import { readStationFile } from "./station-file.js";
 
 /** Reads the rain of a station file that has no headings; air that was flagged is left out, rain too, and counted. */
@@ -9,6 +10,7 @@ export function readStationLines(lines: readonly string[], form: "fixed columns"
     { rain: number | undefined; high: number | undefined; low: number | undefined; hasRain: boolean }
   >();
   let flagged = 0;
+  let below: { readonly day: number; readonly value: number } | undefined;
   const read = readStationFile(lines, form, ({ day, element, value, isFlagged }) => {
     const one = days.get(day) ?? { rain: undefined, high: undefined, low: undefined, hasRain: false };
     days.set(day, one);
@@ -16,12 +18,14 @@ export function readStationLines(lines: readonly string[], form: "fixed columns"
       one.hasRain = true;
       if (isFlagged) flagged += 1;
       else if (value !== undefined) one.rain = value;
+      if (value !== undefined && value < 0 && !isFlagged) below ??= { day, value };
     } else if (value !== undefined && !isFlagged) {
       if (element === "TMAX") one.high = value / 10;
       if (element === "TMIN") one.low = value / 10;
     }
   });
   if (!read.ok) return read;
+  if (below !== undefined) return belowNought(below);
   const withRain: RainDay[] = [...days.entries()]
     .filter(([, one]) => one.hasRain)
     .map(([day, { rain, high, low }]) => ({ day, rain, high, low }));
@@ -32,3 +36,12 @@ export function readStationLines(lines: readonly string[], form: "fixed columns"
     flagged,
   });
 }
+
+const belowNought = ({ day, value }: { readonly day: number; readonly value: number }) =>
+  refuse(
+    "outOfRange",
+    "the record",
+    `rain of ${value / 10} mm on ${writeDay(day)}`,
+    "Rain is 0 or more; -9999 stands where it is not known.",
+    "Take the file anew; it may have been changed by a spreadsheet.",
+  );

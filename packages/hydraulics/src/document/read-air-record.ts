@@ -134,14 +134,15 @@ function unitOf(
 function recordOf(days: readonly AirDay[], name: string): AirReading {
   const told = days.filter(({ low }) => low !== undefined);
   let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
-  for (const { day, low } of told) {
+  for (const { day, low, high } of told) {
     first = Math.min(first, day);
     last = Math.max(last, day);
-    if (low !== undefined && (low < SENSIBLE.least || low > SENSIBLE.most))
+    const wrong = [low, high].find((one = 0) => one < SENSIBLE.least || one > SENSIBLE.most);
+    if (wrong !== undefined)
       return refuse(
         "outOfRange",
         "the record",
-        `${Number(low.toPrecision(4))} degC`,
+        `${Number(wrong.toPrecision(4))} degC`,
         "The air is from -90 to 60 degC.",
         "Check the unit of the temperatures.",
       );

@@ -87,10 +87,8 @@ function readFixed(line: string): StationReading[] | undefined {
   if (match === null) return undefined;
   const [year, month, element] = [Number(match[1]), Number(match[2]), match[3]];
   if (month < 1 || month > 12) return undefined;
-  const monthEnd =
-    (month === 12 ? dayNumber(year + 1, 1, 1) : dayNumber(year, month + 1, 1)) - dayNumber(year, month, 1);
   const readings: StationReading[] = [];
-  for (let k = 0; k < monthEnd; k += 1) {
+  for (let k = 0; k < daysIn(year, month); k += 1) {
     const cell = line.slice(21 + 8 * k, 29 + 8 * k);
     const value = Number(cell.slice(0, 5));
     if (cell.length < 5 || !Number.isInteger(value)) return undefined;
@@ -111,11 +109,14 @@ function readLine(line: string): StationReading[] | undefined {
   if (match === null || element === undefined || typed === undefined || !Number.isInteger(value))
     return undefined;
   const [year, month, day] = [Number(match[1]), Number(match[2]), Number(match[3])];
-  if (month < 1 || month > 12 || day < 1 || day > 31) return undefined;
+  if (month < 1 || month > 12 || day < 1 || day > daysIn(year, month)) return undefined;
   return [
     { day: dayNumber(year, month, day), element, value: known(value), isFlagged: (quality ?? "") !== "" },
   ];
 }
+
+const daysIn = (year: number, month: number) =>
+  (month === 12 ? dayNumber(year + 1, 1, 1) : dayNumber(year, month + 1, 1)) - dayNumber(year, month, 1);
 
 const known = (value: number): number | undefined => (value === MISSING ? undefined : value);
 
