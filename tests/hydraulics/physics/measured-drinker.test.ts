@@ -131,3 +131,44 @@ describe("fitDrinkerLaw", () => {
     expect(() => doubtOfFlow(fitDrinkerLaw([good]), 0)).toThrow("above the opening head 0");
   });
 });
+
+describe("doubts where readings are few or the drinker opens late", () => {
+  const flows = (...given: readonly [head: number, flow: number][]) =>
+    given.map(([head, flow]) => ({ head, flow }));
+
+  it("two readings at one head differ by what was not seen: σ = √2 ln 1.1 of one free, over √2", () => {
+    const fit = fitDrinkerLaw(flows([0.5, 1e-6], [0.5, 1.21e-6]));
+    expect(fit.relativeDoubt).toBeCloseTo(Math.log(1.1), 12);
+    expect(fit.law.exponent).toBe(0.5);
+  });
+
+  it("three readings off their line tell σ with one free, and are a check", () => {
+    // ln of heads -1, 0, 1 and of flows r, -2r, r off a line: Σr² = 6 r², one free, over √3.
+    const r = 0.05;
+    const fit = fitDrinkerLaw(
+      flows([1 / Math.E, Math.exp(-0.5 + r)], [1, Math.exp(-2 * r)], [Math.E, Math.exp(0.5 + r)]),
+    );
+    expect(fit.law.exponent).toBeCloseTo(0.5, 12);
+    expect(fit.relativeDoubt).toBeCloseTo(r * Math.SQRT2, 12);
+    expect(fit.outside).not.toContain("no-check");
+  });
+
+  it("grow with the head over where it opens, not over nothing", () => {
+    const fit = fitDrinkerLaw(flows([0.35, 1e-6], [1.1, 2e-6]), { openingHead: 0.1 });
+    expect(fit.centreHead).toBeCloseTo(0.6, 12);
+    expect(doubtOfFlow(fit, 0.6)).toBeCloseTo(fit.relativeDoubt, 12);
+    expect(doubtOfFlow(fit, 2.1)).toBeCloseTo(
+      Math.hypot(fit.relativeDoubt, fit.exponentDoubt * Math.log(4)),
+      12,
+    );
+  });
+
+  it("refuse heads and openings without meaning", () => {
+    const fit = fitDrinkerLaw(flows([0.25, 1e-6], [1, 2e-6]));
+    expect(() => doubtOfFlow(fit, Number.POSITIVE_INFINITY)).toThrow("head is Infinity");
+    expect(() => fitDrinkerLaw(flows([Number.POSITIVE_INFINITY, 1e-6]))).toThrow(
+      "readings[0].head is Infinity",
+    );
+    expect(() => fitDrinkerLaw(flows([0.25, 1e-6]), { openingHead: -0.1 })).toThrow("openingHead is -0.1");
+  });
+});

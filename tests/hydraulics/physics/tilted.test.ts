@@ -3,6 +3,7 @@ import { evaporationInAir } from "../../../packages/hydraulics/src/physics/evapo
 import { slopeThatOverflows, swingForgiven } from "../../../packages/hydraulics/src/physics/swung-bell.js";
 import {
   type FountRing,
+  lowestLip,
   shareOfRimWet,
   shimFor,
   slopeThatDrains,
@@ -129,5 +130,50 @@ describe("bells and open water", () => {
   it("evaporationInAir: more in heat, more in the sun", () => {
     expect(evaporationInAir(30, true)).toBeGreaterThan(evaporationInAir(15, true));
     expect(evaporationInAir(30, false)).toBeGreaterThan(evaporationInAir(30, true));
+  });
+});
+
+describe("a fount with spouts, or with its hole to one side", () => {
+  const spouts = { rim: 0.5, hole: 0, lipOverHole: 0.012, holes: 4, facing: 0, hasSpouts: true };
+
+  it("wets those spouts whose lips lie no higher than the water: four, then three, then one", () => {
+    // Depths at the lips: pool + rim cos(direction) slope.
+    expect(shareOfRimWet(spouts, { pool: 0.25, slope: 0.5 })).toBe(1);
+    expect(shareOfRimWet(spouts, { pool: 0.2, slope: 0.5 })).toBe(0.75);
+    expect(shareOfRimWet(spouts, { pool: 0.2, slope: 0.5, least: 0.1 })).toBe(0.75);
+    expect(shareOfRimWet(spouts, { pool: 0.2, slope: 0.5, least: 0.3 })).toBe(0.25);
+    expect(shareOfRimWet({ ...spouts, hole: 0.4 }, { pool: 0.06, slope: 0.5 })).toBe(1);
+  });
+
+  it("runs dry over its lowest spout, which may not look straight downhill", () => {
+    const turned = { ...spouts, rim: 0.1, holes: 3, facing: 0.4 };
+    expect(lowestLip(turned)).toBeCloseTo(0.1 * Math.cos(0.4), 12);
+    expect(slopeThatDrains(turned)).toBeCloseTo(0.012 / (0.1 * Math.cos(0.4)), 12);
+  });
+
+  it("with its hole downhill leaves a ring dry where the floor rises above the water", () => {
+    const ring = { rim: 0.1, hole: 0.05, lipOverHole: 0.012, holes: 1, facing: 0, hasSpouts: false };
+    // At the middle 1 cm under the floor; at the rim straight downhill 3 cm over it.
+    expect(shareOfRimWet(ring, { pool: 0.01, slope: 0.4 })).toBeCloseTo(Math.acos(0.25) / Math.PI, 12);
+    expect(shareOfRimWet(ring, { pool: 0.03, slope: 0.4 })).toBeCloseTo(Math.acos(-0.25) / Math.PI, 12);
+    expect(shareOfRimWet({ ...ring, hole: 0.09 }, { pool: 0.01, slope: 2 })).toBeCloseTo(
+      Math.acos(0.85) / Math.PI,
+      12,
+    );
+  });
+
+  it("holds in its ring what stands under the hole's level, and more by what is above it", () => {
+    const ring = { rim: 0.1, hole: 0.05, lipOverHole: 0.012, holes: 1, facing: 0, hasSpouts: false };
+    // The floor is covered: a wedge holds its area times the depth at its middle.
+    const area = Math.PI * (0.1 ** 2 - 0.05 ** 2);
+    expect(waterInTiltedRing(ring, { jar: 0.05, pool: 0.02, slope: 0.1 })).toBeCloseTo(area * 0.015, 12);
+    expect(waterInTiltedRing(ring, { jar: 0.05, pool: 0.02, slope: 0.1, above: 0.005 })).toBeCloseTo(
+      area * 0.02,
+      12,
+    );
+    expect(waterInTiltedRing(ring, { jar: 0, pool: 0.02, slope: 0.1 })).toBeCloseTo(
+      Math.PI * 0.1 ** 2 * 0.015,
+      12,
+    );
   });
 });

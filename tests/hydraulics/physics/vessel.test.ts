@@ -180,3 +180,47 @@ describe("any vessel function", () => {
     );
   });
 });
+
+describe("a lying cylinder nearly empty", () => {
+  /** Simpson's rule of d² ∫ sin²(2t) dt up to asin √(h/d): the section under the water, summed in strips. */
+  function sectionInStrips(diameter: number, level: number): number {
+    const [end, strips] = [Math.asin(Math.sqrt(level / diameter)), 400];
+    let sum = 0;
+    for (let k = 0; k <= strips; k++) {
+      const weight = k === 0 || k === strips ? 1 : k % 2 === 1 ? 4 : 2;
+      sum += weight * Math.sin((2 * k * end) / strips) ** 2;
+    }
+    return (diameter ** 2 * sum * end) / strips / 3;
+  }
+
+  it.each([1e-6, 1e-4, 1e-3, 1e-2, 0.015, 0.1])(
+    "holds at %d of its diameter what strips of it sum to",
+    (share) => {
+      const shape: VesselShape = { kind: "lying", diameter: 0.57, length: 0.85 };
+      const level = share * 0.57;
+      expect(volumeAtLevel(shape, level) / (0.85 * sectionInStrips(0.57, level))).toBeCloseTo(1, 9);
+    },
+  );
+});
+
+describe("a vessel given as a table", () => {
+  const bowl: VesselShape = { kind: "table", levels: [0, 0.1, 0.3], volumes: [0, 0.01, 0.05] };
+
+  it("is wet on its floor alone when it is nearly empty, and no more than that beyond its top", () => {
+    expect(wettedAreaAtLevel(bowl, 1e-9)).toBeCloseTo(surfaceAtLevel(bowl, 0), 6);
+    expect(wettedAreaAtLevel(bowl, 0.4)).toBe(wettedAreaAtLevel(bowl, 0.3));
+  });
+
+  it.each([
+    { levels: [0, 0.1], volumes: [0.01, 0.02] },
+    { levels: [0, 0.1], volumes: [0, 0.01, 0.02] },
+    { levels: [0], volumes: [0] },
+    { levels: [0, 0.1, 0.2], volumes: [0, 0.01, 0.01] },
+    { levels: [0, 0.1, 0.2], volumes: [0, 0.02, 0.01] },
+    { levels: [0, Number.POSITIVE_INFINITY], volumes: [0, 0.01] },
+  ])("is refused by the function asked: $levels, $volumes", (rows) => {
+    const shape: VesselShape = { kind: "table", ...rows };
+    expect(() => capacityOfVessel(shape)).toThrow(/^capacityOfVessel: /);
+    expect(() => levelAtVolume(shape, 0.005)).toThrow(/^levelAtVolume: /);
+  });
+});
