@@ -135,6 +135,11 @@ function rateOf({ from, lasts, share }: Piece, time: number): number {
 /**
  * Share of a day's water drunk since midnight of day 0 up to a time [s]; a whole day is 1.
  *
+ * @param curve  of the day; each day has the same
+ * @param time   since midnight of day 0 [s]
+ * @returns share of a day's water [-]; 1 at the end of day 0, 2 a day later
+ * @valid any time; straight between the edges of the curve
+ * @source closed-form, what is drunk between two edges is drunk evenly
  * @example drunkUpTo(dayCurve({ shape: "evening", dawn: 23400, light: 43200 }), 86400)   // 1
  */
 export function drunkUpTo(curve: DayCurve, time: number): number {
@@ -145,6 +150,11 @@ export function drunkUpTo(curve: DayCurve, time: number): number {
 /**
  * Share of a day's water drunk between two times [s]; they may lie days apart.
  *
+ * @param from  since midnight of day 0 [s]
+ * @param to    since midnight of day 0 [s]
+ * @returns share of a day's water [-]
+ * @valid any times
+ * @source closed-form, the difference of drunkUpTo at both
  * @example shareBetween(dayCurve({ shape: "evening", dawn: 23400, light: 43200 }), 23400, 66600)   // 0.99
  */
 export function shareBetween(curve: DayCurve, from: number, to: number): number {
@@ -154,6 +164,10 @@ export function shareBetween(curve: DayCurve, from: number, to: number): number 
 /**
  * The hour in which most is drunk: its start [s after midnight] and its share of the day.
  *
+ * @param curve  of the day
+ * @returns the first hour of those that share most
+ * @valid any curve
+ * @source closed-form, the greatest of all hours that begin or end at an edge of the curve
  * @example busiestHour(dayCurve({ shape: "evening", dawn: 23400, light: 43200 })).share   // 0.15
  */
 export function busiestHour(curve: DayCurve): { from: number; share: number } {

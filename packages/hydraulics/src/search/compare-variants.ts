@@ -60,7 +60,7 @@ export type ComparingVariants =
  * @param options  `samples`: plans tried for sure or close, 0 for none (200); `day`: the day asked about
  * @returns the variants in the same order, or the first plan that contradicts itself
  * @throws RangeError when there are no plans, or too many
- * @example compareVariants([small, { ...small, water: "20 degC" }], { samples: 0 }).variants[1].differences[0].path   // "water"
+ * @example compareVariants([small, { ...small, name: "warm", water: "20 degC" }], { samples: 0 }).variants[1].name   // "warm"
  */
 export function compareVariants(
   plans: readonly Plan[],

@@ -91,7 +91,7 @@ export const VARIANT_ROWS: readonly VariantRow[] = [
 /**
  * Which variants have the best figure of a row; none where all are alike, or no way is better.
  *
- * @example bestOf(VARIANT_ROWS[0], variants)   // [false, true]
+ * @example bestOf(VARIANT_ROWS[0], variants)   // [false, false]
  */
 export function bestOf({ better, value }: VariantRow, variants: readonly Variant[]): boolean[] {
   const values = variants.map(({ figures }) => value(figures));
@@ -128,7 +128,7 @@ export function writeVariantsText(variants: readonly Variant[], system: UnitSyst
 /**
  * The plan's name, or its place where it has none; with its place where two have the same.
  *
- * @example nameOf(variants, 1)   // "twice as high"
+ * @example nameOf(variants, 1)   // "warm"
  */
 export function nameOf(variants: readonly { readonly name: string }[], v: number): string {
   const { name } = variants[v];
@@ -152,7 +152,7 @@ export function writeDifference({ path, part, first, other }: PlanDifference): s
 /**
  * Which of them work.
  *
- * @example writeConclusion(variants)   // "Every drinker is good in \"twice as high\" only."
+ * @example writeConclusion(variants)   // "In none of them is every drinker good."
  */
 export function writeConclusion(variants: readonly Variant[]): string {
   const names = variants.map((_, v) => nameOf(variants, v));

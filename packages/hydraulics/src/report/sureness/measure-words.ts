@@ -6,7 +6,7 @@ import { writeDoubt, writeInput } from "./certainty-words.js";
 /**
  * What a close call asks for, in one or two sentences.
  *
- * @example writeRemedy(measureAgain({ ...small, sources: [{ ...small.sources[0], stand: "14 cm" }] }, { samples: 20 }).measuring.close[0], "metric")   // "Measure the flow of Side-action nipple, low pressure (jug ..."
+ * @example writeRemedy(measuring.close[0], "metric")   // "Measure the flow of Side-action nipple, low pressure (jug ..."
  */
 export function writeRemedy(close: CloseCall, system: UnitSystem): string {
   const { remedy } = close;
@@ -55,7 +55,7 @@ const NOTHING = 1e-4;
 /**
  * What moves it: "Off by its 1 cm, the height of wall moves its head to spare by 9 mm."
  *
- * @example writeSways(measureAgain({ ...small, sources: [{ ...small.sources[0], stand: "14 cm" }] }, { samples: 20 }).measuring.close[0], "metric")   // "Its head to spare is moved most by the flow of Side-action ..."
+ * @example writeSways(measuring.close[0], "metric")   // "Its head to spare is moved most by the flow of Side-action ..."
  */
 export function writeSways({ sways }: CloseCall, system: UnitSystem): string {
   const told = [...sways]
@@ -112,7 +112,7 @@ function writeUnmeasurable(without: readonly CloseCall[], system: UnitSystem): s
  * What to measure again, a sentence a line: the measurements worth taking, and those drinkers that none makes sure;
  * nothing where all are sure.
  *
- * @example writeMeasuring(measuring, "metric")   // []
+ * @example writeMeasuring(measuring, "metric")[0]   // "Measure the flow of Side-action nipple, low pressure (jug and ..."
  */
 export function writeMeasuring({ close, measurements }: Measuring, system: UnitSystem): string[] {
   if (close.length === 0) return [];
