@@ -3,6 +3,7 @@ import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
 import { Worker } from "node:worker_threads";
 import { howLongItLasts, readPlan, simulateDay } from "../../packages/hydraulics/dist/index.js";
+import { middleOf, processorTime, time } from "./time.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const SHARE = new URL("../../packages/hydraulics/dist/command/day-share.js", import.meta.url).href;
@@ -19,51 +20,68 @@ function henHouse(count) {
 }
 
 /**
- * @param time  of a call: median and least of its milliseconds
- * @param row   prints one row
+ * @param bench  where rows and measured bars go (book.mjs)
+ * @param pairs  how often the days are run on one worker and on two
  */
-export async function measureBirds(time, row) {
+export async function measureBirds({ row, measured }, { pairs = 3 } = {}) {
   const plan = henHouse(BIRDS);
   const one = time(() => simulateDay(plan), 1500);
   const { result } = simulateDay(plan);
   row(`one day of ${BIRDS} hens at 24 nipples, line solved along`, {
+    "processor [ms]": one.processor,
     ms: one.median,
     least: one.least,
     bouts: result.drinkers.reduce((sum, { bouts }) => sum + bouts, 0),
     solves: result.solver.solves,
   });
+  measured("day", one.processor);
   const lasts = time(() => howLongItLasts(plan), 500);
-  row("how long it lasts, with its range", { ms: lasts.median, least: lasts.least });
+  row("how long it lasts, with its range", {
+    "processor [ms]": lasts.processor,
+    ms: lasts.median,
+    least: lasts.least,
+  });
+  await measureManyDays(plan, { row, measured, pairs });
+}
+
+/** By the clock, since it is what workers side by side are for; and what the processor had to do, which tells what sharing out costs. */
+async function measureManyDays(plan, { row, measured, pairs }) {
   const seeds = Array.from({ length: 1000 }, (_, k) => k + 1);
   const ratios = [];
-  let alone = 0;
-  let together = 0;
-  for (let pair = 0; pair < 3; pair += 1) {
+  const works = [];
+  let alone;
+  let together;
+  for (let pair = 0; pair < pairs; pair += 1) {
     alone = await spread(plan, seeds, 1);
     together = await spread(plan, seeds, 2);
-    ratios.push(alone / together);
+    ratios.push(alone.clock / together.clock);
+    works.push(together.processor / alone.processor);
   }
-  ratios.sort((a, b) => a - b);
+  const times = middleOf(ratios);
+  const work = middleOf(works);
   row("a thousand such days, one worker against two", {
-    "times faster": ratios[1],
+    "times faster": times,
     low: ratios[0],
-    high: ratios[2],
-    "one [s]": alone / 1000,
-    "two [s]": together / 1000,
+    high: ratios.at(-1),
+    "one [s]": alone.clock / 1000,
+    "two [s]": together.clock / 1000,
+    "processor of two against one": work,
   });
+  measured("days", times, { "processor of two against one": work });
 }
 
 /** Milliseconds for all the days, spread over so many workers that have loaded already. */
 async function spread(plan, seeds, jobs) {
   const workers = Array.from({ length: jobs }, () => new Worker(WORKER, { eval: true, workerData: SHARE }));
   await Promise.all(workers.map((worker) => answerOf(worker)));
+  const before = processorTime();
   const start = performance.now();
   const parts = workers.map((worker, j) => {
     worker.postMessage({ plan, options: {}, seeds: seeds.filter((_, k) => k % jobs === j) });
     return answerOf(worker);
   });
   const counts = await Promise.all(parts);
-  const took = performance.now() - start;
+  const took = { clock: performance.now() - start, processor: processorTime() - before };
   await Promise.all(workers.map((worker) => worker.terminate()));
   if (counts.reduce((sum, count) => sum + count, 0) !== seeds.length) throw new Error("days are missing");
   return took;

@@ -29,7 +29,11 @@ const DRAGS = [
 ];
 
 /** Calls `tell` with rows of {what, ...figures}. */
-export async function measurePage(tell) {
+export const measurePage = (tell) =>
+  withBuiltPage((browser, address, folder) => measureAll(browser, address, folder, tell));
+
+/** Builds the page into a folder of its own, serves it, opens a browser, and clears all that away again. */
+export async function withBuiltPage(measure) {
   const folder = mkdtempSync(join(tmpdir(), "headfall-page-"));
   await buildPage(folder);
   const server = await preview({
@@ -43,7 +47,7 @@ export async function measurePage(tell) {
     args: BROWSER_SWITCHES,
   });
   try {
-    await measureAll(browser, server.resolvedUrls.local[0], folder, tell);
+    await measure(browser, server.resolvedUrls.local[0], folder);
   } finally {
     await browser.close();
     await server.close();
@@ -82,7 +86,7 @@ async function visit(browser, address, folder) {
 }
 
 /** The page with a line of 60 drinkers, whole, at rest, in one view where there is room for one. */
-async function openWide(browser, address, width, view, slowdown = SLOWDOWN) {
+export async function openWide(browser, address, width, view, slowdown = SLOWDOWN) {
   const page = await slowPage(browser, width, slowdown);
   await page.goto(address);
   // With the card gone, nothing above the drawing changes any more.

@@ -1,6 +1,5 @@
-/** How far a handle is dragged to and fro [px], and how fast: so that snapped places change at most steps. */
-const REACH = 30;
-const STEPS_OF_TURN = 20;
+/** How far a handle is dragged to and fro [px], and in how many steps: so that snapped places change at most of them. */
+export const TURN = { reach: 30, steps: 20 };
 
 /**
  * Drags a handle to and fro, a step a frame, and tells how long frames were and how long the page's thread worked for
@@ -36,7 +35,7 @@ export async function measureDrag(page, selector, steps) {
   };
 }
 
-async function placeOf(page, selector) {
+export async function placeOf(page, selector) {
   const handle = page.locator(selector).first();
   await handle.evaluate((element) => element.scrollIntoView({ block: "center" }));
   await page.waitForTimeout(500);
@@ -46,7 +45,7 @@ async function placeOf(page, selector) {
 
 async function dragBy(page, { x, y }, steps) {
   for (let k = 1; k <= steps; k += 1) {
-    await page.mouse.move(x, y - REACH * Math.sin((2 * Math.PI * k) / STEPS_OF_TURN));
+    await page.mouse.move(x, y - TURN.reach * Math.sin((2 * Math.PI * k) / TURN.steps));
   }
 }
 

@@ -9,6 +9,7 @@ import {
   rehearseTwo,
   whatIsWrong,
 } from "../../packages/hydraulics/dist/index.js";
+import { time } from "./time.mjs";
 
 const PLANS = ["hen-house", "two-pens", "rain-barrel", "brooder", "five-days-away", "meat-birds"];
 const DAY = "2026-07-04";
@@ -27,11 +28,8 @@ const shareOf = (cases, is) => cases.filter(is).length / Math.max(1, cases.lengt
 const isFirst = ({ rank }) => rank === 0;
 const isAmongThree = ({ rank }) => rank >= 0 && rank < 3;
 
-/**
- * @param time  of a call: median and least of its milliseconds
- * @param row   prints one row
- */
-export async function measureTrouble(time, row) {
+/** @param row  prints one row */
+export async function measureTrouble(row) {
   const all = [];
   for (const name of PLANS) {
     const rehearsal = rehearseTrouble(planOf(name), { seed: 1, count: FAULTS, day: DAY });

@@ -1,0 +1,63 @@
+/**
+ * Many plans dealt out by GNU parallel over logins: `HEADFALL_LOGINS="1/barn.example,1/shed.example"`, each with Headfall
+ * as `HEADFALL_THERE` (the command of this checkout if left out); without them, over processes of this machine. How to
+ * get in is parallel's own setting (PARALLEL_SSH).
+ */
+import { spawnSync } from "node:child_process";
+import { readFileSync } from "node:fs";
+import { fileURLToPath } from "node:url";
+
+const here = (path) => fileURLToPath(new URL(path, import.meta.url));
+const COMMAND = `node ${here("../../packages/hydraulics/bin/headfall.mjs")}`;
+const ASKED = "--ask check --samples 0 --day 2026-07-04 --jobs 1";
+const PLANS = 200;
+/** The place of a line that is no plan. */
+const BROKEN = 137;
+
+/** @param row  prints one row */
+export function measureHosts(row) {
+  if (spawnSync("parallel", ["--version"]).status !== 0) {
+    console.log("GNU parallel is not installed: not measured");
+    return;
+  }
+  const logins = process.env.HEADFALL_LOGINS?.split(",");
+  const places = logins ?? ["1/:", "2/:"];
+  const lines = plans();
+  const alone = answersOf(`${COMMAND} batch - ${ASKED}`, lines);
+  row(`${PLANS} plans through one process`, { "plans/s": PLANS / alone.seconds });
+  const there = process.env.HEADFALL_THERE ?? COMMAND;
+  const tell = (over) => {
+    const dealt = `parallel --will-cite --pipe --block 50k -k --sshlogin ${over} ${there} batch - ${ASKED}`;
+    const { seconds, answers } = answersOf(dealt, lines);
+    row(`dealt out over ${logins === undefined ? over : `${over.split(",").length} logins by ssh`}`, {
+      "plans/s": PLANS / seconds,
+      "answers in their place and the same": answers.filter((answer, k) => answer === alone.answers[k])
+        .length,
+    });
+  };
+  if (logins === undefined) for (const place of places) tell(place);
+  else for (let count = 1; count <= logins.length; count += 1) tell(logins.slice(0, count).join(","));
+}
+
+/** Plans that differ by their name and stand, one of them broken. */
+function plans() {
+  const plan = JSON.parse(readFileSync(here("../../docs/examples/alder-bank-hen-house.json"), "utf8"));
+  const lines = Array.from({ length: PLANS }, (_, k) => {
+    const sources = [{ ...plan.sources[0], stand: `${20 + (k % 60)} cm` }, ...plan.sources.slice(1)];
+    return k === BROKEN ? '{"headfall": 1, "name": "bro' : JSON.stringify({ ...plan, name: `${k}`, sources });
+  });
+  return `${lines.join("\n")}\n`;
+}
+
+/** Seconds by the clock, and each answer without the number of its line, which counts within a piece. */
+function answersOf(command, input) {
+  const start = performance.now();
+  const run = spawnSync("sh", ["-c", command], { input, encoding: "utf8", maxBuffer: 1e9 });
+  const seconds = (performance.now() - start) / 1000;
+  const answers = run.stdout
+    .trimEnd()
+    .split("\n")
+    .map((line) => JSON.stringify({ ...JSON.parse(line), line: 0 }));
+  if (answers.length !== PLANS) throw new Error(`${answers.length} of ${PLANS} answers: ${run.stderr}`);
+  return { seconds, answers };
+}
