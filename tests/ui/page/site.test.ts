@@ -63,7 +63,7 @@ test("the plan of the first ten minutes is alive: it starves, is changed, and ca
   const live = page.locator("figure.live").first();
   await live.scrollIntoViewIfNeeded();
   const line = live.locator("headfall-line");
-  await line.getByText("12 starves").first().waitFor();
+  await line.getByText("12 starve").first().waitFor();
   await line.evaluate(async (element: HTMLElement & { whole: Promise<void> }) => element.whole);
   expect(await sideways()).toBe(0);
   await line.evaluate((element) => {
@@ -72,7 +72,7 @@ test("the plan of the first ten minutes is alive: it starves, is changed, and ca
   });
   await line.getByText("12 good").first().waitFor();
   await live.getByRole("button", { name: "As it was" }).click();
-  await line.getByText("12 starves").first().waitFor();
+  await line.getByText("12 starve").first().waitFor();
 });
 
 test("after one visit, pages, search and plans are there with the server gone", async () => {
