@@ -4,14 +4,18 @@ import { MessageChannel, receiveMessageOnPort, Worker } from "node:worker_thread
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 
-/** Compiles the library, so that the command under test is that of the sources. */
+let isBuilt = false;
+
+/** Compiles the library, so that the command under test is that of the sources; once for all files that share this one. */
 export function buildCommand(): void {
+  if (isBuilt) return;
   const built = spawnSync(
     process.execPath,
     ["node_modules/typescript/bin/tsc", "-b", "packages/hydraulics"],
     { cwd: top, encoding: "utf8" },
   );
   if (built.status !== 0) throw new Error(`The library does not compile:\n${built.stdout}${built.stderr}`);
+  isBuilt = true;
 }
 
 /**

@@ -26,8 +26,18 @@ type History = typeof histories extends fc.Arbitrary<infer T> ? T : never;
 const OWN_FAULT =
   /A source, a point, or the end|given once|In its ring|past the end|says? it falls|As its own fall/;
 
-/** What one edit came to; undefined when it was refused, with its reason. */
-function edited(kind: EditKind, { plan, before, last, system }: History) {
+/** Each law is tried on the same histories, which are played once. */
+const played = new Map<string, ReturnType<typeof play>>();
+
+function edited(kind: EditKind, history: History) {
+  const key = `${kind} ${JSON.stringify(history)}`;
+  const made = played.get(key) ?? play(kind, history);
+  played.set(key, made);
+  return made;
+}
+
+/** What one edit came to: the plan, or why it was refused. */
+function play(kind: EditKind, { plan, before, last, system }: History) {
   let start = planOf(plan);
   // Most plans have nothing that these could be tried on, unless it is made first.
   const wanted = kind === "joinRuns" ? "splitRun" : /Corner/.test(kind) ? "addCorner" : undefined;
@@ -69,7 +79,7 @@ function eachOk(
 describe.each(EDIT_KINDS)("editPlan(%s)", (kind) => {
   test("gives a plan that can be read and, if the old one could be, solved; the old one it leaves as it was", () => {
     const ok = eachOk(kind, 60, (start, after) => {
-      expect(checkDocument(after)).toMatchObject({ ok: true });
+      expect(checkDocument(after).ok).toBe(true);
       if (isSound(start)) expect(isSound(after)).toBe(true);
     });
     expect(ok).toBeGreaterThan(12);
