@@ -1,0 +1,64 @@
+/** Tests of one mutant may take so long altogether, as long as they do while places are counted [ms]; its own file's tests always run. */
+const PATIENCE = 600;
+/** A place passed so many times as often as without the mutant, and some, is in a loop that does not end. */
+const RUNAWAY = { times: 100, more: 10_000 };
+
+/**
+ * Plans which tests try a mutant: those that pass its place, those of its own file first, then the quickest. One in
+ * what a file works out at the import is tried by the tests that pass that file or one that imports it.
+ *
+ * @returns for each mutant the indices of its tests, how often its place may be passed, and whether it is passed at the import
+ */
+export function planTrials({ mutants, importers, tests, atLoad }) {
+  const sound = tests.map((test, index) => ({ ...test, index })).filter(({ failed }) => !failed);
+  const byMutant = mutants.map(() => []);
+  const most = new Float64Array(mutants.length);
+  for (const test of sound) {
+    for (const [id, times] of test.places) {
+      byMutant[id - 1].push(test);
+      most[id - 1] = Math.max(most[id - 1], times);
+    }
+  }
+  const loaded = new Map(Object.values(atLoad).flat());
+  const byFile = testsByFile(mutants, byMutant);
+  return mutants.map((mutant, index) => {
+    const passing = mutant.isStatic ? testsNear(mutant.file, byFile, importers) : byMutant[index];
+    const times = Math.max(most[index], loaded.get(mutant.id) ?? 0);
+    return {
+      mutant,
+      indices: choose(mutant, passing),
+      limit: times * RUNAWAY.times + RUNAWAY.more,
+      isAtLoad: mutant.isStatic || loaded.has(mutant.id),
+    };
+  });
+}
+
+function testsByFile(mutants, byMutant) {
+  const byFile = new Map();
+  for (const [index, { file }] of mutants.entries()) {
+    const all = byFile.get(file) ?? new Set();
+    for (const test of byMutant[index]) all.add(test);
+    byFile.set(file, all);
+  }
+  return byFile;
+}
+
+/** Tests that pass a file, or a file that imports it, or one that imports such a file. */
+function testsNear(file, byFile, importers) {
+  const around = [file, ...(importers.get(file) ?? [])];
+  const near = around.flatMap((one) => [one, ...(importers.get(one) ?? [])]);
+  return [...new Set(near.flatMap((one) => [...(byFile.get(one) ?? [])]))];
+}
+
+function choose({ file }, tests) {
+  const own = `tests/hydraulics/${file.replace(/\.ts$/, ".test.ts")}`;
+  const isOwn = (test) => test.file === own;
+  const sorted = [...new Set(tests)].sort(
+    (a, b) => isOwn(b) - isOwn(a) || a.time - b.time || a.index - b.index,
+  );
+  let spent = 0;
+  return sorted.flatMap((test) => {
+    spent += test.time;
+    return isOwn(test) || spent <= PATIENCE ? [test.index] : [];
+  });
+}
