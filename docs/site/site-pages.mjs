@@ -9,8 +9,8 @@ export const DOCS = fileURLToPath(new URL("..", import.meta.url));
 const KINDS = [
   { name: "To begin", fits: /^(README|tutorial)\.md$/, weight: 1.5 },
   { name: "To do something", fits: /^how-to\//, weight: 1.5 },
+  { name: "To look something up", fits: /^(reference\/(?!api\/)|examples\/)/, weight: 0.8 },
   { name: "Names of the library", fits: /^reference\/api\//, weight: 0.7 },
-  { name: "To look something up", fits: /^(reference|examples)\//, weight: 0.8 },
   { name: "To check it by hand", fits: /^method\//, weight: 1 },
   { name: "To know why it is so", fits: /^decisions\//, weight: 0.8 },
   { name: "To look something up", fits: /^/, weight: 0.4 },
@@ -54,7 +54,7 @@ export function pagesByKind(pages) {
 export const outOf = (path) => path.replace(/README\.md$/, "index.md").replace(/\.md$/, ".html");
 
 function rankOf(pages) {
-  const told = ["README.md", ...ORDER_OF.flatMap((from) => linksIn(pages.find(({ path }) => path === from)))];
+  const told = ORDER_OF.flatMap((from) => [from, ...linksIn(pages.find(({ path }) => path === from))]);
   return (path) => (told.includes(path) ? told.indexOf(path) : told.length);
 }
 
