@@ -94,8 +94,8 @@ describe("figures and ranges", () => {
 
 describe("formulas refuse what has no meaning", () => {
   it.each([
-    ["boreRatio is 0;", () => lossCoefficientOfBoreRatio(0)],
-    ["boreRatio is 1.5;", () => lossCoefficientOfBoreRatio(1.5)],
+    ["lossCoefficientOfBoreRatio: boreRatio is 0;", () => lossCoefficientOfBoreRatio(0)],
+    ["lossCoefficientOfBoreRatio: boreRatio is 1.5;", () => lossCoefficientOfBoreRatio(1.5)],
     ["it must be finite and above 0", () => lossCoefficientOfWidening(0)],
     ["relativeRoughness is 1.5;", () => frictionFactorChurchill(1e5, 1.5)],
     ["relativeRoughness is -0.1;", () => frictionFactorColebrook(1e5, -0.1)],
