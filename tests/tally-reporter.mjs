@@ -1,9 +1,10 @@
 /**
  * Writes what a test run came to into the file named by HEADFALL_TALLY: how many tests passed, which failed, which were
- * skipped, and which passed only when tried again. A file that does not load, a failing hook and an error outside any
- * test count as failed.
+ * skipped, and which passed only when tried again, with what the first try fell on. A file that does not load, a
+ * failing hook and an error outside any test count as failed.
  */
 import { writeFileSync } from "node:fs";
+import { stripVTControlCharacters } from "node:util";
 
 export default class TallyReporter {
   onTestRunEnd(modules, strayErrors) {
@@ -27,9 +28,12 @@ export default class TallyReporter {
 
 function countTest(test, tally) {
   const name = `${test.module.relativeModuleId} > ${test.fullName}`;
-  const { state } = test.result();
-  if (test.diagnostic()?.flaky) tally.again.push(name);
+  const { state, errors } = test.result();
+  if (test.diagnostic()?.flaky) tally.again.push(`${name}: ${firstLine(errors?.[0]?.message)}`);
   if (state === "passed") tally.passed += 1;
   else if (state === "skipped") tally.skipped.push(name);
   else tally.failed.push(state === "failed" ? name : `${name} (never finished)`);
 }
+
+/** Without the colours of a terminal. */
+const firstLine = (message = "") => stripVTControlCharacters(message).split("\n", 1)[0];
