@@ -46,14 +46,21 @@ export function layOneRun(laying: Laying, index: number): void {
   const runPoints = [from, ...stations.map((station) => addStation(laying, index, station, length)), to];
   const along = [0, ...stations.map((station) => station.along), length];
   const fittings = sumFittings(run, pipe.bore, wayInOf(laying, from));
+  const { bore, hazenWilliams, roughness } = pipe;
   for (let k = 1; k < runPoints.length; k += 1) {
+    // Fittings sit where the whole flow of the run still passes: the cautious end.
+    const isFirst = k === 1;
     segments.push({
-      ...segmentOf(pipe, index),
-      from: k === 1 ? start : runPoints[k - 1],
+      run: index,
+      bore,
+      hazenWilliams,
+      roughness,
+      k1: isFirst ? fittings.k1 : 0,
+      kInfinity: isFirst ? fittings.kInfinity : 0,
+      from: isFirst ? start : runPoints[k - 1],
       to: runPoints[k],
       length: Math.max(LEAST_LENGTH, along[k] - along[k - 1]),
-      // Fittings sit where the whole flow of the run still passes: the cautious end.
-      ...(k === 1 ? { ...fittings, shut: run.tap === "shut" } : {}),
+      shut: isFirst && run.tap === "shut",
     });
   }
   laying.runs.push({

@@ -1,5 +1,24 @@
 import { type Line, type Points, SEGMENT_KIND, type Segments } from "./line.js";
 
+/** A column of numbers, picked from each part. Written in a loop: `from` with a function goes through an iterator. */
+function fill<Column extends Float64Array | Int32Array | Uint8Array, Part>(
+  column: Column,
+  parts: readonly Part[],
+  pick: (part: Part) => number,
+): Column {
+  for (let k = 0; k < parts.length; k += 1) column[k] = pick(parts[k]);
+  return column;
+}
+
+const numbersOf = <Part>(parts: readonly Part[], pick: (part: Part) => number): Float64Array =>
+  fill(new Float64Array(parts.length), parts, pick);
+
+const placesOf = <Part>(parts: readonly Part[], pick: (part: Part) => number): Int32Array =>
+  fill(new Int32Array(parts.length), parts, pick);
+
+const marksOf = <Part>(parts: readonly Part[], pick: (part: Part) => number): Uint8Array =>
+  fill(new Uint8Array(parts.length), parts, pick);
+
 /** Growing lists that become the line's typed arrays once everything is known. */
 export interface PointList {
   add(point: { id: string; height: number; ground: number; bleed: boolean; measured: boolean }): number;
@@ -50,14 +69,14 @@ export interface SegmentPart {
 }
 
 export function columnsOfSegments(parts: readonly SegmentPart[]): Segments {
-  const numbers = (pick: (part: SegmentPart) => number) => Float64Array.from(parts, pick);
+  const numbers = (pick: (part: SegmentPart) => number) => numbersOf(parts, pick);
   return {
     count: parts.length,
-    from: Int32Array.from(parts, (part) => part.from),
-    to: Int32Array.from(parts, (part) => part.to),
-    run: Int32Array.from(parts, (part) => part.run),
-    kind: Uint8Array.from(parts, (part) => part.kind ?? SEGMENT_KIND.pipe),
-    shut: Uint8Array.from(parts, (part) => (part.shut === true ? 1 : 0)),
+    from: placesOf(parts, (part) => part.from),
+    to: placesOf(parts, (part) => part.to),
+    run: placesOf(parts, (part) => part.run),
+    kind: marksOf(parts, (part) => part.kind ?? SEGMENT_KIND.pipe),
+    shut: marksOf(parts, (part) => (part.shut === true ? 1 : 0)),
     length: numbers((part) => part.length),
     bore: numbers((part) => part.bore),
     hazenWilliams: numbers((part) => part.hazenWilliams),
@@ -82,13 +101,13 @@ export interface DrinkerPart {
 }
 
 export function columnsOfDrinkers(parts: readonly DrinkerPart[]): Omit<Line["drinkers"], "groups"> {
-  const numbers = (pick: (part: DrinkerPart) => number) => Float64Array.from(parts, pick);
+  const numbers = (pick: (part: DrinkerPart) => number) => numbersOf(parts, pick);
   return {
     count: parts.length,
     id: parts.map((part) => part.id),
-    group: Int32Array.from(parts, (part) => part.group),
-    run: Int32Array.from(parts, (part) => part.run),
-    point: Int32Array.from(parts, (part) => part.point),
+    group: placesOf(parts, (part) => part.group),
+    run: placesOf(parts, (part) => part.run),
+    point: placesOf(parts, (part) => part.point),
     along: numbers((part) => part.along),
     height: numbers((part) => part.height),
     coefficient: numbers((part) => part.coefficient),
