@@ -284,6 +284,7 @@ function birdsModule() {
     return {
       id: row.id,
       name: row.name,
+      many: row.many,
       species: row.species,
       also: words(row.also),
       grownDays: Number(row.grown_d),

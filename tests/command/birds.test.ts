@@ -61,7 +61,7 @@ test("headfall birds warns that chicks and quail drown, and writes US units", ()
   const run = headfall(["birds", "-", "--units", "us", ...day], quail);
   expect(run.stdout).toMatch(/they drown in open water, even shallow, until they are/);
   expect(run.stdout).toMatch(/fl oz|gal/);
-  expect(run.stdout).toContain("no rule and no advice we know of speaks of Coturnix quail");
+  expect(run.stdout).toContain("no rule and no advice we know of speaks of coturnix quail");
 });
 
 test("headfall birds (a plan without pens) says that nobody drinks", () => {

@@ -11,7 +11,7 @@ test("headfall year tells water, events, heights, the kit given out, what is sho
   expect(run.stderr).toBe("");
   expect(run.status).toBe(1);
   expect(run.stdout).toMatch(/^Alder Bank: .+: 2026-05-01 to 2026-06-18\n/);
-  expect(run.stdout).toMatch(/\n2026-06-17 {2}brooder 1: 35 × .+ move to grass pen, 6 weeks old\n/);
+  expect(run.stdout).toMatch(/\n2026-06-17 {2}brooder 1: 35 .+ move to grass pen, 6 weeks old\n/);
   expect(run.stdout).toMatch(
     /\nProven: no way to give it out leaves less short \(.*\); of those none puts out fewer than \d+ pieces/,
   );

@@ -19,6 +19,7 @@ const point = (intake: number): IntakePoint => ({
 export const PLAIN_BIRD: BirdKind = {
   id: "plain-bird",
   name: "Plain bird",
+  many: "Plain bird",
   species: "chicken",
   also: [],
   grownDays: 140,

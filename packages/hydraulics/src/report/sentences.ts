@@ -1,6 +1,6 @@
 import type { Judgement, Reason } from "../judge/check-result.js";
 import type { UnitSystem } from "../units/quantity.js";
-import { MOMENT_WORDS, writeFlow, writeHead, writeQuantityOfLitres } from "./words.js";
+import { MOMENT_WORDS, writeApart, writeHead, writeQuantityOfLitres } from "./words.js";
 
 const VERB = { good: "does well", starves: "starves", dry: "is dry", drips: "drips" } as const;
 
@@ -20,12 +20,11 @@ export function writeJudgement(judgement: Judgement, system: UnitSystem): string
  */
 export function writeReason(reason: Reason, system: UnitSystem): string {
   const head = (h: number) => writeHead(h, system);
-  const flow = (q: number) => writeFlow(q, system);
   switch (reason.code) {
     case "flowsEnough":
-      return `it gives ${flow(reason.flow)} where ${flow(reason.need)} is needed, and holds its ${head(reason.idleHead)} when idle (up to ${head(reason.holdsUpTo)})`;
+      return `${givesWords(reason, system)}, and holds its ${head(reason.idleHead)} when idle (up to ${head(reason.holdsUpTo)})`;
     case "flowTooLow":
-      return `it gives ${flow(reason.flow)} where ${flow(reason.need)} is needed; ${head(reason.headNeeded)} of head would do it, ${head(reason.head)} is left of ${head(reason.staticHead)}${lossWords(reason, head)}`;
+      return `${givesWords(reason, system)}; ${head(reason.headNeeded)} of head would do it, ${head(reason.head)} is left of ${head(reason.staticHead)}${lossWords(reason, head)}`;
     case "tooHigh":
       return reason.staticHead < 0
         ? `it hangs ${head(-reason.staticHead)} above the water that should feed it`
@@ -42,13 +41,25 @@ export function writeReason(reason: Reason, system: UnitSystem): string {
       return `no open pipe leads to it; see the taps before ${reason.at}`;
     case "blocked":
       return "it is stuck shut: it lets nothing through, whatever stands on it";
-    case "idleHeadTooHigh":
-      return `${head(reason.head)} stands on it with nobody drinking, and it holds up to ${head(reason.holdsUpTo)}`;
-    case "idleHeadTooLow":
-      return `only ${head(reason.head)} stands on it when the water is low, and it needs ${head(reason.sealsFrom)} to press its seal shut`;
+    case "idleHeadTooHigh": {
+      const [stands, holds] = writeApart([reason.head, reason.holdsUpTo], "head", system, 3);
+      return `${stands} stands on it with nobody drinking, and it holds up to ${holds}`;
+    }
+    case "idleHeadTooLow": {
+      const [stands, needs] = writeApart([reason.head, reason.sealsFrom], "head", system, 3);
+      return `only ${stands} stands on it when the water is low, and it needs ${needs} to press its seal shut`;
+    }
     case "notSolved":
       return `the line could not be solved (${reason.outcome}), so nothing good can be promised`;
   }
+}
+
+function givesWords(
+  { flow, need }: { readonly flow: number; readonly need: number },
+  system: UnitSystem,
+): string {
+  const [given, needed] = writeApart([flow, need], "flow", system, 2);
+  return `it gives ${given} where ${needed} is needed`;
 }
 
 function lossWords(reason: Extract<Reason, { code: "flowTooLow" }>, head: (h: number) => string): string {

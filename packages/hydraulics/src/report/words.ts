@@ -47,6 +47,26 @@ export const writeFlow = (flow: number, system: UnitSystem): string => writeQuan
 export const writeVolume = (volume: number, system: UnitSystem): string =>
   writeQuantity(volume, "volume", system, 3);
 
+/** Figures beyond which two sizes are called the same. */
+const MOST_FIGURES = 7;
+
+/**
+ * Two sizes that a verdict sets against each other, in as many figures as tell them apart: "49.8 mL/min" and
+ * "50 mL/min", where two figures would write 50 for both.
+ *
+ * @example writeApart([8.3e-7, 8.333e-7], "flow", "metric", 2)   // ["49.8 mL/min", "50 mL/min"]
+ */
+export function writeApart(
+  sizes: readonly [number, number],
+  kind: "flow" | "head",
+  system: UnitSystem,
+  figures: number,
+): readonly [string, string] {
+  const [one, other] = sizes.map((size) => writeQuantity(size, kind, system, figures));
+  const isTold = one !== other || sizes[0] === sizes[1] || figures >= MOST_FIGURES;
+  return isTold ? [one, other] : writeApart(sizes, kind, system, figures + 1);
+}
+
 /**
  * A speed: cm/s under a metre a second.
  *

@@ -25,6 +25,8 @@ export interface HangPoint {
 export interface BirdKind {
   readonly id: string;
   readonly name: string;
+  /** Several of them, as they are called within a sentence. */
+  readonly many: string;
   readonly species: "chicken" | "turkey" | "duck" | "goose" | "quail" | "game";
   readonly also: readonly string[];
   /** Age taken where the plan gives none [days]. */

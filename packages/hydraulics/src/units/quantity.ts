@@ -2,7 +2,7 @@ import { readNumber } from "./read-number.js";
 import { findUnit, type QuantityKind, toSi, type Unit } from "./unit-list.js";
 
 export type { QuantityKind } from "./unit-list.js";
-export { type UnitSystem, writeQuantity } from "./write-quantity.js";
+export { type UnitSystem, writeQuantity, writeRange } from "./write-quantity.js";
 
 /** A quantity as somebody typed it, and what it is in SI. */
 export interface Quantity {

@@ -91,6 +91,34 @@ export function writeQuantity(si: number, kind: QuantityKind, system: UnitSystem
   throw new RangeError(`writeQuantity: no unit for ${kind}`);
 }
 
+/**
+ * From one size to a greater one, both in the unit of the greater: "8 cm to 10 cm", never "80 mm to 10 cm".
+ *
+ * @param low      the less, in SI
+ * @param high     the greater, in SI
+ * @param kind     what is measured
+ * @param system   "metric" or "us"
+ * @param figures  significant figures of each, 1 to 15; 3 unless given
+ * @returns two quantities with "to" between; US lengths each as they are written alone
+ * @valid any finite numbers
+ * @throws RangeError as writeQuantity does
+ * @source common-practice, the choice of unit, from memory
+ * @example writeRange(0.08, 0.1, "length", "metric")   // 8 cm to 10 cm
+ */
+export function writeRange(
+  low: number,
+  high: number,
+  kind: QuantityKind,
+  system: UnitSystem,
+  figures = 3,
+): string {
+  const greater = writeQuantity(high, kind, system, figures);
+  const less = writeQuantity(low, kind, system, figures);
+  const one = findUnit(kind, greater.slice(greater.indexOf(" ") + 1));
+  if (one === undefined || one.symbol === "ft" || low > high) return `${less} to ${greater}`;
+  return `${shown(rounded(fromSi(low, one), figures))} ${one.symbol} to ${greater}`;
+}
+
 function feetAndInches(si: number, figures: number): string {
   const inches = Math.abs(si) / INCH;
   const whole = figures > 3 ? rounded(inches, figures) : Math.round(inches);

@@ -1,4 +1,4 @@
-import { type PenReport, writeClock, writeGroupCrowd, writeSeconds } from "@headfall/hydraulics";
+import { type PenReport, writeClock, writeGroupCrowd, writeRange, writeSeconds } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { percentOf } from "../kernels/how-got/crowd.js";
 import { bare } from "../kernels/how-got/figures.js";
@@ -83,7 +83,7 @@ function groupsView({ flock, system }: BirdsRoom) {
       const { height, hangAt } = group;
       const length = (value: number) => showLength(value, system);
       return html`<li>${writeGroupCrowd(group, system)}
-        ${hangAt === undefined ? nothing : html`Should hang at ${length(hangAt.low)} to ${length(hangAt.high)}${height === undefined ? "; how high it hangs above the ground is not said" : `; hangs at ${length(height)}`}.`}
+        ${hangAt === undefined ? nothing : html`Should hang at ${writeRange(hangAt.low, hangAt.high, "length", system)}${height === undefined ? "; how high it hangs above the ground is not said" : `; hangs at ${length(height)}`}.`}
       </li>`;
     })}
   </ul>`;

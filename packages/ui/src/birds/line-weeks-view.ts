@@ -1,4 +1,4 @@
-import { type WeekReport, writeReason } from "@headfall/hydraulics";
+import { type WeekReport, writeRange, writeReason } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { figuresIn } from "../kernels/how-got/figures.js";
 import { type HowSubject, keyOfSubject } from "../kernels/how-got/subject.js";
@@ -81,7 +81,7 @@ function cellsOf({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | unde
     should: groups.flatMap(({ group, index, hangAt }) =>
       hangAt === undefined
         ? []
-        : [{ group: index, name: group, range: `${length(hangAt.low)} to ${length(hangAt.high)}` }],
+        : [{ group: index, name: group, range: writeRange(hangAt.low, hangAt.high, "length", system) }],
     ),
     raised: raised.map(({ raise }) => (raise < 0 ? `${write(-raise)} lower` : write(raise))),
     hangs: raised.map(({ run, height }) => {

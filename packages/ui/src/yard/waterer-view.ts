@@ -1,9 +1,9 @@
 import {
   type PenYard,
   type WatererReport,
-  writeMark,
   writeMass,
   writeOpenings,
+  writeRange,
   writeRefills,
   writeSlope,
   writeTilt,
@@ -56,7 +56,7 @@ function toldView({ system, isWide }: YardRoom, pen: number, report: WatererRepo
       ${
         week?.hang === undefined
           ? nothing
-          : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${writeMark(week.hang.low, system)} to ${writeMark(week.hang.high, system)}</dd></div>`
+          : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${writeRange(week.hang.low, week.hang.high, "length", system, 2)}</dd></div>`
       }
     </dl></details>
     ${openingsView(report, system)}
@@ -92,9 +92,7 @@ export function weeksView({ system }: YardRoom, { pen, waterers }: PenYard) {
   const [first] = waterers;
   if (first === undefined) return nothing;
   const height = ({ hang }: WatererReport["weeks"][number]) =>
-    hang === undefined
-      ? "no table says"
-      : `${writeMark(hang.low, system)} to ${writeMark(hang.high, system)}`;
+    hang === undefined ? "no table says" : writeRange(hang.low, hang.high, "length", system, 2);
   return html`<details><summary>The coming weeks</summary>
     <div class="scroller" role="region" aria-label="Weeks of ${pen}" tabindex="0"><table>
       <thead><tr><th scope="col">Week</th>${waterers.map(({ id }) => html`<th scope="col">${id}: fill</th><th scope="col">height</th>`)}</tr></thead>

@@ -1,4 +1,4 @@
-import { writeDay, writeQuantity, writeVolume, type YearPeriod } from "@headfall/hydraulics";
+import { writeDay, writeRange, writeVolume, type YearPeriod } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { numberButton } from "../verdicts/number-button.js";
 import type { YearRoom } from "./room.js";
@@ -37,9 +37,8 @@ function waterTable({ year, system }: YearRoom) {
 }
 
 function heightTable({ year, system }: YearRoom) {
-  const height = (metres: number) => writeQuantity(metres, "length", system, 2);
   const range = (at: { readonly low: number; readonly high: number } | undefined) =>
-    at === undefined ? "–" : `${height(at.low)} to ${height(at.high)}`;
+    at === undefined ? "–" : writeRange(at.low, at.high, "length", system, 2);
   return html`<details>
     <summary>How high pins and lips belong</summary>
     <div class="scroller" role="region" aria-label="Heights by week and pen" tabindex="0">

@@ -58,7 +58,7 @@ export const BIRD_FINDING_CASES: Cases = {
       high: 0.12,
       ageDays: 3,
     },
-    "chicks: line hangs 40 cm above the ground, too high for birds of 3 days: 80 mm to 12 cm lets them drink without straining.",
+    "chicks: line hangs 40 cm above the ground, too high for birds of 3 days: 8 cm to 12 cm lets them drink without straining.",
     "chicks: line hangs 1 ft 4 in above the ground, too high for birds of 3 days: 3.1 in to 4.7 in lets them drink without straining.",
   ],
   hangsTooLow: [

@@ -1,10 +1,15 @@
 import type { BirdFinding, CrowdOrigin, GroupCrowd, PenReport } from "../../judge/birds/flock-report.js";
-import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { type UnitSystem, writeQuantity, writeRange } from "../../units/quantity.js";
 import { writeFlow, writeVolume } from "../words.js";
+import { birdsCalled } from "./birds-called.js";
 
 const DAY = 86_400;
 
-/** An age as a keeper says it: days up to two weeks, then weeks, then years. */
+/**
+ * An age as a keeper says it: days up to two weeks, then weeks, then years.
+ *
+ * @example writeAge(37)   // "5 weeks"
+ */
 export function writeAge(days: number): string {
   const plural = (count: number, unit: string) => `${count} ${unit}${count === 1 ? "" : "s"}`;
   if (days < 14) return plural(Math.round(days), "day");
@@ -18,7 +23,11 @@ export function writePercent(share: number): string {
   return `${Math.round(share * 100)} %`;
 }
 
-/** A finding on birds and drinkers as sentences, with its numbers and what to do. */
+/**
+ * A finding on birds and drinkers as sentences, with its numbers and what to do.
+ *
+ * @example writeBirdFinding({ code: "noDrinkers", pen: "hens", birds: 12 }, "metric")   // "hens: its 12 birds reach no drinker of this line."
+ */
 export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system, 2);
   const flow = (q: number) => writeFlow(q, system);
@@ -26,7 +35,7 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "noDrinkers":
       return `${finding.pen}: its ${finding.birds} birds reach no drinker of this line.`;
     case "notYetCome":
-      return `${finding.pen}: the ${finding.kind} come in ${writeAge(finding.days)}; until then they count for nothing.`;
+      return `${finding.pen}: the ${birdsCalled(finding.kind)} come in ${writeAge(finding.days)}; until then they count for nothing.`;
     case "tooFewDrinkers":
       return `${finding.pen}: ${counted(finding.drinkers, finding.device)} for ${finding.birds} birds; ${finding.needed} are ${finding.binding ? "required by law" : "advised"} (${writeAllowance(finding, system)}).`;
     case "oneInReach":
@@ -34,9 +43,9 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "crowdSaturates":
       return `${finding.pen}: in its busiest hour the birds want ${flow(finding.demand)} and can take in ${flow(finding.capacity)} at most with every place taken; ${writePercent(finding.short)} of it is left wanting then. More drinkers, more head, or wider pipe.`;
     case "hangsTooHigh":
-      return `${finding.pen}: ${finding.group} hangs ${length(finding.height)} above the ground, too high for birds of ${writeAge(finding.ageDays)}: ${length(finding.low)} to ${length(finding.high)} lets them drink without straining.`;
+      return `${finding.pen}: ${finding.group} hangs ${length(finding.height)} above the ground, too high for birds of ${writeAge(finding.ageDays)}: ${writeRange(finding.low, finding.high, "length", system, 2)} lets them drink without straining.`;
     case "hangsTooLow":
-      return `${finding.pen}: ${finding.group} hangs ${length(finding.height)} above the ground, low for birds of ${writeAge(finding.ageDays)}: ${length(finding.low)} to ${length(finding.high)} spills less and keeps it cleaner.`;
+      return `${finding.pen}: ${finding.group} hangs ${length(finding.height)} above the ground, low for birds of ${writeAge(finding.ageDays)}: ${writeRange(finding.low, finding.high, "length", system, 2)} spills less and keeps it cleaner.`;
     case "flowUnderNeed":
       return `${finding.pen}: ${finding.drinker} gives ${flow(finding.flow)}, and birds of ${writeAge(finding.ageDays)} should have ${flow(finding.need)}; the plan asks for less.`;
     case "flowAboveBenefit":
@@ -44,7 +53,7 @@ export function writeBirdFinding(finding: BirdFinding, system: UnitSystem): stri
     case "lowFlowInHeat":
       return `${finding.pen}: ${finding.drinker} gives ${flow(finding.flow)} on days of ${writeQuantity(finding.high, "temperature", system)}. In a summer trial with meat chickens nearly twice as many died at ${flow(finding.triedLow)} as at ${flow(finding.triedHigh)}: give them more flow, shade and cool water, and look often; a vet decides on birds that pant.`;
     case "mayDrown":
-      return `${finding.pen}: ${finding.group} is open water, and ${finding.kind} of ${writeAge(finding.ageDays)} drown in it (until ${writeAge(finding.untilDays)}). Give them nipples or cups, or fill it with pebbles so that only a few millimetres stand open.`;
+      return `${finding.pen}: ${finding.group} is open water, and ${birdsCalled(finding.kind)} of ${writeAge(finding.ageDays)} drown in it (until ${writeAge(finding.untilDays)}). Give them nipples or cups, or fill it with pebbles so that only a few millimetres stand open.`;
   }
 }
 
@@ -84,7 +93,11 @@ export function writePen(pen: PenReport, system: UnitSystem): string {
 
 const round = (value: number) => Number(value.toPrecision(2));
 
-/** Short times: tenths of a second under ten, whole seconds and minutes beyond. */
+/**
+ * Short times: tenths of a second under ten, whole seconds and minutes beyond.
+ *
+ * @example writeSeconds(95)   // "95 s"
+ */
 export function writeSeconds(seconds: number): string {
   if (seconds < 0.05) return "0 s";
   if (seconds < 10) return `${seconds.toFixed(1)} s`;
@@ -97,7 +110,11 @@ const ORIGIN_WORDS: Readonly<Record<CrowdOrigin, string>> = {
   default: "default",
 };
 
-/** What a group was judged with, and where each figure came from. */
+/**
+ * What a group was judged with, and where each figure came from.
+ *
+ * @example writeGroupCrowd(checked.flock.groups[0], "metric")   // "hen line: at work 5 at the busiest (from its birds), 1 in ..."
+ */
 export function writeGroupCrowd(group: GroupCrowd, system: UnitSystem): string {
   const { busiest, ordinary, need } = group;
   return `${group.group}: at work ${busiest.count} at the busiest (${ORIGIN_WORDS[busiest.from]}), ${ordinary.count} in an ordinary hour (${ORIGIN_WORDS[ordinary.from]}); needs ${writeFlow(need.flow, system)} each (${ORIGIN_WORDS[need.from]}).`;

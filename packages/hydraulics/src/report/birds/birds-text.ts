@@ -3,11 +3,12 @@ import type { BatchIntake } from "../../model/flock-intake.js";
 import type { Citation } from "../../tables/citation.js";
 import { sourceByKey } from "../../tables/sources.js";
 import { writeDay } from "../../units/day.js";
-import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { type UnitSystem, writeQuantity, writeRange } from "../../units/quantity.js";
 import type { Paint } from "../check-text.js";
 import { writeTable } from "../text-table.js";
 import { writeVolume } from "../words.js";
 import { writeAge, writePercent } from "./bird-sentences.js";
+import { birdsCalled } from "./birds-called.js";
 import { writePenDrinkers } from "./drinkers-needed-text.js";
 
 /** What the birds of a plan drink and need, as text for a terminal. */
@@ -119,7 +120,7 @@ function writeBatchOrigin(
   const each = (volume: number) => writeVolume(volume, system);
   const factor = (one: BatchIntake) => Number(one.heat.toPrecision(3));
   return [
-    `${pen}, ${kindName} of ${writeAge(ageDays)}: one drinks ${each(intake.size)} to size on, ${each(intake.expect)} to expect, ${each(intake.low)} to ${each(intake.high)} at the ends of its doubt (how sure: ${intake.confidence}).`,
+    `${pen}, ${birdsCalled(kindName)} of ${writeAge(ageDays)}: one drinks ${each(intake.size)} to size on, ${each(intake.expect)} to expect, ${each(intake.low)} to ${each(intake.high)} at the ends of its doubt (how sure: ${intake.confidence}).`,
     `- to size on: ${intake.sizeFrom.map(writeCitation).join("; ")}`,
     `- to expect: ${intake.expectFrom.map(writeCitation).join("; ")}`,
     `- heat: ${factor(intake)} times a mild day; ${factor(hot)} times on the hot day`,
@@ -131,7 +132,6 @@ const writeCitation = ({ source, where, seen }: Citation): string =>
 
 function hangTable({ pens, weeks }: BirdsOfPlan, system: UnitSystem): string {
   const hangs = pens.flatMap(({ pen, hangs: all }) => all.map((hang) => ({ pen, ...hang })));
-  const height = (metres: number) => writeQuantity(metres, "length", system, 2);
   return writeTable({
     columns: ["week", ...hangs.map(({ pen, device }) => `${pen}, ${device}`)],
     alignRight: [true, ...hangs.map(() => true)],
@@ -139,7 +139,9 @@ function hangTable({ pens, weeks }: BirdsOfPlan, system: UnitSystem): string {
       String(week),
       ...hangs.map(({ weeks: ranges }) => {
         const range = ranges[week];
-        return range === undefined ? "no table has it" : `${height(range.low)} to ${height(range.high)}`;
+        return range === undefined
+          ? "no table has it"
+          : writeRange(range.low, range.high, "length", system, 2);
       }),
     ]),
   });
@@ -152,7 +154,7 @@ export function birdCautions({ pens }: BirdsOfPlan): string[] {
       .filter(({ drownsFor }) => drownsFor > 0)
       .map(
         ({ kindName, ageDays, drownsFor }) =>
-          `${pen} (${kindName}): they drown in open water, even shallow, until they are ${writeAge(Math.max(0, ageDays) + drownsFor)} old. Give them nipples or cups, or pebbles in the water so that only a few millimetres stand open.`,
+          `${pen} (${birdsCalled(kindName)}): they drown in open water, even shallow, until they are ${writeAge(Math.max(0, ageDays) + drownsFor)} old. Give them nipples or cups, or pebbles in the water so that only a few millimetres stand open.`,
       ),
   );
   return [

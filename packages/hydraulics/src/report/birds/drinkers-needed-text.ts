@@ -102,7 +102,7 @@ export function writeAsks({ rule }: Pick<DrinkersAsked, "rule">, device: string,
  */
 export function writeSilences(need: DeviceNeeded, region: Region): string[] {
   const { isSilent, silentOn, ruleOfRegion, device } = need;
-  const names = silentOn.map((id) => birdById(id)?.name ?? id).join(", ");
+  const names = silentOn.map((id) => birdById(id)?.many ?? id).join(", ");
   if (isSilent)
     return [
       `no rule and no advice we know of speaks of ${names} of this age at ${device}s: whether these are enough, only the birds tell`,

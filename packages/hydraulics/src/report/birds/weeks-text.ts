@@ -1,7 +1,7 @@
 import type { BirdFinding, PenReport } from "../../judge/birds/flock-report.js";
 import type { WeekReport } from "../../judge/birds/week-report.js";
 import { writeDay } from "../../units/day.js";
-import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { type UnitSystem, writeQuantity, writeRange } from "../../units/quantity.js";
 import type { Paint } from "../check-text.js";
 import { writeJudgement } from "../sentences.js";
 import { type Table, writeTable } from "../text-table.js";
@@ -86,7 +86,7 @@ function hungLines(weeks: readonly WeekReport[], system: UnitSystem, paint: Pain
     raised.map((run) => [
       String(week),
       run.run,
-      `${length(run.low, system)} to ${length(run.high, system)}`,
+      writeRange(run.low, run.high, "length", system, 2),
       run.height === undefined ? "" : length(run.height, system),
       run.raise === 0
         ? "as it is"

@@ -2,6 +2,7 @@ import type { BuildSheet, StandLoad } from "../../judge/build/build-sheet.js";
 import { GUST } from "../../judge/build/stand-loads.js";
 import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeAge } from "../birds/bird-sentences.js";
+import { birdsCalled } from "../birds/birds-called.js";
 import { writeRain } from "../time/rain-text.js";
 import { POUND, writeMass, writeVolume } from "../words.js";
 import { writeDrill } from "./build-words.js";
@@ -26,7 +27,11 @@ export const writeTipAngle = (tilt: number): string => `${Math.round((tilt * 180
 
 const CODES = "Local codes and licensed practice decide.";
 
-/** How a source stands, a sentence a figure, each with what it rests on. */
+/**
+ * How a source stands, a sentence a figure, each with what it rests on.
+ *
+ * @example writeLoadLines(sheet.loads[0], "metric")[0]   // "Full, bucket weighs 21 kg (20 kg of water, 0.9 kg of ..."
+ */
 export function writeLoadLines(load: StandLoad, system: UnitSystem): string[] {
   return [
     massLine(load, system),
@@ -119,6 +124,7 @@ function ventLines({ vent }: StandLoad, system: UnitSystem): string[] {
  * @source bucket-drownings, children and five-gallon buckets, seen
  * @source mosquito-screens, every opening screened, emptied weekly else, seen
  * @source legionella-temperatures, grows from 25 to 45 degC, seen
+ * @example writeBuildCautions({ openWater: [], deepWater: [], hasRoof: true }, "metric")[0]   // "These figures are no proof of a stand: a vessel that falls ..."
  */
 export function writeBuildCautions(
   { openWater, deepWater, hasRoof }: Pick<BuildSheet, "openWater" | "deepWater" | "hasRoof">,
@@ -139,7 +145,7 @@ export function writeBuildCautions(
       : []),
     ...deepWater.map(
       ({ pen, waterer, depth, birds, untilDays }) =>
-        `${pen}: ${writeQuantity(depth, "length", system, 2)} of water stands open in "${waterer}", and the young there (${birds}) drown in it until ${writeAge(untilDays)}. Put pebbles in, so that only a few millimetres stand open.`,
+        `${pen}: ${writeQuantity(depth, "length", system, 2)} of water stands open in "${waterer}", and the young there (${birdsCalled(birds)}) drown in it until ${writeAge(untilDays)}. Put pebbles in, so that only a few millimetres stand open.`,
     ),
     "Legionella grows in water of 25 to 45 degC (77 to 113 degF); the harm is in breathing its spray. Do not spray warm water that has stood.",
     "Cut and drill with eyes and hands guarded; let cement dry and rinse before birds drink.",

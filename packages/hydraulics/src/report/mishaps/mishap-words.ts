@@ -20,7 +20,7 @@ export function writeMishap(mishap: Mishap, { line, flock }: Named): string {
     case "moreBirds": {
       const { batches, id } = flock.pens[mishap.pen];
       const { count, kind } = batches[mishap.batch];
-      return `${count} more birds in ${id} (${kind.name})`;
+      return `${count} more birds in ${id} (${kind.many})`;
     }
     case "hottestWeek":
       return "the hottest week";
@@ -79,7 +79,11 @@ function writeJoint({ points, runs, sources }: Line, point: number): string {
   return isBareEnd ? `cap off at ${points.id[point]}` : `joint apart at ${points.id[point]}`;
 }
 
-/** A guard in a sentence of its own, with what has to be bought or done. */
+/**
+ * A guard in a sentence of its own, with what has to be bought or done.
+ *
+ * @example writeGuard({ kind: "look", every: 43200 }, mishaps, "metric")   // "Look every 12 h"
+ */
 export function writeGuard(guard: Guard, { line }: Named, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system);
   switch (guard.kind) {
@@ -111,6 +115,7 @@ export function writeGuard(guard: Guard, { line }: Named, system: UnitSystem): s
  *
  * @param pours     what pours out without it [m³/s]
  * @param hasBirds  whether harm is told by birds; else by drinkers
+ * @example writeGain({ guard: { kind: "look", every: 3600 }, harmAfter: undefined, lost: 0.002, buysTime: 7200, savesWater: 0.01, leakRate: 0, isEnough: true }, 0, "metric")   // ": no bird goes without, 10 L less to the ground"
  */
 export function writeGain(result: GuardResult, pours: number, system: UnitSystem, hasBirds = true): string {
   const { guard, buysTime, savesWater, harmAfter, leakRate } = result;

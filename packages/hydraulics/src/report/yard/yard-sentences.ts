@@ -3,11 +3,16 @@ import type { ChangeOver, Opening, PenYard, WatererReport } from "../../judge/ya
 import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
 import { writeAge, writePercent } from "../birds/bird-sentences.js";
+import { birdsCalled } from "../birds/birds-called.js";
 import { writeDuration } from "../durations.js";
 import { writeMass, writeVolume } from "../words.js";
-import { HOLE_WORDS, writeMark, writeRefills, writeSlope } from "./yard-words.js";
+import { HOLE_WORDS, writeMark, writeMarks, writeRefills, writeSlope } from "./yard-words.js";
 
-/** What is amiss with a loose waterer or a pen, in words, with what to do. */
+/**
+ * What is amiss with a loose waterer or a pen, in words, with what to do.
+ *
+ * @example writeYardFinding({ code: "noWater", pen: "hens", birds: 12 }, "metric")   // "hens: its 12 birds have nothing to drink from."
+ */
 export function writeYardFinding(finding: YardFinding, system: UnitSystem): string {
   const mark = (metres: number) => writeMark(metres, system);
   switch (finding.code) {
@@ -30,20 +35,20 @@ export function writeYardFinding(finding: YardFinding, system: UnitSystem): stri
     case "oftenEmpty":
       return `${finding.waterer}: it wants filling ${writeRefills(finding.refills)}, and ${writeRefills(finding.hotRefills)} in heat. A larger one, or another beside it, saves the walk.`;
     case "tooYoung":
-      return `${finding.waterer}: ${finding.kindName} of ${writeAge(finding.ageDays)} are too young for it; it suits them from ${writeAge(finding.fromDays)} on.${otherWords(finding)}`;
+      return `${finding.waterer}: ${birdsCalled(finding.kindName)} of ${writeAge(finding.ageDays)} are too young for it; it suits them from ${writeAge(finding.fromDays)} on.${otherWords(finding)}`;
     case "tooOld":
-      return `${finding.waterer}: ${finding.kindName} of ${writeAge(finding.ageDays)} have outgrown it; it served until ${writeAge(finding.toDays)}.${otherWords(finding)}`;
+      return `${finding.waterer}: ${birdsCalled(finding.kindName)} of ${writeAge(finding.ageDays)} have outgrown it; it served until ${writeAge(finding.toDays)}.${otherWords(finding)}`;
     case "notForThem":
-      return `${finding.waterer}: it is not for ${finding.kindName}.${otherWords(finding)}`;
+      return `${finding.waterer}: it is not for ${birdsCalled(finding.kindName)}.${otherWords(finding)}`;
     case "mayDrown":
-      return `${finding.waterer}: ${mark(finding.depth)} of open water, and ${finding.kindName} of ${writeAge(finding.ageDays)} drown in it, or wet themselves and chill (until ${writeAge(finding.untilDays)}). Put pebbles in, so that only a few millimetres stand open.`;
+      return `${finding.waterer}: ${mark(finding.depth)} of open water, and ${birdsCalled(finding.kindName)} of ${writeAge(finding.ageDays)} drown in it, or wet themselves and chill (until ${writeAge(finding.untilDays)}). Put pebbles in, so that only a few millimetres stand open.`;
     case "hangsHigh":
     case "standsHigh":
-      return `${finding.waterer}: at ${mark(finding.height)} it ${finding.code === "hangsHigh" ? "hangs" : "stands"} too high for the smallest birds there: ${mark(finding.low)} to ${mark(finding.high)} is right.`;
+      return `${finding.waterer}: at ${mark(finding.height)} it ${finding.code === "hangsHigh" ? "hangs" : "stands"} too high for the smallest birds there: ${writeMarks(finding.low, finding.high, system)} is right.`;
     case "hangsLow":
-      return `${finding.waterer}: at ${mark(finding.height)} it hangs low, and gets litter and droppings in: ${mark(finding.low)} to ${mark(finding.high)} is right.`;
+      return `${finding.waterer}: at ${mark(finding.height)} it hangs low, and gets litter and droppings in: ${writeMarks(finding.low, finding.high, system)} is right.`;
     case "standsLow":
-      return `${finding.waterer}: its lip is ${mark(finding.height)} over the ground: raised by ${mark(finding.best - finding.height)} it stays cleaner (${mark(finding.low)} to ${mark(finding.high)} is right).`;
+      return `${finding.waterer}: its lip is ${mark(finding.height)} over the ground: raised by ${mark(finding.best - finding.height)} it stays cleaner (${writeMarks(finding.low, finding.high, system)} is right).`;
     case "warmthSpills":
       return `${finding.waterer}: when it is nearly empty, a hot day's air pushes ${writeVolume(finding.lost, system)} over its lip. Shade it, or fill it in the morning.`;
     case "tooHeavy":
@@ -60,7 +65,11 @@ const otherWords = ({ othersSuit }: { readonly othersSuit: boolean }): string =>
 
 const onSlope = (slope: number): string => (slope === 0 ? "level" : `on ${writeSlope(slope)}`);
 
-/** How far off level a waterer may stand, and what its slope does to it. */
+/**
+ * How far off level a waterer may stand, and what its slope does to it.
+ *
+ * @example writeTilt(yard.pens[0].waterers[0], "metric")   // "chick jars: drains from 7.1 % (4.0°) with its hole uphill, ..."
+ */
 export function writeTilt({ id, tilt, stays, holds, waterer }: WatererReport, system: UnitSystem): string {
   switch (tilt.works) {
     case "nipples":
@@ -82,7 +91,11 @@ export function writeTilt({ id, tilt, stays, holds, waterer }: WatererReport, sy
   }
 }
 
-/** What happens when it is opened or shut wrongly, or its air warms. */
+/**
+ * What happens when it is opened or shut wrongly, or its air warms.
+ *
+ * @example writeOpenings(yard.pens[0].waterers[0], "metric")[0]   // "chick jars: a crack or a thread that lets air in above, and ..."
+ */
 export function writeOpenings({ id, openings, warming }: WatererReport, system: UnitSystem): string[] {
   const volume = (cubic: number) => writeVolume(cubic, system);
   const warm =
@@ -113,24 +126,33 @@ function openingWords(opening: Opening, volume: (cubic: number) => string): stri
   }
 }
 
-/** From one waterer to the next. */
+/**
+ * From one waterer to the next.
+ *
+ * @example writeChangeOver(yard.pens[0].changeOvers[0])   // "chick jars to chick fount: growing pullets or cockerels ..."
+ */
 export function writeChangeOver(change: ChangeOver): string {
   const { from, to, kindName, bothFromDays, untilDays, bothFromDay, untilDay } = change;
   const at = (age: number, day: number | undefined) =>
     day === undefined ? `at ${writeAge(age)}` : `on ${writeDay(day)} (${writeAge(age)})`;
   if (to === undefined)
-    return `${from}: ${kindName} outgrow it ${at(untilDays, untilDay)}, and nothing else in the pen suits them then.`;
+    return `${from}: ${birdsCalled(kindName)} outgrow it ${at(untilDays, untilDay)}, and nothing else in the pen suits them then.`;
   if (bothFromDays > untilDays)
-    return `${from} to ${to}: ${kindName} outgrow the first ${at(untilDays, untilDay)}, before the second suits them ${at(bothFromDays, bothFromDay)}.`;
-  return `${from} to ${to}: ${kindName} have both from ${at(bothFromDays, bothFromDay).replace(/^(on|at) /, "")}, and the first goes ${at(untilDays, untilDay)}.`;
+    return `${from} to ${to}: ${birdsCalled(kindName)} outgrow the first ${at(untilDays, untilDay)}, before the second suits them ${at(bothFromDays, bothFromDay)}.`;
+  return `${from} to ${to}: ${birdsCalled(kindName)} have both from ${at(bothFromDays, bothFromDay).replace(/^(on|at) /, "")}, and the first goes ${at(untilDays, untilDay)}.`;
 }
 
-/** What of the birds' drinking is taken to come from the loose ones. */
+/**
+ * What of the birds' drinking is taken to come from the loose ones.
+ *
+ * @example writeShareOfLoose(yard.pens.find((pen) => writeShareOfLoose(pen)))   // "hen house: 56 % of the drinking is taken to be at the loose ..."
+ */
 export function writeShareOfLoose({ pen, looseShare, linePlaces, loosePlaces }: PenYard): string | undefined {
   if (linePlaces === 0 || loosePlaces === 0) return undefined;
   return `${pen}: ${writePercent(looseShare)} of the drinking is taken to be at the loose waterers, as ${loosePlaces} of ${linePlaces + loosePlaces} places to drink; the line is judged as if they were empty.`;
 }
 
+/** What is always said beside figures of loose waterers. */
 export const YARD_CAUTIONS = [
   "Look at every waterer every day, in the morning and in heat again: a fount that has drained looks no different from the house.",
   "Chicks and quail drown in a few centimetres. Pebbles in the water, or nipples, until they are two weeks old.",

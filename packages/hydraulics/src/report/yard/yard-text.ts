@@ -13,7 +13,7 @@ import {
   writeYardFinding,
   YARD_CAUTIONS,
 } from "./yard-sentences.js";
-import { writeMark, writeRefills, writeSlope } from "./yard-words.js";
+import { writeMarks, writeRefills, writeSlope } from "./yard-words.js";
 
 /** The loose waterers of a plan, as text for a terminal. */
 export function writeYardText(title: string, yard: YardOfPlan, system: UnitSystem, paint: Paint): string {
@@ -113,9 +113,7 @@ function airLine({ weather, hotDay }: YardOfPlan, system: UnitSystem): string {
 function weekTable(pen: PenYard, { day }: YardOfPlan, system: UnitSystem): string {
   const dated = day === undefined ? [] : [false];
   const height = ({ hang }: WatererReport["weeks"][number]) =>
-    hang === undefined
-      ? "no table says"
-      : `${writeMark(hang.low, system)} to ${writeMark(hang.high, system)}`;
+    hang === undefined ? "no table says" : writeMarks(hang.low, hang.high, system);
   return writeTable({
     columns: [
       "week",

@@ -1,4 +1,4 @@
-import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { type UnitSystem, writeQuantity, writeRange } from "../../units/quantity.js";
 
 /**
  * A slope as people measure it: per cent, and the angle: "5 % (2.9°)".
@@ -18,6 +18,11 @@ export function writeSlope(slope: number): string {
  */
 export function writeMark(metres: number, system: UnitSystem): string {
   return writeQuantity(metres, "length", system, 2);
+}
+
+/** Between which marks: "4.5 cm to 6.6 cm" and never in two units. */
+export function writeMarks(low: number, high: number, system: UnitSystem): string {
+  return writeRange(low, high, "length", system, 2);
 }
 
 /**

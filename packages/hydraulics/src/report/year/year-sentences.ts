@@ -10,14 +10,23 @@ import type {
 import { writeDay } from "../../units/day.js";
 import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeAge, writePercent } from "../birds/bird-sentences.js";
+import { countedBirds } from "../birds/birds-called.js";
 
-/** "2 × Jar fount, 1 US quart". */
+/**
+ * "2 × Jar fount, 1 US quart".
+ *
+ * @example writePieces(2, "Jar fount")   // "2 × Jar fount"
+ */
 export const writePieces = (count: number, name: string): string => `${count} × ${name}`;
 
-/** What happens on a day, its date left to the caller. */
+/**
+ * What happens on a day, its date left to the caller.
+ *
+ * @example writeYearEvent(year.events[0])   // "brooder three: change over to poult fount; leave poult dish ..."
+ */
 export function writeYearEvent(event: YearEvent): string {
   if (event.code === "changeOver") return writeYearChangeOver(event);
-  const birds = `${event.count} × ${event.kindName}`;
+  const birds = countedBirds(event.count, event.kindName);
   switch (event.code) {
     case "arrives":
       return `${event.pen}: ${birds} arrive, ${writeAge(event.ageDays)} old`;
@@ -42,7 +51,11 @@ function writeYearChangeOver({ pen, from, to, until, by, wantedElsewhere }: Chan
   return `${pen}: change over to ${to.join(" and ")}${by === "kit" ? " from the kit" : ""}; ${stay}${wanted}`;
 }
 
-/** What to put out, day by day and pen by pen: a sentence for each pen of a day. */
+/**
+ * What to put out, day by day and pen by pen: a sentence for each pen of a day.
+ *
+ * @example writeHandedOut(year.kit.handed)[0].sentence   // "brooder two: put out 1 × Vacuum fount, 1 US gal"
+ */
 export function writeHandedOut(handed: readonly HandedOut[]): { day: number; sentence: string }[] {
   const groups = new Map<string, HandedOut[]>();
   for (const one of handed) {
@@ -55,7 +68,11 @@ export function writeHandedOut(handed: readonly HandedOut[]): { day: number; sen
   }));
 }
 
-/** A pen that goes short, from when till when, and why. */
+/**
+ * A pen that goes short, from when till when, and why.
+ *
+ * @example writeShortage({ pen: "hens", from: 20585, to: 20592, met: 0.5, birds: 12, because: { code: "noneSuits" } })   // "hens, 2026-05-12 to 2026-05-18: 12 birds are without a ..."
+ */
 export function writeShortage({ pen, from, to, met, birds, because }: Shortage): string {
   const head = `${pen}, ${writeDay(from)} to ${writeDay(to - 1)}: ${birds} ${birds === 1 ? "bird is" : "birds are"} without a place (${writePercent(met)} of the need is met)`;
   switch (because.code) {
@@ -70,7 +87,11 @@ export function writeShortage({ pen, from, to, met, birds, because }: Shortage):
   }
 }
 
-/** What to buy, once. */
+/**
+ * What to buy, once.
+ *
+ * @example writeLeastToBuy({ items: [{ id: "jar", name: "Jar fount", count: 2 }], by: "pieces", cost: 2, bound: 2, never: [] }, undefined)[0]   // "Buy 2 × Jar fount: 2 pieces, and no pen goes short for want ..."
+ */
 export function writeLeastToBuy(buy: LeastToBuy, money: string | undefined): string[] {
   const unit = buy.by === "money" ? (money ?? "of the plan's money") : "pieces";
   const amount = `${Number(buy.cost.toFixed(2))} ${buy.by === "pieces" && buy.cost === 1 ? "piece" : unit}`;
@@ -88,7 +109,11 @@ export function writeLeastToBuy(buy: LeastToBuy, money: string | undefined): str
   ];
 }
 
-/** How far what was found is proven, in the order of what counts first. */
+/**
+ * How far what was found is proven, in the order of what counts first.
+ *
+ * @example writeKitProof(year.kit, "metric")   // "Proven: no way to give it out leaves less short (what a pen ..."
+ */
 export function writeKitProof(kit: KitGiven, system: UnitSystem): string {
   const { cost, bound, isHeldDown, parts } = kit;
   if (cost.short === 0 && cost.handed === 0)
@@ -112,12 +137,17 @@ export function writeKitProof(kit: KitGiven, system: UnitSystem): string {
   return `${short}${handed}${filled}. ${parts} ${parts === 1 ? "part" : "parts"} of all ways ${parts === 1 ? "was" : "were"} looked at.${held}`;
 }
 
-/** Which weather the figures are for. */
+/**
+ * Which weather the figures are for.
+ *
+ * @example writeYearWeather({ weatherFrom: "months" })   // "The air of each day lies between those the plan gives for ..."
+ */
 export const writeYearWeather = ({ weatherFrom }: Pick<YearOfPlan, "weatherFrom">): string =>
   weatherFrom === "months"
     ? "The air of each day lies between those the plan gives for its months; hot days come in their season."
     : "One weather stands for the whole year, its hot spell too: give `weather.months` for the seasons.";
 
+/** What is always said beside a year. */
 export const YEAR_CAUTIONS: readonly string[] = [
   "Look at the birds and their water every day: no calendar replaces that.",
   "When you change over, leave the old beside the new until every bird has been seen to drink from the new one.",

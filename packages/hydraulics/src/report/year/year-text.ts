@@ -1,6 +1,6 @@
 import type { KitGiven, PenPeriod, YearOfPlan, YearPeriod } from "../../judge/year/year-result.js";
 import { writeDay } from "../../units/day.js";
-import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
+import { type UnitSystem, writeQuantity, writeRange } from "../../units/quantity.js";
 import type { Paint } from "../check-text.js";
 import { writeTable } from "../text-table.js";
 import { writeVolume } from "../words.js";
@@ -123,9 +123,8 @@ function drinkerTable({ periods, pens }: YearOfPlan): string {
 }
 
 function heightTable({ periods, pens }: YearOfPlan, system: UnitSystem): string {
-  const height = (metres: number) => writeQuantity(metres, "length", system, 2);
   const cell = (range: PenPeriod["heights"]["nipple"]) =>
-    range === undefined ? "-" : `${height(range.low)} to ${height(range.high)}`;
+    range === undefined ? "-" : writeRange(range.low, range.high, "length", system, 2);
   return writeTable({
     columns: ["from", ...pens.flatMap(({ pen }) => [`${pen}, pins`, "lips"])],
     alignRight: [false, ...pens.flatMap(() => [false, false])],
