@@ -18,10 +18,12 @@ export function headTakenByOneMore(prepared: PreparedLine, flow: number): Float6
   for (let i = 0; i < nodeCount; i += 1) more[i] = i < rootCount ? 0 : work.flow[i] + flow;
   pipes.kernel(pipes, nodeCount, more, loss, slope);
   lossThen.set(loss.subarray(0, nodeCount));
-  pipes.kernel(pipes, nodeCount, work.flow, loss, slope);
+  // The solve has left what is lost now; but devices are in that too, and regulators change flows after it.
+  const lossNow = prepared.devices.length === 0 ? work.loss : loss;
+  if (lossNow === loss) pipes.kernel(pipes, nodeCount, work.flow, loss, slope);
   const byPoint = new Float64Array(prepared.line.points.count);
   for (let i = rootCount; i < nodeCount; i += 1) {
-    byPoint[point[i]] = byPoint[point[parent[i]]] + lossThen[i] - loss[i];
+    byPoint[point[i]] = byPoint[point[parent[i]]] + lossThen[i] - lossNow[i];
   }
   return byPoint;
 }
