@@ -69,7 +69,7 @@ test(
         expect(reading).toEqual({ ok: true, plan: data });
         if (reading.ok) expect(writePlan(reading.plan)).toBe(text);
       }),
-      cases(80),
+      cases(40),
     );
   },
   MORE_THAN_SECONDS,
@@ -89,7 +89,7 @@ describe.each(Object.entries(TIME_QUESTIONS))("%s", (_, ask) => {
           expect(answer.ok ? [] : answer.problems).toEqual([]);
           expect(ask(plan)).toEqual(answer);
         }),
-        cases(10),
+        cases(6),
       );
     },
     MORE_THAN_SECONDS,
@@ -106,7 +106,7 @@ describe.each(Object.entries(TIME_QUESTIONS))("%s", (_, ask) => {
           if (!answer.ok) expectReadable(answer.problems);
           else expect(notFinite(answer)).toEqual([]);
         }),
-        cases(16),
+        cases(8),
       );
     },
     MORE_THAN_SECONDS,

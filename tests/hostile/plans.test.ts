@@ -13,7 +13,7 @@ test("checkPlan(any valid plan) solves every moment within its bars, in finite n
     fc.property(plans(), (plan) => {
       expect(faultsOfCheck(plan)).toEqual([]);
     }),
-    cases(120),
+    cases(60),
   );
 }, 3_600_000);
 
@@ -36,6 +36,6 @@ test("checkPlan gives the same verdicts whatever runs and places are called and 
         expect(`${place}: ${there.get(place)?.verdict}`).toBe(`${place}: ${verdict.verdict}`);
       }
     }),
-    cases(120),
+    cases(60),
   );
 }, 3_600_000);

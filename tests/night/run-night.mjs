@@ -4,7 +4,7 @@
  *   npm run night -- --plans 5000 --documents 500     fewer
  *   npm run night -- --seed 42000                     from this number on; each plan has a number, and is always the same
  *   npm run night -- --jobs 2                         threads
- * What is found is made small, printed, and written where tests/regress says. Stopped, it tells how to go on.
+ * What is found is made small, printed, and written to a file, to be made a test of in tests/regress. Stopped, it tells how to go on.
  */
 import { mkdirSync, writeFileSync } from "node:fs";
 import { availableParallelism } from "node:os";
@@ -58,6 +58,6 @@ process.exitCode = faulty > 0 ? 1 : 0;
 function tellFound({ kind, number, faults, document }) {
   const path = `${folder}/${kind}-${number}.json`;
   if (document !== undefined) writeFileSync(path, `${JSON.stringify(document, null, 2)}\n`);
-  const keep = document === undefined ? "" : `\n  ${path}, once mended to be kept in tests/regress/${kind}/`;
+  const keep = document === undefined ? "" : `\n  ${path}, to be made a test of in tests/regress`;
   process.stdout.write(`${kind} ${number}: ${faults.slice(0, 3).join("\n  ")}${keep}\n`);
 }
