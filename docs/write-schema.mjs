@@ -1,6 +1,6 @@
 /**
  * Writes what the docs say of the plan file from its one definition, packages/hydraulics/src/document/:
- * plan.schema.json, and the tables of keys in reference/plan-file.md. Needs the packages to be built.
+ * plan.schema.json (here and in the package), and the tables of keys in reference/plan-file.md. Needs the packages to be built.
  *   npm run schema                      write
  *   node docs/write-schema.mjs --check  write nothing; exit status 1 when something is out of date
  */
@@ -21,8 +21,10 @@ const TEXTS = [
 
 const schema = finished(z.toJSONSchema(planSchema, { io: "input", target: "draft-2020-12" }));
 const page = new URL("reference/plan-file.md", import.meta.url);
+const schemaText = `${compact(JSON.stringify(schema, null, 2))}\n`;
 const outputs = [
-  [new URL("plan.schema.json", import.meta.url), `${compact(JSON.stringify(schema, null, 2))}\n`],
+  [new URL("plan.schema.json", import.meta.url), schemaText],
+  [new URL("../packages/hydraulics/schemas/plan.schema.json", import.meta.url), schemaText],
   [page, withTables(readFileSync(page, "utf8"))],
 ];
 
@@ -52,7 +54,7 @@ function finished(raw) {
   };
   const title = "Headfall plan, version 1";
   const description = "Quantities are text with their unit, as typed: 55 gal, 3/4 in, 2 ft 6 in, 40 mL/min.";
-  return { $schema, title, description, ...typed(rest) };
+  return { $schema, $id: "plan.schema.json", title, description, ...typed(rest) };
 }
 
 /** Lists of words on one line where they fit, as the formatter has them. */

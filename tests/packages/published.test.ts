@@ -1,4 +1,4 @@
-import { existsSync, readFileSync, writeFileSync } from "node:fs";
+import { existsSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { dirname, join, posix } from "node:path";
 import { checkPackage, createPackageFromTarballData } from "@arethetypeswrong/core";
 import { publint } from "publint";
@@ -20,9 +20,11 @@ beforeAll(async () => {
 }, 300_000);
 afterAll(() => installed?.remove(), 120_000);
 
+const SCHEMAS = readdirSync("packages/hydraulics/schemas").map((file) => `schemas/${file}`);
+
 /** What stands in a package beside what is compiled. */
 const BESIDE = {
-  hydraulics: ["LICENSE", "README.md", "bin/headfall.mjs", "package.json"],
+  hydraulics: ["LICENSE", "README.md", "bin/headfall.mjs", "package.json", ...SCHEMAS],
   ui: ["LICENSE", "README.md", "dist/headfall.js", "package.json"],
 };
 

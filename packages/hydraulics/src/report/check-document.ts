@@ -1,5 +1,6 @@
 import { type Checked, type DrinkerVerdict, VERDICTS } from "../judge/check-result.js";
 import { MOMENTS } from "../model/moment.js";
+import type { LineSolution } from "../solve/solution.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { flockOfCheck } from "./birds/flock-entry.js";
 import { writeCaution } from "./caution-sentences.js";
@@ -40,14 +41,19 @@ export function writeCheckDocument(checked: Checked, system: UnitSystem) {
     defaults: checked.defaults,
     checks: MOMENTS.map((moment) => ({
       moment,
-      ...Object.fromEntries(
-        Object.entries(checked.solutions[moment]).map(([law, { outcome, checks, effort }]) => [
-          law,
-          { outcome, continuity: checks.continuity.worst, energy: checks.energy.worst, steps: effort.steps },
-        ]),
-      ),
+      hazenWilliams: solvedEntry(checked.solutions[moment].hazenWilliams),
+      darcyWeisbach: solvedEntry(checked.solutions[moment].darcyWeisbach),
     })),
     madeFrom: checked.madeFrom,
+  };
+}
+
+function solvedEntry({ outcome, checks, effort }: LineSolution) {
+  return {
+    outcome,
+    continuity: checks.continuity.worst,
+    energy: checks.energy.worst,
+    steps: effort.steps,
   };
 }
 

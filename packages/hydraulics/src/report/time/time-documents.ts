@@ -13,13 +13,15 @@ import { writeMarkLines } from "./mark-text.js";
  * @example writeLastingDocument("hens", lasting, carryingOf(plan, { weeks: 1 }).carrying).format   // "headfall lasts"
  */
 export function writeLastingDocument(name: string, lasting: Lasting, carrying: Carrying) {
+  const { day, ...rest } = lasting;
+  const { day: carriedOn, ...carried } = carrying;
   return {
     format: "headfall lasts",
     version: 1,
     plan: { name },
-    ...lasting,
-    ...dayEntry(lasting.day),
-    carrying: { ...carrying, ...dayEntry(carrying.day) },
+    ...dayEntry(day),
+    ...rest,
+    carrying: { ...dayEntry(carriedOn), ...carried },
   };
 }
 
@@ -31,12 +33,13 @@ export function writeLastingDocument(name: string, lasting: Lasting, carrying: C
 export function writeAwayDocument(name: string, away: Away, system: UnitSystem) {
   const failures = away.failures.map((failure) => ({ ...failure, sentence: writeFailure(failure) }));
   const sentence = writeAwayAnswer(away, system);
+  const { day, ...rest } = away;
   return {
     format: "headfall away",
     version: 1,
     plan: { name },
-    ...away,
-    ...dayEntry(away.day),
+    ...dayEntry(day),
+    ...rest,
     failures,
     sentence,
   };
@@ -48,12 +51,13 @@ export function writeAwayDocument(name: string, away: Away, system: UnitSystem) 
  * @example writeMarkDocument("hens", mark, "metric").format   // "headfall mark"
  */
 export function writeMarkDocument(name: string, mark: Mark, system: UnitSystem) {
+  const { day, ...rest } = mark;
   return {
     format: "headfall mark",
     version: 1,
     plan: { name },
-    ...mark,
-    ...dayEntry(mark.day),
+    ...dayEntry(day),
+    ...rest,
     sentences: writeMarkLines(mark, system),
   };
 }
