@@ -17,6 +17,7 @@ import {
   SMALL_PAN_IN_SUN,
 } from "../../../packages/hydraulics/src/physics/evaporation.js";
 import {
+  headLossFitting,
   lossCoefficientOfBoreRatio,
   lossCoefficientOfWidening,
 } from "../../../packages/hydraulics/src/physics/fittings.js";
@@ -134,6 +135,7 @@ describe("formulas refuse what has no meaning", () => {
   });
 
   it("but not what is only unusual", () => {
+    expect(headLossFitting({ k1: 800, kInfinity: 1, bore: 0.016, viscosity: 1e-6 }, 0)).toBe(0);
     expect(frictionFactorColebrook(1e6, 1)).toBeGreaterThan(0.5);
     expect(conductanceOfPipe({ outside: 0.02, lagging: 0, film: 0.5 })).toBeCloseTo(Math.PI * 0.02 * 0.5, 12);
     // Air at a pressure two and a half times that of the vapour in it.

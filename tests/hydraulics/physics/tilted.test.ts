@@ -145,6 +145,11 @@ describe("a fount with spouts, or with its hole to one side", () => {
     expect(shareOfRimWet({ ...spouts, hole: 0.4 }, { pool: 0.06, slope: 0.5 })).toBe(1);
   });
 
+  it("of three spouts wets the one downhill, not the two uphill of it", () => {
+    // Depths 0.1 + 0.25, and twice 0.1 - 0.125.
+    expect(shareOfRimWet({ ...spouts, holes: 3 }, { pool: 0.1, slope: 0.5 })).toBeCloseTo(1 / 3, 12);
+  });
+
   it("runs dry over its lowest spout, which may not look straight downhill", () => {
     const turned = { ...spouts, rim: 0.1, holes: 3, facing: 0.4 };
     expect(lowestLip(turned)).toBeCloseTo(0.1 * Math.cos(0.4), 12);
