@@ -41,7 +41,7 @@ test(
         mutatedPlans(),
         fc.nat(),
         fc.nat(),
-        fc.string({ unit: "binary", maxLength: 5 }),
+        fc.constantFrom("", "\u0000", "\ud800", "\ufeff", "}", '"', "\\u", "/*", "🐔"),
         (document, from, to, between) => {
           expect(faultsOfCutText(document, { from, to, between })).toEqual([]);
         },
