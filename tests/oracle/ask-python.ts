@@ -23,17 +23,19 @@ export interface Answered<Answer> {
 /** What of an answer is written down. */
 export interface Recording<Answer> {
   readonly digits: number;
+  /** Name of the record; that of the script unless given. */
+  readonly name?: string;
   /** Leaves out what the rest decides; all is kept unless given. */
   readonly keep?: (answer: Answer) => Answer;
 }
 
-/** Puts a question to python/<script>.py; the record bears its name. */
+/** Puts a question to python/<script>.py, or reads what was recorded of its answer. */
 export function askPython<Answer>(
   script: string,
   question: unknown,
-  { digits, keep = (answer) => answer }: Recording<Answer>,
+  { digits, name = script, keep = (answer) => answer }: Recording<Answer>,
 ): Answered<Answer> {
-  const record = new URL(`./recorded/${script}.json`, import.meta.url);
+  const record = new URL(`./recorded/${name}.json`, import.meta.url);
   if (python === undefined) {
     if (CI === "true") {
       throw new Error(
@@ -43,6 +45,14 @@ export function askPython<Answer>(
     const recorded = readRecord<Answer>(record);
     return { answer: recorded, recorded };
   }
+  const answer = askLive<Answer>(script, question);
+  if (HEADFALL_RECORD === "yes") writeFileSync(record, writeRecord(keep(answer), digits));
+  return { answer, recorded: readRecord<Answer>(record) };
+}
+
+/** Puts a question to python/<script>.py now; an error where no Python has scipy and fluids. */
+export function askLive<Answer>(script: string, question: unknown): Answer {
+  if (python === undefined) throw new Error(`none of ${PYTHONS.join(", ")} has scipy and fluids`);
   const file = fileURLToPath(new URL(`./python/${script}.py`, import.meta.url));
   // -B: no compiled copies left in the checkout.
   const run = spawnSync(python, ["-B", file], {
@@ -51,17 +61,23 @@ export function askPython<Answer>(
     maxBuffer: 2 ** 28,
   });
   if (run.status !== 0) throw new Error(`${script}.py ended with ${run.status ?? run.signal}: ${run.stderr}`);
-  const answer = JSON.parse(run.stdout) as Answer;
-  if (HEADFALL_RECORD === "yes") writeFileSync(record, writeRecord(keep(answer), digits));
-  return { answer, recorded: readRecord<Answer>(record) };
+  return JSON.parse(run.stdout) as Answer;
 }
+
+/** What was written down under a name. */
+export const readRecorded = <Answer>(name: string): Answer =>
+  readRecord<Answer>(new URL(`./recorded/${name}.json`, import.meta.url));
+
+/** Writes something down under a name. */
+export const record = (name: string, what: unknown, digits: number): void =>
+  writeFileSync(new URL(`./recorded/${name}.json`, import.meta.url), writeRecord(what, digits));
 
 const readRecord = <Answer>(record: URL): Answer => JSON.parse(readFileSync(record, "utf8")) as Answer;
 
-/** One member a line, numbers shortened. */
+/** One member a line, numbers shortened; whole ones are counts. */
 function writeRecord(answer: unknown, digits: number): string {
   const shorten = (_key: string, value: unknown) =>
-    typeof value === "number" ? Number(value.toPrecision(digits)) : value;
+    typeof value === "number" && !Number.isInteger(value) ? Number(value.toPrecision(digits)) : value;
   const members = Object.entries(answer as object).map(
     ([key, value]) => `  ${JSON.stringify(key)}: ${JSON.stringify(value, shorten)}`,
   );

@@ -93,8 +93,10 @@ export function drawNetwork(seed: number, features: Features): DrawnNetwork {
     const run = addRun(start, perRun, bores[integerBelow(3)]!);
     ends.push(run[run.length - 1]!);
   }
+  // Not from behind a regulator: one that water can get around cannot hold.
+  const free = ends.filter((_, run) => run === 0 || run > (features.regulators?.count ?? 0));
   for (let c = 0; c < (features.chords ?? 0); c += 1) {
-    const [from, to] = [ends[c % ends.length]!, main[1 + integerBelow(main.length - 2)]!];
+    const [from, to] = [free[c % free.length]!, main[1 + integerBelow(main.length - 2)]!];
     if (from !== to) addPipe(from, to, between(1, 10), bores[integerBelow(4)]!);
   }
 

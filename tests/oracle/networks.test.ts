@@ -8,6 +8,7 @@ import { randomLine } from "../arbitraries/random-line.js";
 import { askPython, PYTHON_IS } from "./ask-python.js";
 import { type Bound, expectClose } from "./closeness.js";
 import { type DrawnNetwork, drawNetwork, type Features } from "./drawn-networks.js";
+import { type NetworkAnswer, networkQuestion } from "./network-question.js";
 
 const KINDS: Readonly<Record<string, Features>> = {
   "a plain line of 60 drinkers": { drinkers: 60 },
@@ -68,48 +69,6 @@ const cases = [
   ...wild.flatMap(({ seed, drawn }) => casesOf(`wild line ${seed}`, drawn, WILD_FLOWS)),
 ];
 
-/** The line as the other implementation reads it. */
-function question({ parts, sourceHead, atWork }: DrawnNetwork, friction: string) {
-  const line = makeLine(parts);
-  const { segments, drinkers } = line;
-  return {
-    friction,
-    viscosity: line.water.viscosity,
-    heights: parts.heights,
-    sources: parts.sources,
-    sourceHead,
-    pipes: parts.pipes.map(({ from, to }, s) => ({
-      from,
-      to,
-      kind: segments.kind[s],
-      shut: segments.shut[s] === 1,
-      length: segments.length[s],
-      bore: segments.bore[s],
-      hazenWilliams: segments.hazenWilliams[s],
-      roughness: segments.roughness[s],
-      k1: segments.k1[s],
-      kInfinity: segments.kInfinity[s],
-      setting: segments.setting[s],
-    })),
-    drinkers: parts.drinkers.map(({ point }, d) => ({
-      point,
-      atWork: atWork[d],
-      height: drinkers.height[d],
-      coefficient: drinkers.coefficient[d],
-      exponent: drinkers.exponent[d],
-      openingHead: drinkers.openingHead[d],
-    })),
-  };
-}
-
-interface NetworkAnswer {
-  /** null where no open pipe leads. */
-  readonly head: (number | null)[];
-  /** By pipe; not recorded, since heads and drinkers decide it. */
-  readonly flow?: number[];
-  readonly drinkerFlow: number[];
-}
-
 const withoutPipes = (answer: Record<string, NetworkAnswer>) =>
   Object.fromEntries(
     Object.entries(answer).map(([name, { head, drinkerFlow }]) => [name, { head, drinkerFlow }]),
@@ -138,7 +97,7 @@ const regulatorsHold = (solved: Solved) =>
 
 describe(`solveLine against Newton on heads with scipy, ${PYTHON_IS}`, () => {
   const asked = Object.fromEntries(
-    cases.map(({ name, drawn, friction }) => [name, question(drawn, friction)]),
+    cases.map(({ name, drawn, friction }) => [name, networkQuestion(drawn, friction)]),
   );
   const { answer, recorded } = askPython<Record<string, NetworkAnswer>>("networks", asked, {
     digits: 8,

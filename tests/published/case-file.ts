@@ -37,6 +37,14 @@ export interface CaseFile {
   readonly cases: readonly PublishedCase[];
 }
 
+/** Sources that print no figure: what follows from a definition, or our own arithmetic on rules and rows that are cited. */
+export const WORKED_OUT: ReadonlySet<string> = new Set([
+  "closed-form",
+  "cautious-defaults",
+  "jenkins-1978",
+  "reservoir-exercise",
+]);
+
 const folder = new URL("./", import.meta.url);
 
 /** Every file of cases beside this one, by name. */

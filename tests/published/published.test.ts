@@ -1,24 +1,14 @@
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { loadSources } from "../../reference-tables/load-tables.mjs";
-import { loadCaseFiles, writeBound } from "./case-file.js";
+import { loadCaseFiles, WORKED_OUT, writeBound } from "./case-file.js";
 import { type Comparison, compareCase, QUESTIONS } from "./compare-case.js";
+import { PICTURES } from "./pictures/all-pictures.js";
+import { SUBJECTS, subjectOf } from "./subjects.js";
+import { writeValidation } from "./write-validation.js";
 
-/**
- * Worked examples that were looked at and are not here, since the library of this part does not compute them:
- *
- *   source                    what                                    why not
- *   technical-paper-410 7-15  head of a pumped line                   no pumps, and no K of a lift check by bore ratio
- *   technical-paper-410 7-36  loss coefficients of a diverging wye    no law for tees by share of flow (7-35: its losses only)
- *   cengel-cimbala 5-7        pressure at a siphon's crest            heads leave the velocity head out, which is most of it there
- *   khan 9.14, p. 349         depth of a pipe over a ridge            likewise; the ridge's height is not among the inputs
- *   bs-8515 intermediate      a tank of 5 % of a year's rain or draw  a rule of thumb; the library goes through days
- *   iapws-r12-08 Table 4      viscosity at 373 to 873 K               hot or dense water; the library's is 0 to 50 degC at 0.1 MPa
- */
 const files = loadCaseFiles();
 const cases = files.flatMap(({ file }) => file.cases.map((one) => ({ source: file.source, one })));
-/** Sources that print nothing: what follows from a definition, our own arithmetic on cited rows, and what is said. */
-const UNPRINTED = new Set(["closed-form", "cautious-defaults", "jenkins-1978", "reservoir-exercise"]);
-
 const said = ({ name, printed, computed, unit, allowed }: Comparison) =>
   `${name}: ${computed} ${unit}, not ${printed} within ${allowed}`;
 
@@ -37,7 +27,7 @@ describe.each(files.map((one) => [one.file.title, one] as const))("%s", (_title,
 
 describe("the published cases", () => {
   it("are at least 60 from at least 25 printed sources", () => {
-    const printed = cases.filter(({ source }) => !UNPRINTED.has(source));
+    const printed = cases.filter(({ source }) => !WORKED_OUT.has(source));
     expect(printed.length).toBeGreaterThanOrEqual(60);
     expect(new Set(printed.map(({ source }) => source)).size).toBeGreaterThanOrEqual(25);
   });
@@ -68,6 +58,11 @@ describe("the published cases", () => {
     }
   });
 
+  it("belong to a subject each, and every subject has some", () => {
+    const met = new Set(cases.map(({ one }) => subjectOf(one)));
+    expect([...met].sort()).toEqual(Object.keys(SUBJECTS).sort());
+  });
+
   it("put every question at least once", () => {
     const put = new Set(cases.map(({ one }) => one.question));
     expect(Object.keys(QUESTIONS).filter((question) => !put.has(question))).toEqual([]);
@@ -76,5 +71,35 @@ describe("the published cases", () => {
   it("keep the slips of four sources as figures that are refused", () => {
     const slips = cases.filter(({ one }) => one.slip !== undefined);
     expect(new Set(slips.map(({ source }) => source)).size).toBeGreaterThanOrEqual(4);
+  });
+});
+
+const page = new URL("../../docs/reference/validation.md", import.meta.url);
+const images = new URL("../../docs/images/truth/", import.meta.url);
+const isWriting = process.env["HEADFALL_WRITE_VALIDATION"] === "yes";
+
+describe("docs, else run npm run validate", () => {
+  it("reference/validation.md is what the cases and the library say now", () => {
+    const text = writeValidation(files);
+    if (isWriting) writeFileSync(page, text);
+    expect(readFileSync(page, "utf8")).toBe(text);
+  });
+
+  it.each(PICTURES.map((picture) => [picture.name, picture] as const))(
+    "images/truth/%s.svg is what is drawn now, without a number that is none",
+    (name, { draw }) => {
+      const drawn = draw();
+      expect(drawn).not.toMatch(/NaN|Infinity|undefined/);
+      const file = new URL(`${name}.svg`, images);
+      if (isWriting) {
+        mkdirSync(images, { recursive: true });
+        writeFileSync(file, drawn);
+      }
+      expect(readFileSync(file, "utf8")).toBe(drawn);
+    },
+  );
+
+  it("images/truth holds no picture that nothing draws", () => {
+    expect(readdirSync(images).sort()).toEqual(PICTURES.map(({ name }) => `${name}.svg`).sort());
   });
 });

@@ -1,76 +1,45 @@
-import { type CaseFile, type PublishedCase, writeBound } from "./case-file.js";
-import { type Comparison, compareCase } from "./compare-case.js";
+import type { CaseFile } from "./case-file.js";
+import { PICTURES } from "./pictures/all-pictures.js";
+import { compareFiles } from "./report/compared.js";
+import { equationsRunIn } from "./report/equations.js";
+import { writeSummary } from "./report/summary.js";
+import { writeSource } from "./report/write-cases.js";
+import { writeNetworks } from "./report/write-networks.js";
+import { writeNotCovered } from "./report/write-not-covered.js";
 
 const HEADING = `# Published figures and what the library makes of them
 
 Written by \`npm run validate\` from the cases under \`tests/published/\`; not to be edited by hand. \`npm test\` holds every
-figure to its tolerance, and this page to the cases. "Seen" was read at the source; "from memory" was not. A figure in
-~~strokes~~ is a slip of the source: the library must refuse it, and meets the right figure in the row above.
+figure to its tolerance, and this page to the cases. How to run each check: [Truth](../method/truth.md).
+
+- **Seen**: the figure was read at the source. **From memory**: it was not. **Worked out**: a rule or a row is cited, the
+  figure was reckoned from it by hand.
+- **Difference**: ours less the printed one, as a share of the printed one. Each case says below how much is allowed, and why.
+- A figure in ~~strokes~~ is a slip of the source: the library must refuse it, and meets the right figure in the row above.
 `;
 
-/** The validation report: a table for each source, from the cases and what the library answers now. */
+/** The validation report: all of it at a glance, tables as pictures, whole networks, what is not covered, then case by case. */
 export function writeValidation(files: readonly { readonly file: CaseFile }[]): string {
-  const cases = files.flatMap(({ file }) => file.cases);
-  const figures = cases.reduce((count, one) => count + Object.keys(one.expect).length, 0);
-  const slips = cases.filter((one) => one.slip !== undefined).length;
-  const counted = `${cases.length} cases with ${figures} figures from ${files.length} sources; ${slips} cases hold slips of their source.\n`;
-  return [HEADING, counted, ...files.map(({ file }) => writeSource(file))].join("\n");
-}
-
-function writeSource({ source, title, cases }: CaseFile): string {
-  return [
-    `## ${title}`,
-    "",
-    `Key \`${source}\`.`,
-    "",
-    "| case | what | where | seen | figure | published | computed | difference | allowed |",
-    "|---|---|---|---|---|---|---|---|---|",
-    ...cases.flatMap(writeCase),
-    "",
-    ...writeReasons(cases),
-    "",
-  ].join("\n");
-}
-
-/** Why each tolerance is what it is; cases of one reason share a line. */
-function writeReasons(cases: readonly PublishedCase[]): string[] {
-  const idsOf = new Map<string, string[]>();
-  for (const { id, tolerance, note } of cases) {
-    const reason = note === undefined ? tolerance.why : `${tolerance.why}; ${note}`;
-    idsOf.set(reason, [...(idsOf.get(reason) ?? []), id]);
-  }
-  return [...idsOf].map(([reason, ids]) => `- ${ids.join(", ")}: ${reason}.`);
-}
-
-function writeCase(one: PublishedCase): string[] {
-  const { expected, slips } = compareCase(one);
-  const row = (comparison: Comparison, published: string) =>
-    `| ${[
-      one.id,
-      one.what,
-      one.page,
-      one.seen,
-      comparison.name,
-      published,
-      withUnit(written(comparison.computed), comparison),
-      difference(comparison),
-      writeBound(one.tolerance),
-    ].join(" | ")} |`;
-  return [
-    ...expected.map((comparison) => row(comparison, withUnit(`${comparison.printed}`, comparison))),
-    ...slips.map((comparison) => row(comparison, `~~${withUnit(`${comparison.printed}`, comparison)}~~`)),
-  ];
-}
-
-const withUnit = (figure: string, { unit }: Comparison): string =>
-  unit === "" ? figure : `${figure} ${unit}`;
-
-/** Six digits: the last bits of a power differ from one machine to the next, and no source needs more. */
-const written = (value: number): string => `${Number(value.toPrecision(6))}`;
-
-/** As a share of the printed figure; what is under a millionth is written as such. */
-function difference({ printed, difference: left }: Comparison): string {
-  const share = (100 * left) / Math.abs(printed);
-  if (Math.abs(share) < 1e-4) return "under 0.0001 %";
-  return `${share > 0 ? "+" : ""}${Number(share.toPrecision(2))} %`;
+  const { result: compared, ran } = equationsRunIn(() => compareFiles(files));
+  const slips = compared.filter(({ one }) => one.slip !== undefined).length;
+  return `${[
+    HEADING,
+    "## At a glance",
+    `${writeSummary(compared)}`,
+    `${slips} cases hold slips of their source. A great difference is a source that rounds, a rule of thumb, or a flock of another
+day; none is hidden by a mean.`,
+    "## Whole tables as pictures",
+    ...PICTURES.map(({ name, says }) => `![${says}](../images/truth/${name}.svg)`),
+    "## Whole networks",
+    writeNetworks(),
+    "## What is not covered",
+    writeNotCovered(compared, ran),
+    "## The cases",
+    ...files.map(({ file }) =>
+      writeSource(
+        file,
+        compared.filter(({ source }) => source === file.source),
+      ),
+    ),
+  ].join("\n\n")}\n`;
 }

@@ -9,6 +9,7 @@ import sys
 
 import numpy as np
 from fluids.core import K_from_f, head_from_K
+from fluids.fittings import Hooper, Hooper2K
 from fluids.friction import Churchill_1977
 from scipy.constants import g
 from scipy.sparse import coo_matrix
@@ -51,31 +52,57 @@ class Laws:
         step = 1e-30 * np.maximum(flow, 1e-30)
         return self.loss(flow + 1j * step).imag / step
 
+    def first_guess(self, wanted):
+        """The least of the flows that each part of the loss would let through alone; from above Newton goes straight."""
+        by_hazen_williams = self.friction == "hazenWilliams"
+        laminar, rough = (0, 0) if by_hazen_williams else (64, 0.02)
+        per_flow = (laminar * self.length / self.bore + self.k1) * self.viscosity / (2 * g * self.bore * self.area)
+        per_square = (rough * self.length / self.bore + self.k_infinity) / (2 * g * self.area**2)
+        guess = np.minimum(wanted / per_flow, np.sqrt(wanted / per_square))
+        if by_hazen_williams:
+            per_power = 10.67 * self.length / (self.coefficient**1.852 * self.bore**4.8704)
+            guess = np.minimum(guess, (wanted / per_power) ** (1 / 1.852))
+        return np.clip(np.nan_to_num(guess, nan=0.0), 1e-30, 1e3)
+
     def flow_at(self, head):
         """Flow and its slope for a head of either sign: Newton kept inside a bracket that only ever shrinks."""
         wanted = np.abs(head)
-        low, high = np.zeros_like(wanted), np.full_like(wanted, 1e-12)
-        while np.any(short := self.loss(high) < wanted):
-            low[short], high[short] = high[short], 4 * high[short]
-        flow = high.copy()
+        low, high = np.zeros_like(wanted), np.full_like(wanted, np.inf)
+        flow = self.first_guess(wanted)
         for _ in range(200):
             left = self.loss(flow) - wanted
             high = np.where(left > 0, flow, high)
             low = np.where(left <= 0, flow, low)
             step = flow - left / self.slope(flow)
-            inside = (step > low) & (step < high)
-            following = np.where(inside, step, (low + high) / 2)
-            if np.all(np.abs(following - flow) <= 1e-15 * flow + 1e-24):
-                break
+            inside = (step >= low) & (step <= high)
+            following = np.where(inside, step, np.where(np.isinf(high), 4 * flow, (low + high) / 2))
+            # Newton doubles its digits: after a step this small the next would be lost in the last bit.
+            settled = np.all(np.abs(following - flow) <= 1e-12 * flow + 1e-24)
             flow = following
+            if settled:
+                break
         return np.sign(head) * flow, 1 / self.slope(np.maximum(flow, 1e-11))
+
+
+def with_fitting(pipe):
+    """A pipe whose fitting is told by name: the coefficients are those the fluids library has of it."""
+    name = pipe.get("fitting")
+    if name is None:
+        return pipe
+    inches = pipe["bore"] / 0.0254
+    k1, k_large = Hooper[name]
+    fitted = {**pipe, "k1": k1, "kInfinity": k_large * (1 + 1 / inches)}
+    theirs = Hooper2K(inches, 1000.0, name=name)
+    if abs(k1 / 1000.0 + fitted["kInfinity"] - theirs) > 1e-12 * theirs:
+        raise RuntimeError(f"{name}: by fluids K is {theirs} at Re 1000")
+    return fitted
 
 
 class Network:
     def __init__(self, line):
         self.heights = np.array(line["heights"])
         self.count = len(self.heights)
-        self.pipes = [pipe for pipe in line["pipes"]]
+        self.pipes = [with_fitting(pipe) for pipe in line["pipes"]]
         self.open = [i for i, pipe in enumerate(self.pipes) if not pipe["shut"]]
         self.sources = dict(zip(line["sources"], line["sourceHead"]))
         self.drinkers = line["drinkers"]
@@ -163,19 +190,26 @@ class Network:
 
         head = self.heights.astype(float).copy()
         highest = max(fixed.values())
+        span = 1 + highest - self.heights.min()
         head[reached] = highest - 1e-3 * np.arange(1, reached.sum() + 1) / max(1, reached.sum())
         for p, value in fixed.items():
             head[p] = value
         state = state_at(head)
+        best, since, kept = np.inf, 0, (head, state)
         for _ in range(80):
             flow, slope, drunk, answering, left = state
             size = np.abs(left[free]).max() if len(free) else 0
-            if size <= 1e-12 * np.abs(flow).max():
+            # The last bits of the heads set a floor; once there, further steps only wander.
+            since = 0 if size < best / 2 else since + 1
+            best, kept = (size, (head, state)) if size < best else (best, kept)
+            if size <= 1e-12 * np.abs(flow).max() or (since >= 4 and size <= 1e-10 * np.abs(flow).max() + 1e-10):
                 break
             diagonal = np.full(self.count, 1e-15)
             np.add.at(diagonal, start, slope)
             np.add.at(diagonal, end, slope)
             np.add.at(diagonal, point, answering)
+            # Behind a shut valve any head will do; a last bit more on the diagonal picks one.
+            diagonal *= 1 + 1e-13
             inner = (place[start] >= 0) & (place[end] >= 0)
             rows = np.concatenate([place[start][inner], place[end][inner], np.arange(len(free))])
             columns = np.concatenate([place[end][inner], place[start][inner], np.arange(len(free))])
@@ -183,17 +217,21 @@ class Network:
             step = np.atleast_1d(spsolve(coo_matrix((values, (rows, columns))).tocsc(), left[free]))
             # Left over is the slope of a concave sum of the heads: along the step it falls, and is wanted near nought.
             ahead = left[free] @ step
-            low, high, share = 0.0, 1.0, 1.0
+            # Where all valves are shut nothing answers a head, and the step is without bound; no head leaves this span.
+            most = min(1.0, span / max(np.abs(step).max(), 1e-300))
+            low, high, share = 0.0, most, most
             for _ in range(30):
                 trial = head.copy()
                 trial[free] += share * step
                 tried = state_at(trial)
                 slope_there = tried[4][free] @ step
-                if abs(slope_there) <= 0.5 * ahead or (share == 1 and slope_there >= 0):
+                if abs(slope_there) <= 0.5 * ahead or (share == most and slope_there >= 0):
                     break
                 low, high = (share, high) if slope_there > 0 else (low, share)
                 share = (low + high) / 2
             head, state = trial, tried
+        size = np.abs(state[4][free]).max() if len(free) else 0
+        head, state = (head, state) if size < best else kept
         flow, _, drunk, _, left = state
         self.check(laws, flow, np.abs(left[free]).max() if len(free) else 0)
         all_flow, all_drunk = np.zeros(len(self.pipes)), np.zeros(len(self.drinkers))
