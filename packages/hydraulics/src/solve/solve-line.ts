@@ -14,6 +14,7 @@ import {
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
 import { fedSources } from "./with-outlets.js";
+import { headsByPoint, holdingRegulators, writeState } from "./write-state.js";
 
 /** A device changes its state only beyond this head [m], so that it cannot flutter. */
 const SWITCH_HEAD = 1e-8;
@@ -116,10 +117,6 @@ function workingOutlets(line: Line, drinker: Int32Array, moment: Moment): Int32A
   return working;
 }
 
-function holdingRegulators({ set }: Zoning): number[] {
-  return set.filter(({ setting }) => setting === "holds").map(({ segment }) => segment);
-}
-
 /** Flow of every device by its segment: through a holding regulator, what its zone takes. */
 function flowsThroughDevices(prepared: PreparedLine, zoning: Zoning): Map<number, number> {
   const { segments } = prepared.line;
@@ -142,7 +139,8 @@ function devicesToSet(
   through: ReadonlyMap<number, number>,
 ): SetDevice[] {
   const { kind } = prepared.line.segments;
-  const seen: Seen = { prepared, through, ...stateByPoint(prepared, zoning) };
+  const { length } = prepared.line.points.height;
+  const seen: Seen = { prepared, through, ...headsByPoint(prepared, zoning, new Float64Array(length)) };
   return prepared.devices.flatMap((segment) => {
     const now = settingOf(zoning.set, segment);
     const wanted =
@@ -203,18 +201,6 @@ function regulatorSetting(
 const settingOf = (set: readonly SetDevice[], segment: number): DeviceSetting | undefined =>
   set.find((device) => device.segment === segment)?.setting;
 
-/** Heads by point; points that no open pipe joins to a source carry their own height. */
-function stateByPoint(prepared: PreparedLine, zoning: Zoning): { head: Float64Array; reached: Uint8Array } {
-  const { topology } = zoning.network;
-  const head = prepared.line.points.height.slice();
-  const reached = new Uint8Array(head.length);
-  for (let i = 0; i < topology.nodeCount; i += 1) {
-    head[topology.point[i]] = zoning.work.head[i];
-    reached[topology.point[i]] = 1;
-  }
-  return { head, reached };
-}
-
 /** What the holding regulators of a zoning draw from the points before them, by node. */
 function drawOf(
   prepared: PreparedLine,
@@ -274,47 +260,4 @@ function carryDraws(prepared: PreparedLine, zoning: Zoning, demand: Demand): voi
     sumFlows(network, { ...demand, draw }, work);
     work.flow.set(work.trialFlow);
   }
-}
-
-const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
-
-function writeState(
-  prepared: PreparedLine,
-  zoning: Zoning,
-  solved: boolean,
-  effort: { steps: number; evaluations: number },
-): LineSolution {
-  const { line, friction } = prepared;
-  const { topology } = zoning.network;
-  const { work } = zoning;
-  const flow = new Float64Array(line.segments.count);
-  const drinkerFlow = new Float64Array(line.drinkers.count);
-  const sourceFlow = new Float64Array(line.sources.length);
-  const feedFlow = new Float64Array(line.sources.length);
-  const leakFlow = new Float64Array(line.leaks?.length ?? 0);
-  for (let e = topology.rootCount; e < topology.segment.length; e += 1) {
-    flow[topology.segment[e]] = topology.sign[e] * work.flow[e];
-  }
-  const fed = fedSources(line);
-  for (let d = 0; d < topology.drinker.length; d += 1) {
-    const outlet = topology.drinker[d];
-    const beyond = outlet - line.drinkers.count;
-    if (beyond < 0) drinkerFlow[outlet] = work.drinkerFlow[d];
-    else if (beyond < fed.length) feedFlow[fed[beyond]] = work.drinkerFlow[d];
-    else leakFlow[beyond - fed.length] = work.drinkerFlow[d];
-  }
-  for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
-  for (const s of holdingRegulators(zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
-  return {
-    outcome: solved ? "solved" : "stalled",
-    friction,
-    ...stateByPoint(prepared, zoning),
-    flow,
-    drinkerFlow,
-    sourceFlow,
-    feedFlow,
-    leakFlow,
-    checks: NOT_CHECKED,
-    effort,
-  };
 }
