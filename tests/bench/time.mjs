@@ -10,13 +10,13 @@ export function processorTime() {
 }
 
 /**
- * What a call takes once the compiler has done with it: called for half of `span` first, then for `span` ms of the
- * processor and at least 5 times.
+ * What a call takes once the compiler has done with it: called for `span` ms of the processor first, then for as
+ * long again and at least 5 times.
  *
  * @returns milliseconds: `median` and `least` by the clock, `processor` on the average
  */
 export function time(call, span = 300) {
-  const warm = processorTime() + span / 2;
+  const warm = processorTime() + span;
   do call();
   while (processorTime() < warm);
   const times = [];
