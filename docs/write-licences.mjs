@@ -1,7 +1,7 @@
 /**
  * Writes docs/reference/licences.md from package-lock.json: what comes with the library and the page, and what is
  * needed only to work on them.
- *   node docs/write-licences.mjs
+ *   npm run licences
  */
 import { readFileSync, writeFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
@@ -57,7 +57,7 @@ export function licencesPage() {
   const others = packages.filter(([, { dev }]) => dev);
   return `# Licences
 
-Headfall is under the [MIT licence](../../LICENSE). This list of what it is made with is written by \`node docs/write-licences.mjs\` from
+Headfall is under the [MIT licence](../../LICENSE). This list of what it is made with is written by \`npm run licences\` from
 \`package-lock.json\`, and a test holds it to that. No package listed here runs a script when it is installed.
 
 ## What comes with the library
