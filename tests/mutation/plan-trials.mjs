@@ -22,7 +22,9 @@ export function planTrials({ mutants, importers, tests, atLoad }) {
   const loaded = new Map(Object.values(atLoad).flat());
   const byFile = testsByFile(mutants, byMutant);
   return mutants.map((mutant, index) => {
-    const passing = mutant.isStatic ? testsNear(mutant.file, byFile, importers) : byMutant[index];
+    const passing = mutant.isStatic
+      ? [...testsNear(mutant.file, byFile, importers), ...testsBeside(mutant.file, sound)]
+      : byMutant[index];
     const times = Math.max(most[index], loaded.get(mutant.id) ?? 0);
     return {
       mutant,
@@ -50,6 +52,10 @@ function testsNear(file, byFile, importers) {
   return [...new Set(near.flatMap((one) => [...(byFile.get(one) ?? [])]))];
 }
 
+/** Tests that may read a figure of a file without passing any place in it. */
+const testsBeside = (file, tests) =>
+  tests.filter((test) => test.file.startsWith(`tests/hydraulics/${file.split("/")[0]}/`));
+
 function choose({ file }, tests) {
   const own = `tests/hydraulics/${file.replace(/\.ts$/, ".test.ts")}`;
   const isOwn = (test) => test.file === own;
@@ -58,7 +64,8 @@ function choose({ file }, tests) {
   );
   let spent = 0;
   return sorted.flatMap((test) => {
+    if (isOwn(test)) return [test.index];
     spent += test.time;
-    return isOwn(test) || spent <= PATIENCE ? [test.index] : [];
+    return spent <= PATIENCE ? [test.index] : [];
   });
 }

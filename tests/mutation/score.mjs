@@ -32,14 +32,8 @@ export function keepScore(results, { date, oneIn }) {
     };
   }
   const sorted = Object.fromEntries(Object.entries(score).sort(([a], [b]) => (a < b ? -1 : 1)));
-  const lines = Object.entries(sorted).map(([file, row]) => `  ${JSON.stringify(file)}: ${writeRow(row)}`);
-  writeFileSync(scorePath, `{\n${lines.join(",\n")}\n}\n`);
+  writeFileSync(scorePath, `${JSON.stringify(sorted, null, 2)}\n`);
 }
-
-const writeRow = (row) =>
-  `{ ${Object.entries(row)
-    .map(([name, value]) => `${JSON.stringify(name)}: ${JSON.stringify(value)}`)
-    .join(", ")} }`;
 
 /** Writes the table of the page anew from what is kept. */
 export function writePage() {
@@ -53,18 +47,29 @@ export function scoreTable(score) {
   const files = Object.entries(score).map(([name, row]) => ({ name, ...row }));
   const folders = [...new Set(files.map(({ name }) => name.split("/")[0]))];
   const inFolder = (folder) => files.filter(({ name }) => name.startsWith(`${folder}/`));
+  const dates = files.map(({ date }) => date).sort();
   const rows = folders.flatMap((folder) => [
     writeLine(`**${folder}**`, inFolder(folder)),
     ...inFolder(folder).map((file) => writeLine(file.name, [file])),
   ]);
   const head =
-    "| file | tried | noticed | of these by time | not noticed | of these explained | noticed, % |";
-  return [head, "|---|--:|--:|--:|--:|--:|--:|", writeLine("**all**", files), ...rows, ""].join("\n");
+    "| file | tried | one in | noticed | of these by time | not noticed | of these explained | noticed, % |";
+  const between = dates[0] === dates.at(-1) ? dates[0] : `${dates[0]} to ${dates.at(-1)}`;
+  return [
+    `Run on ${between}:`,
+    "",
+    head,
+    "|---|--:|--:|--:|--:|--:|--:|--:|",
+    writeLine("**all**", files),
+    ...rows,
+    "",
+  ].join("\n");
 }
 
 function writeLine(name, files) {
   const sum = (key) => files.reduce((total, file) => total + file[key], 0);
   const noticed = sum("killed") + sum("timedOut");
+  const oneIn = [...new Set(files.map((file) => file.oneIn))].join(", ");
   const share = ((100 * noticed) / sum("mutants")).toFixed(1);
-  return `| ${[name, sum("mutants"), noticed, sum("timedOut"), sum("survived"), sum("explained"), share].join(" | ")} |`;
+  return `| ${[name, sum("mutants"), oneIn, noticed, sum("timedOut"), sum("survived"), sum("explained"), share].join(" | ")} |`;
 }

@@ -70,7 +70,7 @@ function writePlace(source, place, inner) {
   const written = source.slice(start, end);
   const text = writeRange({ source, places: inner, start, end });
   if (kind === "constant") return writeConstant(source, place, inner, text);
-  if (kind === "statement") return `if (!${SWITCH}.is(${place.ids[0]})) { ${text} }`;
+  if (kind === "statement") return `{ if (!${SWITCH}.is(${place.ids[0]})) { ${text} } }`;
   if (kind === "value") {
     const cases = place.ids.map((id, index) => `${SWITCH}.is(${id}) ? (${place.alternatives[index]}) : `);
     return `(${cases.join("")}(${text}))`;

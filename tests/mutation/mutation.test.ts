@@ -1,0 +1,103 @@
+import { readFileSync } from "node:fs";
+import { describe, expect, it } from "vitest";
+import { readExplained, readScore, scoreTable } from "./score.mjs";
+import { makeSwitch, RUNS_AWAY } from "./switch.mjs";
+import { writeSwitchable } from "./switchable.mjs";
+
+/** A file made switchable, and run: what its last function gives with each mutant switched on. */
+function runSwitched(source: string, call: string) {
+  const { text, mutants } = writeSwitchable("made.ts", source, 1);
+  const mutation = makeSwitch(mutants.length);
+  const run = new Function("__mutation", `${text.replaceAll("export ", "")}\nreturn () => ${call};`)(
+    mutation,
+  );
+  const makeConstants = () => {
+    for (const make of mutation.makers) make();
+  };
+  const switched = (id: number): unknown => {
+    mutation.on = id;
+    mutation.passed = 0;
+    try {
+      makeConstants();
+      return run();
+    } catch (error) {
+      return (error as Error).message;
+    } finally {
+      mutation.on = 0;
+      makeConstants();
+    }
+  };
+  const found = mutants.map(({ id, was, became }) => [`${was} -> ${became}`, switched(id)]);
+  return { mutation, run, found: Object.fromEntries(found) };
+}
+
+describe("writeSwitchable", () => {
+  it("writes a file that does as it did, and each of its mistakes when that is switched on", () => {
+    const source = "const LIMIT = 2;\nexport function triple(x) { return x < LIMIT ? x * 3 : 0; }\n";
+    const { run, found } = runSwitched(source, "[triple(1), triple(2), triple(3)].join()");
+    expect(run()).toBe("3,0,0");
+    expect(found).toEqual({
+      "2 -> 3": "3,6,0",
+      "x < LIMIT -> true": "3,6,9",
+      "x < LIMIT -> false": "0,0,0",
+      "x < LIMIT -> x <= LIMIT": "3,6,0",
+      "x * 3 -> x / 3": `${1 / 3},0,0`,
+      "3 -> 4": "4,0,0",
+      "0 -> 1": "3,1,1",
+    });
+    expect(run()).toBe("3,0,0");
+  });
+
+  it("leaves out statements, loses each of two claims, and leaves what is thrown as it is", () => {
+    const source = `export function least(xs) {
+      if (xs === null || xs.length === 0) throw new RangeError("it holds 0");
+      let found = xs[0];
+      for (const x of xs) if (x < found) found = x;
+      return found;
+    }`;
+    const { found } = runSwitched(source, "least([3, 1, 2])");
+    expect(found).toMatchObject({
+      "found = x; -> ": 3,
+      "x < found -> false": 3,
+      "x < found -> true": 2,
+      "x < found -> x <= found": 1,
+    });
+    expect(Object.keys(found)).toContain("xs === null || xs.length === 0 -> xs === null");
+    expect(Object.keys(found).some((key) => key.includes("it holds"))).toBe(false);
+  });
+
+  it("leaves each else with its own if", () => {
+    const source = "export function sign(x) { let s = 9; if (x > 0) s = 1; else s = -1; return s; }";
+    const { run, found } = runSwitched(source, "[sign(2), sign(-2)].join()");
+    expect(run()).toBe("1,-1");
+    expect(found).toMatchObject({ "s = 1; -> ": "9,-1", "s = -1; -> ": "1,9" });
+  });
+
+  it("gives up a loop that would not end", () => {
+    const source = "export function count(n) { let k = 0; while (k < n) k += 1; return k; }";
+    const { text, mutants } = writeSwitchable("made.ts", source, 1);
+    const mutation = makeSwitch(mutants.length);
+    mutation.limit = 1000;
+    mutation.on = mutants.find(({ became }) => became === "k -= 1")?.id ?? 0;
+    const count = new Function("__mutation", `${text.replace("export ", "")}\nreturn count;`)(mutation);
+    expect(() => count(3)).toThrow(RUNS_AWAY);
+  });
+});
+
+describe("the score that is kept", () => {
+  it("is the one the page of the method shows", () => {
+    const page = readFileSync(new URL("../../docs/method/mutation.md", import.meta.url), "utf8");
+    expect(page).toContain(scoreTable(readScore()));
+  });
+
+  it("counts what adds up, and explains nothing without a reason", () => {
+    for (const [file, row] of Object.entries(readScore())) {
+      expect(row.killed + row.timedOut + row.survived, file).toBe(row.mutants);
+      expect(row.explained, file).toBeLessThanOrEqual(row.survived);
+    }
+    for (const { why, mutants } of readExplained()) {
+      expect(why.length).toBeGreaterThan(20);
+      expect(mutants.length).toBeGreaterThan(0);
+    }
+  });
+});
