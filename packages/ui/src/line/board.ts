@@ -47,6 +47,8 @@ export interface Board {
   readonly showsAll: boolean;
   /** What the tables are made from: stays the same while a hand drags, so that they wait. */
   readonly tablesOf: object;
+  /** What the panel beside the drawings is made from: while a hand drags, it becomes another one now and then only. */
+  readonly panelOf: object;
   /** The number whose making is told of. */
   readonly how: HowSubject | undefined;
   readonly acts: BoardActs;

@@ -9,22 +9,28 @@ import { drinkerView } from "./drinker-view.js";
 import { cautionsView, defaultsView, fillingView } from "./findings-view.js";
 
 /**
- * Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. Drinker and tables wait
- * while a hand drags, since it looks at the drawing; how a number was got follows at once.
+ * Below the drawings: the drinker looked at, cautions, the plan as tables, and every figure. All this waits while a hand
+ * drags, since it looks at the drawing; how a number was got follows at once.
  */
 export function deepView(board: Board) {
   const { plan, checked, system, how, acts } = board;
   return html`
-    ${guard([board.tablesOf], () => drinkerView(board))}
+    ${guard([board.tablesOf], () => belowView(board))}
+    <headfall-how .plan=${plan} .checked=${checked} .system=${system} .subject=${how} @how-closed=${acts.closeHow}></headfall-how>
+  `;
+}
+
+function belowView(board: Board) {
+  const { plan, checked, system } = board;
+  return html`
+    ${drinkerView(board)}
     <headfall-measure .plan=${board.checkedPlan} .checked=${checked} .system=${system} .day=${board.day}
       .lookedAt=${board.lookedAt}></headfall-measure>
-    ${cautionsView(checked, system)} ${fillingView(board)}
-    ${guard([board.tablesOf], () => tablesView(board))}
+    ${cautionsView(checked, system)} ${fillingView(board)} ${tablesView(board)}
     <section aria-labelledby="save" class="save">
       <h2 id="save">Save and print</h2>
       <headfall-save .plan=${plan} .checked=${checked} .system=${system} .drawings=${drawingsShown}></headfall-save>
     </section>
-    <headfall-how .plan=${plan} .checked=${checked} .system=${system} .subject=${how} @how-closed=${acts.closeHow}></headfall-how>
   `;
 }
 

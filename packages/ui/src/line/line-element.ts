@@ -3,6 +3,8 @@ import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { afterPaint } from "../controllers/after-paint.js";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
+import { DragPace } from "../controllers/drag-pace.js";
+import { nextTask } from "../controllers/next-task.js";
 import { WidthController } from "../controllers/width-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { Selected } from "../kernels/selected.js";
@@ -26,9 +28,6 @@ import { problemsView } from "./problems-view.js";
 import type * as Rest from "./rest.js";
 import { stageView } from "./stage-view.js";
 import { stepOfKeys } from "./step-of-keys.js";
-
-/** Rest after the last edit of a drag before the tables below follow [ms]. */
-const DRAG_REST_MS = 200;
 
 /**
  * A drinker line to be sketched: drawn from above and from the side, with its parts to be changed, the verdict on every
@@ -88,12 +87,11 @@ export class HeadfallLine extends LitElement {
 
   readonly #check = new CheckController(this, (check) => this.#checkDone(check));
   readonly #announce = new AnnounceController(this);
+  readonly #pace = new DragPace(this);
   readonly #width = new WidthController(this, "(min-width: 900px)");
   #plan: Plan | undefined;
   #store: PlanStore | undefined;
   #stopListening: (() => void) | undefined;
-  #tablesOf: object = {};
-  #dragTimer: ReturnType<typeof setTimeout> | undefined;
   #loading: Promise<unknown> | undefined;
 
   constructor() {
@@ -173,6 +171,12 @@ export class HeadfallLine extends LitElement {
     });
   }
 
+  /** While a hand drags, a check and the drawing of what it found are a task each: together they are a long one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.#pace.isDragging) await nextTask();
+    super.scheduleUpdate();
+  }
+
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("day") && changed.get("day") !== this.day) this.#takePlan(this.plan);
   }
@@ -242,24 +246,11 @@ export class HeadfallLine extends LitElement {
       lookedAt,
       path: pathFor(line, this.selected, lookedAt),
       showsAll: this.showsAll,
-      tablesOf: this.#tables(),
+      tablesOf: this.#pace.resting,
+      panelOf: this.#pace.following,
       how: this.how,
       acts: this.#acts,
     };
-  }
-
-  /** The tables follow at once, but wait while a hand drags and for a moment after. */
-  #tables(): object {
-    if (this.#dragTimer === undefined) this.#tablesOf = {};
-    return this.#tablesOf;
-  }
-
-  #noteDrag(): void {
-    clearTimeout(this.#dragTimer);
-    this.#dragTimer = setTimeout(() => {
-      this.#dragTimer = undefined;
-      this.requestUpdate();
-    }, DRAG_REST_MS);
   }
 
   readonly #acts: BoardActs = {
@@ -305,7 +296,7 @@ export class HeadfallLine extends LitElement {
   #edit(change: PlanChange, gesture?: string, by = "drawing"): void {
     const edited = this.#store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
-    if (gesture !== undefined) this.#noteDrag();
+    if (gesture !== undefined) this.#pace.note();
     this.refusal = edited.ok ? undefined : { by, because: edited.because };
     if (!edited.ok) this.#announce.say(`Not done: ${edited.because}`);
     else if (edited.selected !== undefined) this.#choose(edited.selected);

@@ -24,7 +24,7 @@ export const lineStyles = css`
   .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 5.9em; }
   .sureness { font-weight: 700; }
   .stage { background: var(--_paper); padding: 0.25rem 0; }
-  .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; background: var(--_sheet); }
+  .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; contain: content; background: var(--_sheet); }
 
   fieldset { border: 0; padding: 0; margin: 0.5rem 0; min-width: 0; }
   legend { font-weight: 600; padding: 0; }

@@ -1,11 +1,17 @@
 import { html } from "lit";
+import { guard } from "lit/directives/guard.js";
 import { type Board, refusalFor } from "./board.js";
 import { drinkerChoice } from "./drinker-view.js";
 import { partFigures } from "./figures-view.js";
 import { momentsView } from "./moments-view.js";
 
-/** Beside the drawings, under the sentence: the moment shown, the chosen part with all that can be changed, the drinker looked at. */
-export function sideView(board: Board) {
+/**
+ * Beside the drawings, under the sentence: the moment shown, the chosen part with all that can be changed, the drinker
+ * looked at. While a hand drags, all this follows now and then.
+ */
+export const sideView = (board: Board) => guard([board.panelOf, board.part], () => panelView(board));
+
+function panelView(board: Board) {
   const { plan, checked, part, system, moment, shown, lookedAt, acts } = board;
   return html`<headfall-part
       .plan=${plan} .checked=${checked} .selected=${part} .system=${system} .moment=${moment} .refusal=${refusalFor(board, "headfall-part")}

@@ -1,5 +1,6 @@
 import type { Checked, MomentName } from "@headfall/hydraulics";
 import { html, LitElement, nothing } from "lit";
+import { nextTask } from "../controllers/next-task.js";
 import { layProfile, type ProfileLayout } from "../kernels/profile-layout.js";
 import type { ProfilePath } from "../kernels/profile-path.js";
 import type { ProfileRequest } from "../kernels/profile-request.js";
@@ -89,6 +90,12 @@ export class HeadfallProfile extends LitElement {
   override disconnectedCallback(): void {
     super.disconnectedCallback();
     this.#sizes?.disconnect();
+  }
+
+  /** Once it stands, it is drawn anew in a task of its own: with the check that brings it, that would be a long one. */
+  protected override async scheduleUpdate(): Promise<void> {
+    if (this.#layout !== undefined) await nextTask();
+    super.scheduleUpdate();
   }
 
   override updated(): void {

@@ -4,6 +4,8 @@ export const profileStyles = css`
   :host { display: block; }
   figure { margin: 0; }
   svg { display: block; width: 100%; touch-action: pan-y; }
+  /* Its size is given: what moves inside lays nothing else out anew. */
+  svg[part~="drawing"] { contain: strict; }
   text { font: 12px var(--_font); fill: var(--_ink); }
   text.quiet { fill: var(--_quiet); }
   .back { fill: var(--_sheet); }
