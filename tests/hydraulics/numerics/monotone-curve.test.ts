@@ -55,6 +55,12 @@ describe("buildMonotoneCurve", () => {
     }
   });
 
+  // Fritsch and Butland's mean by hand: widths 1 and 2, slopes 1 and 2, so w 5 and 4: 9 / (5/1 + 4/2); other way 4 and 5.
+  it("leans at a place between as the weighted harmonic mean of its neighbours says", () => {
+    expect(buildMonotoneCurve([0, 1, 3], [0, 1, 5]).slopeAt(1)).toBeCloseTo(9 / 7, 14);
+    expect(buildMonotoneCurve([0, 2, 3], [0, 2, 4]).slopeAt(2)).toBeCloseTo(9 / (4 + 5 / 2), 14);
+  });
+
   it("is held at its ends beyond them", () => {
     const curve = buildMonotoneCurve([0, 1, 2], [1, 2, 4]);
     expect(curve.at(-5)).toBe(1);
