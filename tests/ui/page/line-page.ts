@@ -1,5 +1,6 @@
 import { readFileSync } from "node:fs";
 import { createRequire } from "node:module";
+import type { ElementContext } from "axe-core";
 import type { Page } from "playwright";
 import { textOf } from "./harness.js";
 
@@ -121,30 +122,54 @@ export class LinePage {
     });
   }
 
-  /** What axe finds wrong with the whole page, one line each. */
-  async accessibilityFaults(rules = WCAG): Promise<string[]> {
-    await this.page.evaluate(axeSource);
-    return this.page.evaluate(async (runOnly) => {
-      const { axe } = window as unknown as { axe: typeof import("axe-core") };
-      const { violations } = await axe.run(document, { runOnly, resultTypes: ["violations"] });
-      return violations.flatMap(({ id, nodes }) =>
-        nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary}`),
-      );
-    }, rules);
+  /** What axe finds wrong with the page, or with what is wished of it, one line each. */
+  async accessibilityFaults({ rules = WCAG, except = [], within }: AxeWish = {}): Promise<string[]> {
+    // Put into a document once: it is as large as half of the page.
+    if (!(await this.page.evaluate(() => "axe" in window))) await this.page.evaluate(axeSource);
+    const context: ElementContext = {
+      include: within === undefined ? [":root"] : [{ fromShadowDom: [...within] }],
+      exclude: [...except],
+    };
+    return this.page.evaluate(
+      async ({ runOnly, context }) => {
+        // What is still appearing has not got its colours yet.
+        await Promise.allSettled(document.getAnimations().map(({ finished }) => finished));
+        const { axe } = window as unknown as { axe: typeof import("axe-core") };
+        const { violations } = await axe.run(context as ElementContext, {
+          runOnly,
+          resultTypes: ["violations"],
+        });
+        return violations.flatMap(({ id, nodes }) =>
+          nodes.map(({ target, failureSummary }) => `${id}: ${target.join(" ")} ${failureSummary}`),
+        );
+      },
+      { runOnly: [...rules], context },
+    );
   }
 
   /** The same by light, and again by dark, where only colours are others. */
-  async faultsInBothLights(): Promise<string[]> {
+  async faultsInBothLights({ except = [] }: AxeWish = {}): Promise<string[]> {
     const found: string[] = [];
     for (const [colorScheme, rules] of [
       ["dark", ["color-contrast"]],
       ["light", WCAG],
     ] as const) {
       await this.page.emulateMedia({ colorScheme });
-      for (const fault of await this.accessibilityFaults([...rules])) found.push(`${colorScheme}: ${fault}`);
+      for (const fault of await this.accessibilityFaults({ rules, except }))
+        found.push(`${colorScheme}: ${fault}`);
     }
     return found;
   }
+}
+
+/** What axe is asked, where not all of its rules of the whole page. */
+export interface AxeWish {
+  /** Its rules, or groups of them. */
+  readonly rules?: readonly string[];
+  /** Names of elements it passes over. */
+  readonly except?: readonly string[];
+  /** The only element it looks at, after the one whose shadow it stands in. */
+  readonly within?: readonly [string, string];
 }
 
 const WCAG = ["wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa"];

@@ -37,41 +37,33 @@ async function visitLine(
   );
 }
 
-test("the page opens on the Alder Bank hen-house line, worked out", async () => {
+test("the page opens on the Alder Bank hen-house line, worked out; verdicts change while the stand is dragged, and are told once the hand has rested", async () => {
   await visitLine(async (line) => {
     await expect(line.page.getByRole("heading", { level: 1 }).textContent()).resolves.toContain("Alder Bank");
-    expect(await line.counts()).toMatch(/^(\d+ (good|drips?|starves?|dry) ?)+$/);
-    expect(await line.page.locator("headfall-profile svg .mark").count()).toBeGreaterThan(5);
-  });
-});
-
-test("the verdicts change while the stand is being dragged, before the hand lets go", async () => {
-  await visitLine(async (line) => {
     const before = await line.counts();
+    expect(before).toMatch(/^(\d+ (good|drips?|starves?|dry) ?)+$/);
+    expect(await line.page.locator("headfall-profile svg .mark").count()).toBeGreaterThan(5);
     await line.startDrag(STAND, 1);
+    // Before the hand lets go.
     await expect.poll(() => line.counts()).not.toBe(before);
     await line.page.mouse.up();
     await expect.poll(() => line.field(STAND).inputValue()).toMatch(/^(25\d|2[34]\d)(\.\d)? cm$/);
-  });
-});
-
-test("a change of verdict is told in a polite live region once the hand has rested", async () => {
-  await visitLine(async (line) => {
-    await line.drag(STAND, 1);
-    const counted = await line.counts();
-    const worst = counted.split(" ").slice(0, 2).join(" ");
+    const worst = (await line.counts()).split(" ").slice(0, 2).join(" ");
+    // In a polite live region.
     await expect
       .poll(() => line.page.locator("headfall-line [role=status]").first().textContent(), { timeout: 5000 })
       .toContain(worst);
   });
 });
 
-test("the stand can be raised from the keyboard alone", async () => {
+test("the stand can be raised from the keyboard alone; a sum typed for it is worked out under the page's own policy", async () => {
   await visitLine(async (line) => {
     const before = Number.parseFloat(await line.field(STAND).inputValue());
     await line.slider(STAND).focus();
     for (let press = 0; press < 5; press++) await line.page.keyboard.press("ArrowRight");
     await expect.poll(() => line.field(STAND).inputValue()).toBe(`${before + 5} cm`);
+    await line.type(STAND, "=3*24 cm");
+    await expect.poll(() => line.field(STAND).inputValue()).toBe("72 cm");
   });
 });
 
@@ -97,13 +89,12 @@ test("a broken file is refused with all its problems at once, and the plan in ha
   });
 });
 
-test("hostile names in a file are shown as text and never become markup", async () => {
+test("a plan dropped onto the page is opened, and hostile names in it are shown as text, never as markup", async () => {
   await visitLine(async (line) => {
-    const { text } = await line.save();
-    const plan = JSON.parse(text);
+    const plan = JSON.parse((await line.save()).text);
     plan.name = '<img src=x onerror="document.title=1"><script>alert(1)</script>';
     plan.note = "<b>bold</b>";
-    await line.open("hostile.json", JSON.stringify(plan));
+    await line.drop("hostile.json", JSON.stringify(plan));
     await expect
       .poll(() => line.page.getByRole("heading", { level: 1 }).textContent())
       .toContain("<img src=x");
@@ -142,13 +133,6 @@ test("units switch to feet and inches and back; the plan keeps what was typed", 
   });
 });
 
-test("a sum typed into a field is worked out under the page's own policy", async () => {
-  await visitLine(async (line) => {
-    await line.type(STAND, "=3*24 cm");
-    await expect.poll(() => line.field(STAND).inputValue()).toBe("72 cm");
-  });
-});
-
 test("every number of a drinker tells how it was got, with its figures and its source", async () => {
   await visitLine(async (line) => {
     await line.page
@@ -167,17 +151,6 @@ test("every number of a drinker tells how it was got, with its figures and its s
     }
     expect(words).toContain("head = water surface");
     expect(words).toMatch(/Source: .*hazen-williams/);
-  });
-});
-
-test("a plan dropped onto the page is opened", async () => {
-  await visitLine(async (line) => {
-    const plan = JSON.parse((await line.save()).text);
-    plan.name = "Dropped here";
-    await line.drop("dropped.json", JSON.stringify(plan));
-    await expect
-      .poll(() => line.page.getByRole("heading", { level: 1 }).textContent())
-      .toContain("Dropped here");
   });
 });
 

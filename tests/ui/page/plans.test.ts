@@ -52,14 +52,6 @@ test("a line of one's own begins with one question, and is there again after a r
   });
 });
 
-test("where units are US, a line begins on a stand in inches", async () => {
-  await visitPlans(async (plans) => {
-    await plans.page.getByRole("combobox", { name: "Units" }).selectOption("us");
-    await begin(plans);
-    expect(await plans.stand()).toBe("18 in");
-  });
-});
-
 test("a reload in the very moment of a change keeps the change", async () => {
   await visitPlans(async (plans) => {
     for (const typed of ["71 cm", "72 cm", "73 cm"]) {
@@ -71,7 +63,7 @@ test("a reload in the very moment of a change keeps the change", async () => {
   });
 });
 
-test("units and light are remembered", async () => {
+test("units and light are remembered; where units are US, a line begins on a stand in inches", async () => {
   await visitPlans(async (plans) => {
     await plans.page.getByRole("combobox", { name: "Units" }).selectOption("us");
     await plans.page.getByRole("combobox", { name: "Light" }).selectOption("dark");
@@ -80,10 +72,12 @@ test("units and light are remembered", async () => {
     expect(await plans.page.getByRole("combobox", { name: "Light" }).inputValue()).toBe("dark");
     expect(await plans.page.locator("headfall-line").getAttribute("units")).toBe("us");
     expect(await plans.page.locator("html").getAttribute("data-light")).toBe("dark");
+    await begin(plans);
+    expect(await plans.stand()).toBe("18 in");
   });
 });
 
-test("a plan can be renamed, copied, deleted and brought back from the list", async () => {
+test("a plan can be renamed, copied, deleted and brought back from the list; a new name is a step that can be undone", async () => {
   await visitPlans(async (plans) => {
     await begin(plans);
     await plans.openList();
@@ -103,24 +97,18 @@ test("a plan can be renamed, copied, deleted and brought back from the list", as
     expect(await plans.name()).toBe("Duck pen");
     await plans.reload();
     expect(await plans.name()).toBe("Duck pen");
-  });
-});
-
-test("a new name for the plan in hand is a step that can be undone", async () => {
-  await visitPlans(async (plans) => {
-    await begin(plans);
     await plans.openList();
-    await plans.press("Rename My line");
-    await plans.dialog.getByLabel("New name").fill("Duck pen");
+    await plans.press("Rename Duck pen");
+    await plans.dialog.getByLabel("New name").fill("Goose pen");
     await plans.page.keyboard.press("Enter");
-    await plans.dialog.locator(".plan", { hasText: "Duck pen" }).waitFor();
+    await plans.dialog.locator(".plan", { hasText: "Goose pen" }).waitFor();
     await plans.closeDialog();
     await plans.button(/^Undo/).click();
-    await expect.poll(() => plans.name()).toBe("My line");
+    await expect.poll(() => plans.name()).toBe("Duck pen");
   });
 });
 
-test("deleting the plan in hand opens the one changed before it; emptied, the deleted are gone for good", async () => {
+test("deleting the plan in hand opens the one changed before it, and after the last an example; emptied, the deleted are gone for good", async () => {
   await visitPlans(async (plans) => {
     await begin(plans);
     await plans.open({ name: "second.json", text: JSON.stringify({ ...smallLine, name: "Second" }) });
@@ -133,13 +121,6 @@ test("deleting the plan in hand opens the one changed before it; emptied, the de
     await plans.press("Remove for good");
     await expect.poll(() => plans.dialog.getByText("Deleted (1)").count()).toBe(0);
     expect((await plans.records()).map(({ name }) => name)).toEqual(["My line"]);
-  });
-});
-
-test("the last plan deleted leaves an example in its place", async () => {
-  await visitPlans(async (plans) => {
-    await begin(plans);
-    await plans.openList();
     await plans.press("Delete My line");
     await expect.poll(() => plans.name()).toBe(HEN_HOUSE);
   });
