@@ -10,24 +10,24 @@ const STEPS_OF_PRESS = 100;
 const HANDLE = { view: "side", selector: ".handle.stand .hit" };
 
 /**
- * @param bench      where rows and measured bars go (book.mjs)
- * @param thousands  of steps; the first thousand is not counted, since histories and caches fill then
+ * @param bench   where rows and measured bars go (book.mjs)
+ * @param rounds  each of so many steps; a first one more is not counted, since histories and caches fill then
  */
-export async function measureLongDrags({ row, measured }, { thousands = 20 } = {}) {
+export async function measureLongDrags({ row, measured }, { rounds = 20, steps = 1000 } = {}) {
   await withBuiltPage(async (browser, address) => {
     const page = await openWide(browser, address, WIDTH, HANDLE.view, 1);
     const session = await page.context().newCDPSession(page);
     await session.send("Performance.enable");
     const seen = [];
-    for (let thousand = 0; thousand <= thousands; thousand += 1) {
-      await dragSteps(page, 1000);
-      seen.push([thousand, await sizesOf(session)]);
+    for (let round = 0; round <= rounds; round += 1) {
+      await dragSteps(page, steps);
+      seen.push([(round * steps) / 1000, await sizesOf(session)]);
     }
     const slope = (key) => slopeOf(seen.slice(1).map(([k, sizes]) => [k, sizes[key]]));
     const [, first] = seen[1];
     const [, last] = seen.at(-1);
     const grown = slope("heap");
-    row(`dragging the stand from the side, ${thousands},000 steps after the first 1,000`, {
+    row(`dragging the stand from the side, ${rounds} times ${steps} steps after the first ${steps}`, {
       "heap a thousand steps [kB]": grown,
       "at first [kB]": first.heap,
       "at last [kB]": last.heap,
@@ -35,7 +35,7 @@ export async function measureLongDrags({ row, measured }, { thousands = 20 } = {
       "listeners a thousand steps": slope("listeners"),
     });
     measured("leak of drags", Math.max(0, grown), {
-      steps: `${thousands},000`,
+      steps: rounds * steps,
       "listeners a thousand steps": slope("listeners"),
     });
     await page.context().close();
