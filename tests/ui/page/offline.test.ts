@@ -48,7 +48,7 @@ async function openTab(): Promise<PlansPage> {
 
 const build = (plans: PlansPage) => plans.page.locator("meta[name=build]").count();
 
-test("after one visit, with the server gone, the page opens, is edited, saved and opened again", async () => {
+test("after one visit, with the server gone, the page opens, is edited, saved and opened again, by a link too", async () => {
   const plans = await openTab();
   const { address } = server;
   await server.close();
@@ -61,12 +61,17 @@ test("after one visit, with the server gone, the page opens, is edited, saved an
   await plans.listedOnce(2);
   await plans.closeDialog();
   await plans.button("Share").click();
-  expect(await plans.dialog.getByLabel("Link").inputValue()).toContain("#plan=");
+  const link = await plans.dialog.getByLabel("Link").inputValue();
+  expect(link).toContain("#plan=");
   await plans.page.close();
   const again = new PlansPage(await context.newPage());
   await again.page.goto(address);
   await again.ready();
   expect(await again.stand()).toBe("72 cm");
+  const other = new PlansPage(await context.newPage());
+  await other.page.goto(link);
+  await other.notice("This plan came by a link").waitFor();
+  expect(await other.stand()).toBe("72 cm");
 });
 
 test("in the very first visit, parts fetched later come although the server is gone", async () => {
@@ -77,21 +82,15 @@ test("in the very first visit, parts fetched later come although the server is g
   await expect.poll(() => plans.name()).toBe("Alder Bank, two pens");
 });
 
-test("a link to a plan is opened without a network too", async () => {
-  const plans = await openTab();
-  await plans.raiseStand("72 cm");
-  await plans.button("Share").click();
-  const link = await plans.dialog.getByLabel("Link").inputValue();
-  await server.close();
-  const other = new PlansPage(await context.newPage());
-  await other.page.goto(link);
-  await other.notice("This plan came by a link").waitFor();
-  expect(await other.stand()).toBe("72 cm");
-});
-
-test("a newer page waits until it is wanted; then it takes over, and nothing is lost", async () => {
+test("a newer page waits until it is wanted; put off, it asks again at the next visit; then it takes over, and nothing is lost", async () => {
   const plans = await openTab();
   server.turnTo(second);
+  await plans.reload();
+  expect(await build(plans)).toBe(0);
+  await plans.button("Later").click();
+  await plans.notice("A newer Headfall").waitFor({ state: "detached" });
+  await plans.raiseStand("71 cm");
+  await plans.saved();
   await plans.reload();
   expect(await build(plans)).toBe(0);
   await plans.notice("A newer Headfall is ready").waitFor();
@@ -102,19 +101,6 @@ test("a newer page waits until it is wanted; then it takes over, and nothing is 
   await plans.ready();
   expect(await plans.stand()).toBe("72 cm");
   expect(await plans.name()).toBe(HEN_HOUSE);
-});
-
-test("put off, a newer page leaves the one in hand as it is, and asks again at the next visit", async () => {
-  const plans = await openTab();
-  server.turnTo(second);
-  await plans.reload();
-  await plans.button("Later").click();
-  await plans.notice("A newer Headfall").waitFor({ state: "detached" });
-  await plans.raiseStand("72 cm");
-  await plans.saved();
-  await plans.reload();
-  expect(await build(plans)).toBe(0);
-  await plans.notice("A newer Headfall is ready").waitFor();
 });
 
 test("other tabs are told that the page was renewed, and renew themselves when asked, with what was just typed", async () => {

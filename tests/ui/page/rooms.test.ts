@@ -25,10 +25,11 @@ async function amongBirds(page: Page): Promise<LinePage> {
 
 const ROOMS_IN_ORDER = ROOMS.map(({ label }) => label);
 
-test("where the window is wide the rooms stand in one row, and in no less than that nothing is cut off", async () => {
+test("where the window is wide the rooms stand in one row, in no less than that nothing is cut off, and axe objects to nothing by light and by dark", async () => {
   await visitPage(
     async ({ page }) => {
-      await amongBirds(page);
+      const line = await amongBirds(page);
+      expect(await line.faultsInBothLights()).toEqual([]);
       for (const [width, most] of [
         [1280, 1],
         [720, 2],
@@ -78,7 +79,7 @@ const placesOfButtons = (page: Page) =>
     })),
   );
 
-test("the room one is in says so, and the line waits hidden until one comes back by keyboard", async () => {
+test("the room one is in says so; the line waits hidden until one comes back by keyboard, or a view wants it", async () => {
   await visitPage(async ({ page }) => {
     await amongBirds(page);
     expect(await room(page, "Birds").getAttribute("aria-current")).toBe("page");
@@ -88,10 +89,19 @@ test("the room one is in says so, and the line waits hidden until one comes back
     await page.locator("headfall-line .counts").waitFor();
     expect(await room(page, "Line").getAttribute("aria-current")).toBe("page");
     expect(await page.locator("headfall-birds").isVisible()).toBe(false);
+    await room(page, "Birds").click();
+    await page.locator("headfall-birds .answer").waitFor();
+    await page.locator("headfall-birds").evaluate((view) => {
+      view.dispatchEvent(
+        new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "line" } }),
+      );
+    });
+    await page.locator("headfall-line .counts").waitFor();
+    expect(await page.locator("headfall-birds").isVisible()).toBe(false);
   });
 });
 
-test("what is said of the birds changes the verdicts of the line, and is undone from the birds' room by button and by key", async () => {
+test("what is said of the birds changes the verdicts of the line, and is undone from the birds' room by button and by key, but in a field a key means the field's own text", async () => {
   await visitPage(async ({ page }) => {
     const line = await amongBirds(page);
     const count = page.getByRole("textbox", { name: "How many" });
@@ -110,13 +120,7 @@ test("what is said of the birds changes the verdicts of the line, and is undone 
     await line.enter("Line");
     await line.settled();
     expect(await line.counts()).toContain("6 good");
-  });
-});
-
-test("Ctrl+Z in a field of the birds' room means the field's own text", async () => {
-  await visitPage(async ({ page }) => {
-    await amongBirds(page);
-    const count = page.getByRole("textbox", { name: "How many" });
+    await line.enter("Birds");
     await count.fill("80");
     await count.press("Enter");
     await page.getByRole("button", { name: /^Undo: number/ }).waitFor();
@@ -124,25 +128,6 @@ test("Ctrl+Z in a field of the birds' room means the field's own text", async ()
     await page.keyboard.press("Control+z");
     await page.waitForTimeout(100);
     expect(await page.getByRole("button", { name: /^Undo: number/ }).isEnabled()).toBe(true);
-  });
-});
-
-test("axe objects to nothing in the birds' room, by light and by dark", async () => {
-  await visitPage(async ({ page }) => {
-    const line = await amongBirds(page);
-    expect(await line.faultsInBothLights()).toEqual([]);
-  });
-});
-
-test("a view that wants another room gets it", async () => {
-  await visitPage(async ({ page }) => {
-    await amongBirds(page);
-    await page.locator("headfall-birds").evaluate((view) => {
-      view.dispatchEvent(
-        new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "line" } }),
-      );
-    });
-    await page.locator("headfall-line .counts").waitFor();
   });
 });
 
@@ -206,21 +191,7 @@ test("a link to a plan that comes while one is in a room opens that plan, on its
   });
 });
 
-test("on paper the birds' room shows all that is folded away and nothing that would be pressed", async () => {
-  await visitPage(
-    async ({ page }) => {
-      await amongBirds(page);
-      const table = page.locator("headfall-birds .drunk");
-      expect(await table.isVisible()).toBe(false);
-      await page.emulateMedia({ media: "print" });
-      expect(await table.isVisible()).toBe(true);
-      expect(await page.getByRole("button", { name: "Add a pen" }).isVisible()).toBe(false);
-    },
-    { viewport: { width: 360, height: 740 } },
-  );
-});
-
-test("on a phone what a keeper wants first stands at the top of the birds' room, the rest folded", async () => {
+test("on a phone what a keeper wants first stands at the top of the birds' room, the rest folded; on paper all of it is shown, and nothing that would be pressed", async () => {
   await visitPage(
     async ({ page }) => {
       await amongBirds(page);
@@ -230,6 +201,11 @@ test("on a phone what a keeper wants first stands at the top of the birds' room,
         .evaluateAll((all) => Math.max(...all.map((each) => each.getBoundingClientRect().bottom)));
       expect(lowest).toBeLessThan(740);
       expect(await page.evaluate(() => document.documentElement.scrollHeight)).toBeLessThan(4000);
+      const table = page.locator("headfall-birds .drunk");
+      expect(await table.isVisible()).toBe(false);
+      await page.emulateMedia({ media: "print" });
+      expect(await table.isVisible()).toBe(true);
+      expect(await page.getByRole("button", { name: "Add a pen" }).isVisible()).toBe(false);
     },
     { viewport: { width: 360, height: 740 }, hasTouch: true },
   );
