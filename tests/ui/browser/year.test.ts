@@ -76,7 +76,7 @@ test("it draws each pen, marks who comes and goes, and says what is short, why, 
   expect(chart.querySelectorAll(".name").length).toBe(2);
   expect(chart.querySelectorAll(".mark").length).toBe(4);
   expect(chart.querySelectorAll(".short").length).toBeGreaterThan(0);
-  expect(shown(view)).toMatch(/2026-05-06 brooder: 30 × .+ arrive, 1 day old/);
+  expect(shown(view)).toMatch(/2026-05-06 brooder: 30 .+ arrive, 1 day old/);
   expect(shown(view)).toMatch(/brooder, 2026-05-06 to 2026-\d\d-\d\d: \d+ birds are without a place/);
   expect(shown(view)).toMatch(/Buy .+ and no pen goes short for want of kit/);
 });
