@@ -45,6 +45,9 @@ export default defineConfig({
         extends: true,
         test: {
           name: "browser",
+          // Elements are defined once for all files; what a test spies on is put back.
+          isolate: false,
+          restoreMocks: true,
           include: ["tests/ui/browser/**/*.test.ts"],
           globalSetup: [here("browser/require-browser.ts")],
           testTimeout: 30_000,
