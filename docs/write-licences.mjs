@@ -70,7 +70,9 @@ ${table(library)}
 Needed by \`@headfall/ui\`. A bundler takes only what is used: of d3 a few of its parts, of mathjs what reads and works out typed sums.
 
 ${table(page)}
-Of these, something stays in what they make:
+Their notices come with what takes them in: \`licences.md\` in the page's folder, \`headfall.licences.md\` beside \`headfall.js\`.
+
+Of the tools, something stays in what they make:
 
 | package | version | licence | what stays |
 |---|---|---|---|

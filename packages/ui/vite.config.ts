@@ -107,6 +107,8 @@ export default defineConfig(
       // Nothing is turned into a data: address, which the policy would refuse for anything but pictures.
       assetsInlineLimit: 0,
       modulePreload: { polyfill: false },
+      // What is taken in from elsewhere keeps its notice.
+      license: { fileName: "licences.md" },
       // What the first verdict needs comes in one piece: it packs better than many, and is asked for at once.
       rollupOptions: {
         output: { codeSplitting: { groups: [{ name: "first", test: /[\\/]app[\\/]main\.ts$/ }] } },

@@ -16,6 +16,8 @@ export default defineConfig({
     target: "es2022",
     outDir: "dist",
     emptyOutDir: false,
+    // What is taken in from elsewhere keeps its notice.
+    license: { fileName: "headfall.licences.md" },
     lib: { entry: here("src/standalone.ts"), formats: ["es"], fileName: () => "headfall.js" },
     rollupOptions: { output: { codeSplitting: false } },
     chunkSizeWarningLimit: 2000,
