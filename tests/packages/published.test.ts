@@ -25,7 +25,7 @@ const SCHEMAS = readdirSync("packages/hydraulics/schemas").map((file) => `schema
 /** What stands in a package beside what is compiled. */
 const BESIDE = {
   hydraulics: ["LICENSE", "README.md", "bin/headfall.mjs", "package.json", ...SCHEMAS],
-  ui: ["LICENSE", "README.md", "dist/headfall.js", "package.json"],
+  ui: ["LICENSE", "README.md", "dist/headfall.js", "dist/headfall.licences.md", "package.json"],
 };
 
 describe.each(PACKAGES)("the package %s, as npm packs it,", (name) => {
