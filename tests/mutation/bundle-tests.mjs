@@ -1,7 +1,8 @@
 import { readFileSync } from "node:fs";
 import { relative, sep } from "node:path";
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { fileURLToPath } from "node:url";
 import { build } from "vite";
+import { filesKnowWhereTheyAre } from "../runner/files-know-where-they-are.mjs";
 import { writeSwitchable } from "./switchable.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
@@ -72,18 +73,6 @@ function everyTest(tests) {
       id === "\0every-test"
         ? [setup, ...tests].map((path) => `import ${JSON.stringify(path)};`).join("\n")
         : undefined,
-  };
-}
-
-/** Code moved into one file still reads what lies beside where it stood. */
-function filesKnowWhereTheyAre() {
-  return {
-    name: "files-know-where-they-are",
-    enforce: "pre",
-    transform(code, id) {
-      if (id.includes("node_modules") || !code.includes("import.meta.url")) return undefined;
-      return { code: code.replaceAll("import.meta.url", JSON.stringify(pathToFileURL(id).href)), map: null };
-    },
   };
 }
 

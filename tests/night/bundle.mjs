@@ -1,5 +1,6 @@
-import { fileURLToPath, pathToFileURL } from "node:url";
+import { fileURLToPath } from "node:url";
 import { build } from "vite";
+import { filesKnowWhereTheyAre } from "../runner/files-know-where-they-are.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 
@@ -28,16 +29,4 @@ export async function bundleForNode({ entry, folder, name, plugins = [] }) {
     },
   });
   return `${folder}/${name}`;
-}
-
-/** Code moved into one file still reads what lies beside where it stood. */
-function filesKnowWhereTheyAre() {
-  return {
-    name: "files-know-where-they-are",
-    enforce: "pre",
-    transform(code, id) {
-      if (id.includes("node_modules") || !code.includes("import.meta.url")) return undefined;
-      return { code: code.replaceAll("import.meta.url", JSON.stringify(pathToFileURL(id).href)), map: null };
-    },
-  };
 }

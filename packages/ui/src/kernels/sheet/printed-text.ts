@@ -35,15 +35,18 @@ export function cropped(text: string, size: number, room: number, isBold = false
 
 /** Broken into lines that have room, at blanks; a word that is too long by itself is cropped. */
 export function wrapped(text: string, size: number, room: number): string[] {
+  return brokenWhere(text, (line) => lengthOfText(line, size) <= room).map((each) =>
+    cropped(each, size, room),
+  );
+}
+
+/** Broken at blanks, so that each line has room, or is one word. */
+export function brokenWhere(text: string, hasRoom: (line: string) => boolean): string[] {
   const lines: string[] = [];
-  let current = "";
   for (const word of text.split(/\s+/)) {
-    const longer = current === "" ? word : `${current} ${word}`;
-    if (current !== "" && lengthOfText(longer, size) > room) {
-      lines.push(current);
-      current = word;
-    } else current = longer;
+    const longer = lines.length === 0 ? word : `${lines.at(-1)} ${word}`;
+    if (lines.length > 0 && hasRoom(longer)) lines[lines.length - 1] = longer;
+    else if (word !== "") lines.push(word);
   }
-  if (current !== "") lines.push(current);
-  return lines.map((each) => cropped(each, size, room));
+  return lines;
 }

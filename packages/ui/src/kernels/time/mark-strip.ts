@@ -1,5 +1,6 @@
 import { type Mark, writeVolume } from "@headfall/hydraulics";
 import { MARGIN, type Paper } from "../sheet/paper.js";
+import { brokenWhere } from "../sheet/printed-text.js";
 import { line, rectangle, type Shape, type TextShape } from "../sheet/shapes.js";
 import type { SheetPage } from "../sheet/sheet-page.js";
 import type { UnitSystem } from "../typed-quantity.js";
@@ -127,20 +128,8 @@ function dayShapes(
 /** Sentences broken to the room beside the strip. */
 function wordShapes(words: readonly string[], left: number, top: number, paper: Paper): Shape[] {
   const perLine = Math.floor((paper.width - MARGIN - left) / (LETTER * 0.5));
-  const lines = words.flatMap((sentence) => [...broken(sentence, perLine), ""]);
+  const lines = words.flatMap((sentence) => [...brokenWhere(sentence, (line) => line.length <= perLine), ""]);
   return lines.flatMap((words_, k) => (words_ === "" ? [] : [text(left, top + 5 * (k + 1), words_, LETTER)]));
-}
-
-function broken(sentence: string, perLine: number): string[] {
-  const lines: string[] = [];
-  let current = "";
-  for (const word of sentence.split(" ")) {
-    if (current !== "" && current.length + word.length + 1 > perLine) {
-      lines.push(current);
-      current = word;
-    } else current = current === "" ? word : `${current} ${word}`;
-  }
-  return current === "" ? lines : [...lines, current];
 }
 
 /** A line of known length, to be held against a ruler. */
