@@ -103,6 +103,17 @@ describe("with keys", () => {
 });
 
 describe("the buttons under the drawing", () => {
+  test("two presses before the next drawing are two steps", async () => {
+    const side = await SideHarness.open();
+    const [from, to] = side.profile.layout!.window;
+    const closer = side.button("Closer");
+    closer.click();
+    closer.click();
+    await side.settled();
+    const [closerFrom, closerTo] = side.profile.layout!.window;
+    expect(closerTo - closerFrom).toBeCloseTo((to - from) / 1.6 ** 2, 6);
+  });
+
   test("draw closer, wider and whole", async () => {
     const side = await SideHarness.open();
     expect(side.button("Wider").disabled).toBe(true);

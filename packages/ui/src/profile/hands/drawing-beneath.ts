@@ -22,6 +22,11 @@ export class DrawingBeneath implements ReactiveController {
     return layout && request && system ? { layout, request, system } : undefined;
   }
 
+  /** The stretch last asked for: two steps that come between two drawings are both taken. */
+  get stretch(): AlongWindow {
+    return this.#profile?.window;
+  }
+
   hostConnected(): void {
     // It may still be waiting for its class; then it draws later, and says so.
     this.#profile = this.#host.previousElementSibling as HeadfallProfile | null;

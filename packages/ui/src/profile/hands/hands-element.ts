@@ -81,6 +81,11 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
   }
 
   /** @internal */
+  get stretch(): AlongWindow {
+    return this.#beneath.stretch;
+  }
+
+  /** @internal */
   get pathLength(): number {
     return this.drawn?.request.path.along.at(-1) ?? 0;
   }

@@ -18,6 +18,8 @@ export interface HandsHost {
   readonly drawn: DrawnLine | undefined;
   readonly placed: readonly PlacedHandle[];
   readonly selected: Selected | undefined;
+  /** The stretch last asked for; the drawing may not show it yet. */
+  readonly stretch: AlongWindow;
   /** Length of the whole path [m]. */
   readonly pathLength: number;
   /** Asks for an edit; those with one gesture are one step to undo. */

@@ -29,16 +29,16 @@ export class Looking {
 
   /** By a quarter of what is drawn. @returns whether there is anywhere to go */
   along(direction: number): boolean {
-    const window = this.#host.drawn?.request.window;
-    if (window === undefined) return false;
-    this.#host.look(panWindow(window, this.#host.pathLength, (direction * (window[1] - window[0])) / 4));
+    const { stretch, pathLength } = this.#host;
+    if (stretch === undefined) return false;
+    this.#host.look(panWindow(stretch, pathLength, (direction * (stretch[1] - stretch[0])) / 4));
     return true;
   }
 
   /** Moves along until a place is on the drawing. */
   show(along: number): void {
-    const window = this.#host.drawn?.request.window;
-    if (window !== undefined) this.#host.look(showAlong(window, this.#host.pathLength, along));
+    const { stretch, pathLength } = this.#host;
+    if (stretch !== undefined) this.#host.look(showAlong(stretch, pathLength, along));
   }
 
   /**
@@ -47,21 +47,21 @@ export class Looking {
    * @returns whether the turn was meant for the drawing
    */
   wheel({ ctrlKey, deltaX, deltaY }: WheelEvent, x: number): boolean {
-    const { drawn, pathLength } = this.#host;
+    const { drawn, pathLength, stretch } = this.#host;
     if (drawn === undefined) return false;
-    const { window } = drawn.request;
     const scales = scalesOf(drawn.layout);
-    if (ctrlKey) this.#host.look(zoomWindow(window, pathLength, 2 ** (-deltaY / DOUBLES), scales.alongAt(x)));
-    else if (window !== undefined && Math.abs(deltaX) > Math.abs(deltaY))
-      this.#host.look(panWindow(window, pathLength, deltaX / scales.perMetreAlong));
+    if (ctrlKey)
+      this.#host.look(zoomWindow(stretch, pathLength, 2 ** (-deltaY / DOUBLES), scales.alongAt(x)));
+    else if (stretch !== undefined && Math.abs(deltaX) > Math.abs(deltaY))
+      this.#host.look(panWindow(stretch, pathLength, deltaX / scales.perMetreAlong));
     else return false;
     return true;
   }
 
   #zoom(factor: number, around?: number): void {
-    const { drawn, pathLength } = this.#host;
+    const { drawn, pathLength, stretch } = this.#host;
     if (drawn === undefined) return;
-    const [from, to] = drawn.layout.window;
-    this.#host.look(zoomWindow(drawn.request.window, pathLength, factor, around ?? (from + to) / 2));
+    const [from, to] = stretch ?? [0, pathLength];
+    this.#host.look(zoomWindow(stretch, pathLength, factor, around ?? (from + to) / 2));
   }
 }

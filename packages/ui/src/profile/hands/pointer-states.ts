@@ -84,21 +84,21 @@ export class PointerStates {
   }
 
   #pan(right: number): void {
-    const { drawn } = this.#host;
-    if (drawn?.request.window === undefined) return;
+    const { drawn, pathLength, stretch } = this.#host;
+    if (drawn === undefined || stretch === undefined) return;
     const { perMetreAlong } = scalesOf(drawn.layout);
-    this.#host.look(panWindow(drawn.request.window, this.#host.pathLength, -right / perMetreAlong));
+    this.#host.look(panWindow(stretch, pathLength, -right / perMetreAlong));
   }
 
   /** The place between two fingers stays between them, and their distance is the zoom. */
   #pinch(moved: number, spot: Spot): void {
-    const { drawn } = this.#host;
+    const { drawn, pathLength, stretch } = this.#host;
     const other = [...this.#pressed].find(([id]) => id !== moved)?.[1];
     const before = this.#pressed.get(moved)?.last;
     if (drawn === undefined || other === undefined || before === undefined) return;
     const factor =
       Math.max(8, Math.abs(spot.x - other.last.x)) / Math.max(8, Math.abs(before.x - other.last.x));
     const middle = scalesOf(drawn.layout).alongAt((spot.x + other.last.x) / 2);
-    this.#host.look(zoomWindow(drawn.request.window, this.#host.pathLength, factor, middle));
+    this.#host.look(zoomWindow(stretch, pathLength, factor, middle));
   }
 }
