@@ -2,11 +2,11 @@ import { describe, expect, it } from "vitest";
 import type { Batch, Flock, Weather } from "../../../packages/hydraulics/src/model/flock.js";
 import {
   INTAKE_DOUBT,
-  intakeByWeek,
   intakeOfBatch,
   intakeOfFlock,
   intakeOfPen,
 } from "../../../packages/hydraulics/src/model/flock-intake.js";
+import { flockInDays } from "../../../packages/hydraulics/src/model/flock-on.js";
 import { birdById } from "../../../packages/hydraulics/src/tables/birds.js";
 import { batch as plainBatch } from "../simulate/made-birds.js";
 
@@ -63,12 +63,14 @@ describe("what a flock drinks", () => {
   });
 
   it("goes by week as the birds grow: 180, 245, 290 mL at three, four and five weeks (Poultry CRC, Table 2)", () => {
-    const weeks = intakeByWeek(flockOf([birds("meat-chicken", 10, 21)]), 2);
+    const flock = flockOf([birds("meat-chicken", 10, 21)]);
+    const weeks = [0, 7, 14].map((days) => intakeOfFlock(flockInDays(flock, days)));
     expect(weeks.map(({ size }) => Math.round(size / ML))).toEqual([1800, 2450, 2900]);
   });
 
   it("stays level for a made-up bird of 270 mL at any age", () => {
-    const weeks = intakeByWeek(flockOf([plainBatch(4)]), 3);
+    const flock = flockOf([plainBatch(4)]);
+    const weeks = [0, 7, 14, 21].map((days) => intakeOfFlock(flockInDays(flock, days)));
     for (const { size, expect: expected } of weeks) {
       expect(size).toBeCloseTo(4 * 270 * ML, 15);
       expect(expected).toBeCloseTo(4 * 200 * ML, 15);

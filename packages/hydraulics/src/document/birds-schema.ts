@@ -75,12 +75,12 @@ export const pen = z.strictObject({
 });
 
 /** Wind where the birds and the line are. */
-export const WIND: Range = { min: 0, max: 40, words: "from 0 to 40 m/s" };
+const WIND: Range = { min: 0, max: 40, words: "from 0 to 40 m/s" };
 /** The air of a night of frost. */
 export const FROST: Range = { min: -40, max: 0, words: "from -40 to 0 degC" };
 export const NIGHT: Range = { min: 3600, max: 96 * 3600, words: "from 1 to 96 hours" };
 /** Of the clear sun at noon on level ground. */
-export const SUN: Range = { min: 0, max: 1200, words: "from 0 to 1200 W/m2" };
+const SUN: Range = { min: 0, max: 1200, words: "from 0 to 1200 W/m2" };
 
 const frost = z.strictObject({
   low: quantity("temperature", FROST, "The night's lowest, taken for the whole of it."),

@@ -128,7 +128,6 @@ export type PlanPen = NonNullable<Plan["pens"]>[number];
 export type PlanWaterer = NonNullable<PlanPen["waterers"]>[number];
 /** One batch of birds in a pen of a plan, as typed. */
 export type PlanBirds = z.infer<typeof birds>;
-export type PlanKitEntry = z.infer<typeof kitEntry>;
 /** How a source of a plan is filled again, as typed. */
 export type PlanRefill = NonNullable<PlanSource["refill"]>;
 /** The roof that fills a source of a plan, as typed. */

@@ -100,11 +100,7 @@ export function unconnected(plan: Plan, joints: Joints): Problem[] {
 }
 
 /** 1 for each joint that runs for which `isOpen` join to a source, or to `start` where that is given. */
-export function reachFromSources(
-  joints: Joints,
-  isOpen: (run: number) => boolean,
-  start?: number,
-): Uint8Array {
+function reachFromSources(joints: Joints, isOpen: (run: number) => boolean, start?: number): Uint8Array {
   const meeting: number[][] = joints.id.map(() => []);
   joints.runFrom.forEach((from, run) => {
     if (!isOpen(run)) return;

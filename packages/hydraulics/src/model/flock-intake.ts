@@ -4,7 +4,6 @@ import { intakeOf } from "../birds/intake.js";
 import type { IntakePoint } from "../tables/bird-types.js";
 import type { Citation } from "../tables/citation.js";
 import type { Batch, Flock, Pen, Weather } from "./flock.js";
-import { flockInDays } from "./flock-on.js";
 
 /**
  * How far a figure of intake may be off by how sure it is: two standard deviations, as a share; common practice, no
@@ -90,11 +89,6 @@ export function intakeOfPen(pen: Pen, weather: Weather): FlockIntake {
 
 export function intakeOfFlock({ pens, weather }: Flock): FlockIntake {
   return sumOf(pens.map((pen) => intakeOfPen(pen, weather)));
-}
-
-/** The flock's day's drinking on its day and each week after it, in the weather of the plan: weeks + 1 figures. */
-export function intakeByWeek(flock: Flock, weeks: number): readonly FlockIntake[] {
-  return Array.from({ length: weeks + 1 }, (_, week) => intakeOfFlock(flockInDays(flock, 7 * week)));
 }
 
 const timesOf = (count: number, { size, expect, low, high }: FlockIntake): FlockIntake => ({

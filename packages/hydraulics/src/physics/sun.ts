@@ -68,7 +68,7 @@ export function sunRiseOfPipe(
  *
  * @source common-practice, half of it, from memory
  */
-export const SIDE_SEES = 0.5;
+const SIDE_SEES = 0.5;
 
 /**
  * How much warmer than the air a sunny vessel's water would come to be if the sun stood still.
@@ -78,7 +78,7 @@ export const SIDE_SEES = 0.5;
  * @param vessel  absorptance a [-], film h [W/(m² K)], silhouette A_s [m²], wall A [m²]
  * @param sun     G, on level ground [W/m²]
  * @returns Δt [K]
- * @valid a rough figure: f is one half, SIDE_SEES
+ * @valid a rough figure: f, the share of the sun that a side sees through a day, is one half
  * @throws RangeError when a size is not positive, absorptance outside 0 to 1 or sun below 0
  * @source closed-form, sun taken is heat given to the air
  * @example sunRiseOfVessel({ absorptance: 0.7, film: 12, silhouette: 0.521, wall: 2.1 }, 900)   // 6.5125

@@ -6,7 +6,7 @@ import { GRAVITY } from "./constants.js";
  *
  * @source asce-7, velocity pressure, from memory
  */
-export const HALF_AIR_DENSITY = 0.613;
+const HALF_AIR_DENSITY = 0.613;
 
 /**
  * Drag of an upright round vessel and of a box, on the area the wind sees [-].

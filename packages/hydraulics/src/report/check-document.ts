@@ -9,7 +9,7 @@ import { writeCertainty } from "./sureness/certainty-words.js";
 import { writeVerdict } from "./verdict-sentences.js";
 
 /** Name and version of the result document; the version rises when a key changes its meaning or goes. */
-export const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;
+const CHECK_FORMAT = { format: "headfall check", version: 1 } as const;
 
 /**
  * A check as a plain document, for `--json` and files: SI throughout (m, m3/s, kg), sentences in the units asked for.
@@ -72,5 +72,3 @@ function drinkerEntry(checked: Checked, verdict: DrinkerVerdict, system: UnitSys
     sentence: writeVerdict(verdict, line, system),
   };
 }
-
-export type CheckDocument = ReturnType<typeof writeCheckDocument>;

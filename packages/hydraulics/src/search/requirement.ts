@@ -140,7 +140,7 @@ export function judgeScene(
 }
 
 /** The least head to spare of all drinkers of a judged line [m]. */
-export function leastSpare(judged: JudgedLine): Spare | undefined {
+function leastSpare(judged: JudgedLine): Spare | undefined {
   let least: Spare | undefined;
   judged.drinkers.forEach((_, d) => {
     const spare = spareOf(judged, d);

@@ -135,7 +135,7 @@ function columnsOf({ size, expect, hot, batches }: WeekDrinks): readonly DrunkCo
 }
 
 /** The week reports are told of the plan's day on. */
-export function dayOfWeek({ weeks }: BirdsRoom, week: number): string {
+function dayOfWeek({ weeks }: BirdsRoom, week: number): string {
   const day = weeks[0]?.day;
   return day === undefined ? "" : writeDay(day + 7 * week);
 }

@@ -4,7 +4,7 @@ import { levelAt } from "../kernels/day/short-birds.js";
 import type { PlayedRoom } from "./room.js";
 
 /** A bird from the side, its beak to the right, in a box from −1 to 1. */
-export const BIRD =
+const BIRD =
   "M-1 -0.3C-0.7 0.75 0.45 0.85 0.6 -0.05C0.65 -0.25 0.62 -0.3 0.68 -0.38L1 -0.5L0.7 -0.62A0.33 0.33 0 0 0 0.08 -0.62C0.05 -0.1 -0.5 0.05 -1 -0.3ZM-0.1 0.5V1M0.12 0.5V1";
 
 export const birdAt = (x: number, y: number, isWaiting: boolean) =>

@@ -14,14 +14,14 @@ export const ROOF_CHOICES: readonly { readonly value: string; readonly words: st
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 const millimetres = (metres: number): string => `${Number((metres * 1000).toPrecision(3))} mm`;
 
-export function roofKindOf({ kind }: Pick<PlanRoof, "kind">): RoofKind | undefined {
+function roofKindOf({ kind }: Pick<PlanRoof, "kind">): RoofKind | undefined {
   if (kind === undefined) return undefined;
   const found = findRoof(kind);
   return found.outcome === "found" ? found.kind : undefined;
 }
 
 /** How much of the rain a kind of roof sheds, and who says so. */
-export function aboutRoof(kind: RoofKind | undefined): string {
+function aboutRoof(kind: RoofKind | undefined): string {
   if (kind === undefined)
     return `Taken for granted: ${ANY.runoff} runs off, ${ANY.wetting} of a wet day only wets it.`;
   const { runoff, runoffLow, runoffHigh, wetting, citation } = kind;

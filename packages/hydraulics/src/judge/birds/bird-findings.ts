@@ -12,7 +12,7 @@ import type { MannedLine } from "./man-line.js";
  *
  * @source roush-2004, seen
  */
-export const MOST_USEFUL_FLOW = 120e-6 / 60;
+const MOST_USEFUL_FLOW = 120e-6 / 60;
 
 /**
  * Nipples of 24 and 138 mL/min (0.4 and 2.3 mL/s) tried on meat chickens in summer: nearly twice as many died at the

@@ -4,7 +4,7 @@ import { dateOf } from "../../units/day.js";
 import type { RainPart, RainRun } from "./rain-answer.js";
 
 /** The ways a record is reckoned through; the first is the cautious one. */
-export const RAIN_RUNS = [
+const RAIN_RUNS = [
   { convention: "drawnFirst", begins: "full" },
   { convention: "drawnFirst", begins: "empty" },
   { convention: "rainFirst", begins: "full" },

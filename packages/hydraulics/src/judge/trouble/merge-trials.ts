@@ -48,7 +48,7 @@ const onlyOne = (a: number | undefined, b: number | undefined) =>
   a !== undefined && b !== undefined && a !== b ? CONFLICT : (a ?? b);
 
 /** What two lines each change in a third, in one; undefined where they set the same thing otherwise. */
-export function mergeLines(base: Line, a: Line, b: Line): Line | undefined {
+function mergeLines(base: Line, a: Line, b: Line): Line | undefined {
   if (a === base || b === base) return a === base ? b : a;
   const [moreA, moreB] = [a, b].map(({ points }) => points.count - base.points.count);
   // Each joint apart has ends of its own behind the points of the plan.

@@ -9,7 +9,7 @@ import type { NamedCause, TwoAtOnce } from "./trouble-result.js";
 import { fitOfSign, SAME_FIT, type SignFit, splitByFit, type Weighed } from "./weigh.js";
 
 /** One cause leaves a sign badly explained where another makes it this many times as likely; common practice, no source. */
-export const BADLY = 10;
+const BADLY = 10;
 /**
  * Of all times something is wrong, a second thing is as well in so many; and what stops one drinker often stops another:
  * the same kind again is so many times as likely. Common practice, no source.

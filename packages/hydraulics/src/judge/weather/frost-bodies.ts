@@ -33,7 +33,7 @@ const PIN = { water: 0.004, body: 0.01 } as const;
  *
  * @source common-practice, early winter ground under a lawn, from memory
  */
-export const GROUND_BEFORE_FROST = 4;
+const GROUND_BEFORE_FROST = 4;
 
 /** Temperatures that water is held at [°C]: a vessel by heat, a run's far end by flow. */
 const [HELD_AT, LEAVES_AT] = [2, 1] as const;

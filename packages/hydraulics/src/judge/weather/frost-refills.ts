@@ -10,7 +10,7 @@ const MINUTE = 60;
 const HOUR = 3600;
 
 /** Airs that the refills of a day are told for [°C]. */
-export const REFILL_AIRS = [0, -2, -5, -10, -15, -20] as const;
+const REFILL_AIRS = [0, -2, -5, -10, -15, -20] as const;
 
 /** Open water through a day of frost. Sizes [m³, m²], film [W/(m² K)]. */
 export interface OpenInDay {

@@ -87,7 +87,7 @@ function firstPlan(bars: Bars): BarPlan | undefined {
 const MOST_SUMS = 200_000;
 
 /** The least sum of lengths sold that is not below the bound: nothing between can be bought. */
-export function leastSum(bars: Bars, bound: number): number {
+function leastSum(bars: Bars, bound: number): number {
   const least = bound - Math.max(1, bound * 1e-9);
   if (least <= 0) return 0;
   const sold = bars.length.filter((_, kind) => bars.price[kind] > 0).sort((a, b) => b - a);

@@ -159,7 +159,7 @@ function whereTorn(search: LendingSearch, { limits, relaxed }: Part): Torn | und
 }
 
 /** By kind: pieces lent beyond the stock. */
-export function overdrawn(
+function overdrawn(
   { borrowers, lending }: LendingSearch,
   states: readonly (readonly number[])[],
   t: number,

@@ -5,7 +5,7 @@ import { dayEntry } from "../day-entry.js";
 import { writeJudgement } from "../sentences.js";
 import { flockEntry } from "./flock-entry.js";
 
-export const WEEKS_FORMAT = { format: "headfall weeks", version: 1 } as const;
+const WEEKS_FORMAT = { format: "headfall weeks", version: 1 } as const;
 
 /**
  * The coming weeks as a plain document, SI throughout; described in docs/reference/check-result.md.

@@ -5,7 +5,7 @@ import { writeJug, writePart, writeStep } from "./build-words.js";
 import { writeCutting } from "./cut-words.js";
 import { writeBuildCautions, writeLoadLines } from "./load-words.js";
 
-export const BUILD_FORMAT = "headfall build";
+const BUILD_FORMAT = "headfall build";
 
 /**
  * How to build a plan, as a plain document, SI throughout: m, m³, kg, Pa, rad, m/s, s.

@@ -92,7 +92,7 @@ function heightsTable({ heights }: BuildSheet, system: UnitSystem): string {
 }
 
 /** The page that hangs in the coop, a line each. */
-export function coopLines({ marks, heights, contacts }: CoopSheet, system: UnitSystem): string[] {
+function coopLines({ marks, heights, contacts }: CoopSheet, system: UnitSystem): string[] {
   return [
     ...marks.flatMap((mark) => writeMarkLines(mark, system).map((line) => `- ${line}`)),
     ...heights.flatMap(({ run, weeks }) => writeHangWeeks(run, weeks, system)),

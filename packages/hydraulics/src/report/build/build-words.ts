@@ -106,7 +106,7 @@ export function writeHole({ hole, thread, count, where }: HoleToDrill, system: U
 export const HOLES_NOTE =
   "Holes and threads are from memory and patterns differ: measure the fitting in your hand before you drill. Inch pipe threads and hose threads do not fit each other.";
 
-export const MARK_NAMES: Readonly<Record<HeightMark["kind"], string>> = {
+const MARK_NAMES: Readonly<Record<HeightMark["kind"], string>> = {
   standTop: "top of the stand of",
   outlet: "outlet of",
   end: "pipe at",

@@ -13,17 +13,17 @@ const MPH = 1609.344 / 3600;
 const figures = (value: number, digits: number): string => String(Number(value.toPrecision(digits)));
 
 /** A pressure on soil: kPa, or pounds a square foot. */
-export const writePressure = (pressure: number, system: UnitSystem): string =>
+const writePressure = (pressure: number, system: UnitSystem): string =>
   system === "us"
     ? `${Math.round(pressure / PSF).toLocaleString("en-GB")} lb/ft2`
     : `${figures(pressure / 1000, 2)} kPa`;
 
 /** A wind: km/h, or miles an hour. */
-export const writeWind = (speed: number, system: UnitSystem): string =>
+const writeWind = (speed: number, system: UnitSystem): string =>
   system === "us" ? `${Math.round(speed / MPH)} mph` : `${Math.round(speed * 3.6)} km/h`;
 
 /** A tilt: degrees. */
-export const writeTipAngle = (tilt: number): string => `${Math.round((tilt * 180) / Math.PI)} degrees`;
+const writeTipAngle = (tilt: number): string => `${Math.round((tilt * 180) / Math.PI)} degrees`;
 
 const CODES = "Local codes and licensed practice decide.";
 

@@ -3,7 +3,7 @@ import type { FrontAnswer, FrontPoint } from "../../search/find-front.js";
 import type { UnitSystem } from "../../units/quantity.js";
 import { writeChange, writeCureHeadline } from "./cure-sentences.js";
 
-export const CURE_FORMAT = { format: "headfall cure", version: 1 } as const;
+const CURE_FORMAT = { format: "headfall cure", version: 1 } as const;
 
 /**
  * The cures of a plan as a plain document, SI throughout; described in docs/reference/cure-result.md.

@@ -1,6 +1,6 @@
 import type { SizeComparison } from "../../search/compare-sizes.js";
 
-export const SIZES_FORMAT = { format: "headfall sizes", version: 1 } as const;
+const SIZES_FORMAT = { format: "headfall sizes", version: 1 } as const;
 
 /**
  * A comparison of sizes as a plain document, SI throughout; described in docs/reference/check-result.md.

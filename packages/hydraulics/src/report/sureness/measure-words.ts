@@ -23,7 +23,7 @@ export function writeRemedy(close: CloseCall, system: UnitSystem): string {
 const sentence = (text: string): string => `${text.charAt(0).toUpperCase()}${text.slice(1)}.`;
 
 /** What to do and how well: "measure the height of wall within 5 mm (now 1 cm)". */
-export function writeBetter({ input, doubt, needed }: Better, system: UnitSystem): string {
+function writeBetter({ input, doubt, needed }: Better, system: UnitSystem): string {
   const now = writeDoubt(input.kind, doubt, system);
   if (needed === 0) return COUNTED[input.kind] ?? `settle ${writeInput(input)} (now within ${now})`;
   return `measure ${writeInput(input)} within ${writeDoubt(input.kind, needed, system)} (now ${now})`;
@@ -35,7 +35,7 @@ const COUNT =
 const COUNTED: Readonly<Partial<Record<InputKind, string>>> = { takenIn: COUNT, intake: COUNT };
 
 /** How far the water must come up or go down for a drinker to be good and sure whatever is in doubt. */
-export function writeLift(
+function writeLift(
   { moreHead, lessHead }: Pick<CloseCall, "moreHead" | "lessHead">,
   system: UnitSystem,
 ): string {

@@ -59,7 +59,7 @@ function beginning({ sources, begins, day }: Lasting, system: UnitSystem): strin
 }
 
 /** How a source is filled, in words. */
-export function writeRefill(refill: LastingSource["refill"], system: UnitSystem): string {
+function writeRefill(refill: LastingSource["refill"], system: UnitSystem): string {
   if (refill.kind === "none") return "not filled again";
   if (refill.kind === "hose") return `kept full by a hose, ${writeFlow(refill.flow, system)} at most`;
   return `filled up every ${writeDuration(refill.every).replace(/^1 (day|h)$/, "$1")}`;
@@ -92,7 +92,7 @@ function rangeLine({ low, high }: Lasting["alone"]): string {
 }
 
 /** Kilograms a trip, trips a day, climb: now, hot, and where it changes. */
-export function writeCarryingLines(carrying: Carrying, system: UnitSystem): string {
+function writeCarryingLines(carrying: Carrying, system: UnitSystem): string {
   if (carrying.sources.length === 0)
     return "- Nothing is carried: every source is filled by a hose, a roof or another.";
   const shown = carrying.days.filter(({ week }) => week === 0 || week === 4 || week === 8);

@@ -7,8 +7,7 @@ import { freeName, GONE, refuse } from "./plan-parts.js";
 /** What a new pen or batch holds until it is told otherwise: a few grown hens. */
 const FEW_HENS: PlanBirds = { kind: "hen", count: 6 };
 
-export const namesOfPens = ({ pens = [] }: Plan): readonly string[] =>
-  pens.map(({ id }, p) => id ?? `pen ${p + 1}`);
+const namesOfPens = ({ pens = [] }: Plan): readonly string[] => pens.map(({ id }, p) => id ?? `pen ${p + 1}`);
 
 /**
  * One more pen. Where one reaches all the drinkers that no other names, it is told so by name first: its last group is

@@ -8,10 +8,7 @@ import { groupsOf, withGroups, withRun } from "./plan-parts.js";
 /** Names by which pens mean their drinkers, kept right while the line beneath them becomes another. */
 
 /** The plan with each name in its pens' lists of drinkers in the place of others; an empty list goes. */
-export function withNamesInPens(
-  plan: Plan,
-  namesFor: (name: string, pen: number) => readonly string[],
-): Plan {
+function withNamesInPens(plan: Plan, namesFor: (name: string, pen: number) => readonly string[]): Plan {
   if (plan.pens === undefined) return plan;
   const pens = plan.pens.map((pen, p) => {
     if (pen.drinkers === undefined) return pen;
