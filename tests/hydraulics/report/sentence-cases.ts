@@ -64,8 +64,8 @@ export const REASON_CASES: Cases<Reason> = {
   ],
   idleHeadTooHigh: [
     { code: "idleHeadTooHigh", head: 1.5, holdsUpTo: 1 },
-    "1.5 m stands on it with nobody drinking, and it holds up to 1 m",
-    "4 ft 11 in stands on it with nobody drinking, and it holds up to 3 ft 3 in",
+    "1.5 m stands on it, and it holds up to 1 m",
+    "4 ft 11 in stands on it, and it holds up to 3 ft 3 in",
   ],
   idleHeadTooLow: [
     { code: "idleHeadTooLow", head: 0.05, sealsFrom: 0.075 },

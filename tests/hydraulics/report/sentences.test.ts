@@ -87,7 +87,7 @@ test.each([
     because,
   } as const;
   expect(writeJudgement(judgement, "metric")).toBe(
-    `${verb}: no open pipe leads to it; see the taps before feed (lowest usable and busiest).`,
+    `${verb} with the water lowest and the birds busiest: no open pipe leads to it; see the taps before feed.`,
   );
 });
 
@@ -129,8 +129,8 @@ test("writeVerdict names the drinker and its place, what is also wrong, and wher
     checked.line,
     "metric",
   );
-  expect(text).toMatch(/^run 1 1 \(1\.5 m along\) does well: /);
-  expect(text).toContain("It also drips: no open pipe leads to it");
+  expect(text).toMatch(/^run 1 1 \(1\.5 m along\) does well with the water lowest and the birds busiest: /);
+  expect(text).toContain("It also drips with the source full and nobody drinking: no open pipe leads to it");
   expect(text).toContain("The two friction laws differ here; Darcy-Weisbach is the cautious one.");
 });
 

@@ -122,6 +122,9 @@ function rowsToShow(checked: Checked): readonly DrinkerVerdict[] {
   return [...checked.drinkers].sort((a, b) => a.margin - b.margin).slice(0, MOST_ROWS);
 }
 
+/** What several drinkers of one verdict do. */
+const VERBS = { good: "do well", starves: "starve", dry: "are dry", drips: "drip" } as const;
+
 /** One sentence for each verdict of each group: the drinker with the least margin speaks for the others. */
 function whys(checked: Checked, system: UnitSystem, paint: Paint): string {
   const { line } = checked;
@@ -145,7 +148,7 @@ function whys(checked: Checked, system: UnitSystem, paint: Paint): string {
       const others =
         count === 1
           ? ""
-          : ` (worst of ${count} that ${count === checked.drinkers.length ? "are all" : "are"} ${verdict.verdict})`;
+          : ` (worst of ${count}${count === checked.drinkers.length ? "; all" : " that"} ${VERBS[verdict.verdict]})`;
       return `${MARKS[verdict.verdict]} ${writeVerdict(verdict, line, system)}${others}`;
     }),
     paint,

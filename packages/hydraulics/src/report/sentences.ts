@@ -1,16 +1,16 @@
 import type { Judgement, Reason } from "../judge/check-result.js";
 import type { UnitSystem } from "../units/quantity.js";
-import { MOMENT_WORDS, writeApart, writeHead, writeQuantityOfLitres } from "./words.js";
+import { WHEN_WORDS, writeApart, writeHead, writeQuantityOfLitres } from "./words.js";
 
 const VERB = { good: "does well", starves: "starves", dry: "is dry", drips: "drips" } as const;
 
 /**
- * One judgement, from its verb on: "starves: ...".
+ * One judgement, from its verb on: "starves in an ordinary hour: ...".
  *
- * @example writeJudgement(checked.drinkers[0], "metric")   // "does well: it gives 77 mL/min where 50 mL/min is needed, ..."
+ * @example writeJudgement(checked.drinkers[0], "metric")   // "does well with the water lowest and the birds busiest: it gives ..."
  */
 export function writeJudgement(judgement: Judgement, system: UnitSystem): string {
-  return `${VERB[judgement.verdict]}: ${writeReason(judgement.because, system)} (${MOMENT_WORDS[judgement.moment]}).`;
+  return `${VERB[judgement.verdict]} ${WHEN_WORDS[judgement.moment]}: ${writeReason(judgement.because, system)}.`;
 }
 
 /**
@@ -43,7 +43,7 @@ export function writeReason(reason: Reason, system: UnitSystem): string {
       return "it is stuck shut: it lets nothing through, whatever stands on it";
     case "idleHeadTooHigh": {
       const [stands, holds] = writeApart([reason.head, reason.holdsUpTo], "head", system, 3);
-      return `${stands} stands on it with nobody drinking, and it holds up to ${holds}`;
+      return `${stands} stands on it, and it holds up to ${holds}`;
     }
     case "idleHeadTooLow": {
       const [stands, needs] = writeApart([reason.head, reason.sealsFrom], "head", system, 3);

@@ -10,7 +10,7 @@ import { LAW_WORDS } from "./words.js";
  *
  * @param verdict  from `checkPlan`
  * @param system   whose units to write in
- * @example writeVerdict(checked.drinkers[0], line, "metric")   // "hen line 1 (30 cm along) does well: it gives 77 mL/min ..."
+ * @example writeVerdict(checked.drinkers[0], line, "metric")   // "hen line 1 (30 cm along) does well with the water lowest and the birds busiest: ..."
  */
 export function writeVerdict(verdict: DrinkerVerdict, line: Line, system: UnitSystem): string {
   const parts = [`${verdict.drinker}${placeOf(verdict, line, system)} ${writeJudgement(verdict, system)}`];

@@ -10,6 +10,14 @@ export const MOMENT_WORDS: Readonly<Record<MomentName, string>> = {
   ordinary: "an ordinary hour",
 };
 
+/** The four moments within a sentence. */
+export const WHEN_WORDS: Readonly<Record<MomentName, string>> = {
+  fullIdle: "with the source full and nobody drinking",
+  fullBusiest: "with the source full and the birds busiest",
+  lowestBusiest: "with the water lowest and the birds busiest",
+  ordinary: "in an ordinary hour",
+};
+
 /** The two friction laws, in words. */
 export const LAW_WORDS: Readonly<Record<FrictionLaw, string>> = {
   hazenWilliams: "Hazen-Williams",

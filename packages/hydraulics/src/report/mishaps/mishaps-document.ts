@@ -1,12 +1,20 @@
 import type { Guard } from "../../judge/mishaps/guard.js";
 import type { MishapRow } from "../../judge/mishaps/mishap-result.js";
 import type { Mishaps } from "../../judge/mishaps/mishaps-of-plan.js";
+import type { WatererMishapRow } from "../../judge/mishaps/waterers/waterer-mishap-result.js";
 import type { Mishap } from "../../model/mishap.js";
 import type { UnitSystem } from "../../units/quantity.js";
 import { dayEntry } from "../day-entry.js";
 import { writeLoss, writeRowName } from "./mishap-sentences.js";
 import { writeGain, writeGuard } from "./mishap-words.js";
 import { writeMishapCautions } from "./mishaps-text.js";
+import {
+  WATERER_MISHAP_CAUTIONS,
+  writeWatererEffects,
+  writeWatererGain,
+  writeWatererGuard,
+  writeWatererMishap,
+} from "./waterer-mishap-words.js";
 
 /**
  * What any one mishap does, as a plain document, SI throughout: m³, m³/s, m, s.
@@ -14,7 +22,7 @@ import { writeMishapCautions } from "./mishaps-text.js";
  * @example writeMishapsDocument("a bucket", mishaps, "metric").mishaps[0].rank   // 1
  */
 export function writeMishapsDocument(name: string, mishaps: Mishaps, system: UnitSystem) {
-  const { day, begins, nothing, rows, leavesOut } = mishaps;
+  const { day, begins, nothing, rows, waterers, leavesOut } = mishaps;
   return {
     format: "headfall mishaps",
     version: 1,
@@ -24,7 +32,11 @@ export function writeMishapsDocument(name: string, mishaps: Mishaps, system: Uni
     nothing,
     leavesOut,
     mishaps: rows.map((row, k) => ({ rank: k + 1, ...rowDocument(row, mishaps, system) })),
-    cautions: writeMishapCautions(rows.flatMap(({ guards }) => guards ?? [])),
+    waterers: waterers.map((row, k) => ({ rank: k + 1, ...watererDocument(row, system) })),
+    cautions: [
+      ...writeMishapCautions(rows.flatMap(({ guards }) => guards ?? [])),
+      ...(waterers.length === 0 ? [] : WATERER_MISHAP_CAUTIONS),
+    ],
   };
 }
 
@@ -62,6 +74,28 @@ function rowDocument(row: MishapRow, mishaps: Mishaps, system: UnitSystem) {
             };
           }),
         }),
+  };
+}
+
+function watererDocument(row: WatererMishapRow, system: UnitSystem) {
+  const { worst, nothing, guards, cheapest } = row;
+  const { mishap, pen, waterer, ...result } = worst;
+  return {
+    what: writeWatererMishap(worst, system),
+    kind: mishap.kind,
+    at: { pen, waterer },
+    ...result,
+    nothing,
+    sentences: writeWatererEffects(row, system),
+    guards: guards.map((one) => {
+      const { guard, ...gains } = one;
+      return {
+        ...guard,
+        ...gains,
+        isCheapest: one === cheapest,
+        sentence: `${writeWatererGuard(guard, system)}${writeWatererGain(one, system)}.`,
+      };
+    }),
   };
 }
 

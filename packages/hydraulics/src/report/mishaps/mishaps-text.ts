@@ -17,6 +17,9 @@ import {
   writeRowName,
 } from "./mishap-sentences.js";
 
+import { WATERER_MISHAP_CAUTIONS } from "./waterer-mishap-words.js";
+import { writeWatererMishaps } from "./waterer-mishaps-text.js";
+
 /** What any one mishap does, as text for a terminal. */
 export function writeMishapsText(
   title: string,
@@ -26,26 +29,37 @@ export function writeMishapsText(
   const shown = mishaps.rows.slice(0, most);
   const head = `${title === "" ? "This plan" : title}: what any one mishap does`;
   const more = mishaps.rows.length - shown.length;
+  const hasLine = mishaps.rows.length > 0 || mishaps.waterers.length === 0;
   const sections = [
-    `${paint(head, "title")}\n${beginning(mishaps)}`,
-    `${mishapTable(mishaps, shown, system)}${more > 0 ? `\n${more} more that do less: headfall mishaps --all` : ""}`,
+    `${paint(head, "title")}\n${beginning(mishaps, hasLine)}`,
+    ...(hasLine
+      ? [
+          `${mishapTable(mishaps, shown, system)}${more > 0 ? `\n${more} more that do less: headfall mishaps --all` : ""}`,
+        ]
+      : []),
     ...(shown.length === 0
       ? []
       : [
           `${paint("What each does, and what guards against it", "title")}\n${guardLines(mishaps, shown, system)}`,
         ]),
-    `${paint("Cautions", "title")}\n${writeMishapCautions(shown.flatMap(toldGuards))
+    ...(mishaps.waterers.length === 0
+      ? []
+      : [`${paint("Loose waterers", "title")}\n${writeWatererMishaps(mishaps.waterers, { system, most })}`]),
+    `${paint("Cautions", "title")}\n${[
+      ...writeMishapCautions(shown.flatMap(toldGuards)),
+      ...(mishaps.waterers.length === 0 ? [] : WATERER_MISHAP_CAUTIONS),
+    ]
       .map((line) => `- ${line}`)
       .join("\n")}`,
   ];
   return `${sections.join("\n\n")}\n`;
 }
 
-function beginning(mishaps: Mishaps): string {
+function beginning(mishaps: Mishaps, hasLine: boolean): string {
   const on = mishaps.day === undefined ? "" : ` on ${writeDay(mishaps.day)}`;
   return [
     `Everything is full${on} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.`,
-    writeNothing(mishaps),
+    ...(hasLine ? [writeNothing(mishaps)] : []),
     ...mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => LEFT_OUT[code]),
   ].join("\n");
 }
