@@ -1,5 +1,5 @@
 /** Tests of one mutant may take so long altogether, as long as they do while places are counted [ms]; its own file's tests always run. */
-const PATIENCE = 600;
+const PATIENCE = 1500;
 /** A place passed so many times as often as without the mutant, and some, is in a loop that does not end. */
 const RUNAWAY = { times: 10, more: 10_000 };
 

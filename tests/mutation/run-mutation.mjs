@@ -19,7 +19,7 @@ const folder = `${top}node_modules/.cache/mutation/`;
 const TESTS_OF = {
   numerics: /^(hydraulics\/numerics|oracle)\//,
   physics: /^(hydraulics\/physics|published\/published|oracle)/,
-  solve: /^(hydraulics\/solve|laws\/(balance|same-line|scaling|more-head)|regress)/,
+  solve: /^(hydraulics\/solve|laws\/(alike|balance|same-line|scaling|more-head)|regress)/,
 };
 /** A test that took longer the last time is left out: hundreds of mutants would wait for it [ms]. */
 const TOO_LONG = 1500;

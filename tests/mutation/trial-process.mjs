@@ -15,8 +15,8 @@ export async function startTrials({ bundle, count, folder }) {
   async function startProcess() {
     const started = fork(new URL("./mutation-worker.mjs", import.meta.url), [bundle, String(count)], {
       cwd: folder,
-      // Answers of other programs are taken from the record.
-      env: { ...process.env, HEADFALL_PYTHON: "no-python", CI: "" },
+      // Answers of other programs are taken from the record; long properties are tried on their first cases.
+      env: { ...process.env, HEADFALL_PYTHON: "no-python", HEADFALL_MOST_CASES: "40", CI: "" },
     });
     await once(started, "message");
     return started;

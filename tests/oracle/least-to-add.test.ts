@@ -7,9 +7,10 @@ import {
   shortOf,
 } from "../../packages/hydraulics/src/numerics/lending/lending.js";
 import { type Random, randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
+import { cases } from "../runner/cases.js";
 
 /** More of them: `HEADFALL_CASES=3000 npx vitest run --config tests/vitest.config.ts --project node tests/oracle/least-to-add.test.ts`. */
-const CASES = Number(process.env["HEADFALL_CASES"] ?? 200);
+const CASES = cases(200).numRuns;
 /** No ask needs more than this of any kind, so that no purchase needs more than twice it. */
 const MOST = 3;
 

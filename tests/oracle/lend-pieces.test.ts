@@ -9,9 +9,10 @@ import {
   mayHave,
 } from "../../packages/hydraulics/src/numerics/lending/lending.js";
 import { type Random, randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
+import { cases } from "../runner/cases.js";
 
 /** More of them: `HEADFALL_CASES=5000 npx vitest run --config tests/vitest.config.ts --project node tests/oracle/lend-pieces.test.ts`. */
-const CASES = Number(process.env["HEADFALL_CASES"] ?? 120);
+const CASES = cases(120).numRuns;
 
 /** Few pieces, few borrowers, few periods: each ask anew, or as before, so that keeping and fetching both pay. */
 function smallLending(random: Random): Lending {

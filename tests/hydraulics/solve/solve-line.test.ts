@@ -7,6 +7,7 @@ import { FRICTION_LAWS, type FrictionLaw } from "../../../packages/hydraulics/sr
 import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
 import { type DrinkerPart, makeLine, makeMoment, type PipePart } from "../../arbitraries/make-line.js";
 import { randomLine } from "../../arbitraries/random-line.js";
+import { cases } from "../../runner/cases.js";
 
 const GRAVITY = 9.80665;
 
@@ -152,7 +153,7 @@ describe("solveLine where it cannot be solved", () => {
 
 it("solveLine solves 3,000 random lines by both laws within the bars, and no number is missing", () => {
   const failed: string[] = [];
-  for (let seed = 1; seed <= 3000; seed += 1) {
+  for (let seed = 1; seed <= cases(3000).numRuns; seed += 1) {
     const { line, moment } = randomLine(seed);
     for (const friction of FRICTION_LAWS) {
       const solution = solveLine(prepareLine(line, friction), moment);
