@@ -61,14 +61,31 @@ const button = (view: HTMLElement, words: string) =>
     (one) => one.textContent?.trim() === words || one.getAttribute("aria-label") === words,
   )!;
 
-test("headfall-year has nothing that axe objects to, in light and in dark, and fits into 336 px", async () => {
+test("headfall-year has nothing that axe objects to, in light and in dark, fits into 336 px, and breaks no date", async () => {
   const { view } = await yearRoom(brooders, 336);
   unfold(view);
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);
   expect(view.scrollWidth).toBeLessThanOrEqual(336);
+  const dates = datesIn(view.shadowRoot!);
+  expect(dates.length).toBeGreaterThan(10);
+  expect(dates.filter((date) => date.getClientRects().length > 1).map(String)).toEqual([]);
 });
+
+/** Every date in words that are shown, as the place where it stands. */
+function datesIn(root: ShadowRoot): Range[] {
+  const walker = document.createTreeWalker(root, NodeFilter.SHOW_TEXT);
+  const found: Range[] = [];
+  for (let node = walker.nextNode(); node !== null; node = walker.nextNode())
+    for (const { index } of node.textContent!.matchAll(/\d{4}-\d{2}-\d{2}/g)) {
+      const date = document.createRange();
+      date.setStart(node, index);
+      date.setEnd(node, index + 10);
+      found.push(date);
+    }
+  return found;
+}
 
 test("it draws each pen, marks who comes and goes, and says what is short, why, and what to buy", async () => {
   const { view } = await yearRoom(brooders);

@@ -5,6 +5,7 @@ import { type WeekDrinks, weekDrinksOf } from "../kernels/birds/week-drinks.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import { showVolume } from "../kernels/shown.js";
 import { US_GALLON } from "../kernels/us-units.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { askHow, numberInTable, roveNumbers } from "../verdicts/number-button.js";
 import { type BirdsRoom, weekName } from "./room.js";
 
@@ -82,7 +83,7 @@ function tableView(room: BirdsRoom, drinks: WeekDrinks) {
       <tbody>
         ${weeks.map(
           ({ week, day }) => html`<tr>
-            <th scope="row" id="drunk-week-${week}">${weekName(week)}${day === undefined ? nothing : html` <span class="quiet date">${dayOfWeek(room, week)}</span>`}</th>
+            <th scope="row" id="drunk-week-${week}">${weekName(week)}${day === undefined ? nothing : html` <span class="quiet date">${wholeDates(dayOfWeek(room, week))}</span>`}</th>
             ${columns.map((column, c) => html`<td>${number(week, column, c)}</td>`)}
           </tr>`,
         )}

@@ -5,6 +5,7 @@ import { dayAtSpot, layRainCalendar, squareOf } from "../kernels/rain/rain-calen
 import { monthSums, nextShortDay } from "../kernels/rain/rain-months.js";
 import { monthsOf, type RainYear } from "../kernels/rain/rain-years.js";
 import { showVolume } from "../kernels/shown.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { type RainRoom, YEARS_SHOWN } from "./room.js";
 
 /** A square a day, some years at once; what one day was like; the same as tables. */
@@ -104,7 +105,7 @@ function dayView({ record, supply, run, day, system, acts }: RainRoom) {
       <label class="choice">Day <input type="date" min=${date(0)} max=${date(supply.days - 1)} .value=${date(day)} @change=${chosen} /></label>
       ${next === undefined ? nothing : html`<button type="button" @click=${() => acts.lookAt(next)}>Next short day</button>`}
     </div>
-    <p role="status"><strong>${date(day)}</strong>: ${missing ? "rain not known, taken as none" : `${writeRain(record.rain[day]!, system)} of rain`};
+    <p role="status"><strong>${wholeDates(date(day))}</strong>: ${missing ? "rain not known, taken as none" : `${writeRain(record.rain[day]!, system)} of rain`};
       ${volume(supply.inflow[day]!)} came in, ${volume(given[day]!)} of ${volume(supply.demand[day]!)} was drunk${over[day]! > 1e-6 ? `, ${volume(over[day]!)} ran over` : ""},
       ${volume(stored[day]!)} left in the evening.${short[day] === 1 ? html` <strong class="dry">Birds were short.</strong>` : nothing}</p>`;
 }

@@ -8,6 +8,7 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { wettestIn } from "../kernels/rain/unit-evidence.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import type { RainSaid } from "./room.js";
 
 /** More places than this are chosen from a list. */
@@ -25,7 +26,7 @@ export function recordView(said: RainSaid) {
       faulty === undefined
         ? nothing
         : html`<div class="problem" role="alert"><p><strong>"${faulty.name}" could not be read.</strong>${rain.record === undefined ? "" : " The record before it stays."}</p>
-            <ul>${faulty.problems.map((problem) => html`<li>${writeProblem(problem)}</li>`)}</ul></div>`
+            <ul>${faulty.problems.map((problem) => html`<li>${wholeDates(writeProblem(problem))}</li>`)}</ul></div>`
     }
     ${rain.record === undefined ? choiceView(said) : html`<details><summary>Another record</summary>${choiceView(said)}</details>`}
   </fieldset>`;
@@ -49,16 +50,16 @@ function recordThere({ rain: { record, from }, system, examples }: RainSaid) {
   if (record === undefined) return html`<p>None yet: the longer, and the nearer to you, the better.</p>`;
   const { firstDay, rain, findings, air } = record;
   const wettest = rain.reduce((most, one) => Math.max(most, one), 0);
-  return html`<p><strong>${from}</strong>: ${rain.length} days, ${writeDay(firstDay)} to ${writeDay(firstDay + rain.length - 1)}; wettest ${writeRain(wettest, system)}.
+  return html`<p><strong>${from}</strong>: ${rain.length} days, ${wholeDates(`${writeDay(firstDay)} to ${writeDay(firstDay + rain.length - 1)}`)}; wettest ${writeRain(wettest, system)}.
       ${air === undefined ? "It has no temperatures." : "It has temperatures."}</p>
-    ${findings.length === 0 ? nothing : html`<ul>${findings.slice(0, 12).map((finding) => html`<li>${writeRainFinding(finding, system)}</li>`)}</ul>`}
+    ${findings.length === 0 ? nothing : html`<ul>${findings.slice(0, 12).map((finding) => html`<li>${wholeDates(writeRainFinding(finding, system))}</li>`)}</ul>`}
     ${examples.filter(({ name }) => name === from).map((example) => html`<p class="note quiet">${example.from}</p>`)}
     ${findings.length > 12 ? html`<p>And ${findings.length - 12} more of the kind.</p>` : nothing}`;
 }
 
 function questionView(name: string, question: RainQuestion, acts: RainSaid["acts"]) {
   return html`<div class="asked" role="group" aria-labelledby="rain-asked">
-    <p id="rain-asked" tabindex="-1"><strong>${wordsOf(question, name)}</strong></p>
+    <p id="rain-asked" tabindex="-1"><strong>${wholeDates(wordsOf(question, name))}</strong></p>
     ${question.ask === "place" && question.choices.length > MOST_BUTTONS ? placeList(question.choices, acts) : choicesOf(question, acts)}
     <div class="buttons"><button type="button" @click=${acts.leave}>Not this file</button></div>
   </div>`;
@@ -77,7 +78,7 @@ function wordsOf(question: RainQuestion, name: string): string {
 
 function choicesOf(question: RainQuestion, acts: RainSaid["acts"]) {
   const button = (words: string, options: RainReadingOptions, evidence = "") =>
-    html`<li><button type="button" @click=${() => acts.answer(options)}>${words}</button>${evidence === "" ? nothing : html` <span class="quiet">${evidence}</span>`}</li>`;
+    html`<li><button type="button" @click=${() => acts.answer(options)}>${words}</button>${evidence === "" ? nothing : html` <span class="quiet">${wholeDates(evidence)}</span>`}</li>`;
   const items =
     question.ask === "unit"
       ? question.choices.map((unit) => button(unit, { unit }, wettestIn(unit, question.mostInDay).words))

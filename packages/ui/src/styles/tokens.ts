@@ -63,6 +63,7 @@ export const tokens = css`
   .drips { color: var(--_drips); }
   .starves { color: var(--_starves); }
   .dry { color: var(--_dry); }
+  time { white-space: nowrap; }
 
   @media print {
     :host { color-scheme: light; }

@@ -7,6 +7,7 @@ import { type HowSubject, isSameSubject } from "../kernels/how-got/subject.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { howPanelStyles, howStyles } from "./how.styles.js";
 import { howBody } from "./how-got-view.js";
 import { HowClosedEvent, type HowWantedEvent } from "./how-wanted-event.js";
@@ -86,7 +87,7 @@ export class HeadfallHow extends LitElement {
       @keydown=${this.#keyPressed} @how-wanted=${this.#askedInside}>
       <header>
         ${this.trail.length === 0 ? nothing : html`<button @click=${this.#goBack}>Back</button>`}
-        <h2 id="title" tabindex="-1">${how?.title ?? "No longer in the plan"}</h2>
+        <h2 id="title" tabindex="-1">${wholeDates(how?.title ?? "No longer in the plan")}</h2>
         <button aria-label="Close" @click=${this.close}>✕</button>
       </header>
       <div class="told" role="region" aria-labelledby="title" tabindex="0">${how === undefined ? GONE : toldView(how)}</div>

@@ -1,6 +1,7 @@
 import { sourceByKey } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import type { HowGot, Parts, SecondOpinion, Step, Validity } from "../kernels/how-got/how-got.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "./number-button.js";
 
 /** How a number was got, below its title and result. */
@@ -10,7 +11,7 @@ export function howBody({ steps, parts, listed, valid, secondOpinion, notes, sou
     ${listed === undefined ? nothing : partsView(listed, "parts worded")}
     ${secondOpinion === undefined ? nothing : opinionView(secondOpinion)}
     ${valid.length === 0 ? nothing : html`<ul class="valid">${valid.map(validityView)}</ul>`}
-    ${notes.map((note) => html`<p>${note}</p>`)}
+    ${notes.map((note) => html`<p>${wholeDates(note)}</p>`)}
     ${sources.length === 0 ? nothing : html`<p class="quiet">Source: ${sources.map(writeSource).join("; ")}</p>`}
   `;
 }

@@ -1,21 +1,21 @@
 import { writeDay, writeYearEvent, type YearEvent } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
 import { layYearChart, YEAR_ROW, type YearBlock, type YearChart } from "../kernels/year/year-chart.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import type { YearRoom } from "./room.js";
 
 /** The year in one picture: weeks across, pens down; what happens on a day is a mark, and stands below in words. */
 export function chartView({ year, isWide }: YearRoom) {
   const chart = layYearChart(year, isWide ? 760 : 330);
   return html`<section aria-labelledby="year-picture">
-    <h3 id="year-picture">${writeDay(year.from)} to ${writeDay(year.to - 1)}</h3>
+    <h3 id="year-picture">${wholeDates(`${writeDay(year.from)} to ${writeDay(year.to - 1)}`)}</h3>
     ${pictureOf(chart)}
     ${keyOf(year.kit !== undefined)}
     ${
       year.events.length === 0
         ? nothing
         : html`<details open><summary>What happens</summary><ul class="days">${year.events.map(
-            (event) =>
-              html`<li><time datetime=${writeDay(event.day)}>${writeDay(event.day)}</time> ${writeYearEvent(event)}.</li>`,
+            (event) => html`<li>${wholeDates(`${writeDay(event.day)} ${writeYearEvent(event)}.`)}</li>`,
           )}</ul></details>`
     }
   </section>`;

@@ -9,6 +9,7 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { metOf } from "../kernels/how-got/year.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { YearRoom } from "./room.js";
 
@@ -25,13 +26,12 @@ export function kitView(room: YearRoom) {
     ${
       kit.shortages.length === 0
         ? html`<p><strong>Enough for every pen in every week.</strong></p>`
-        : html`<h4>What is short</h4><ul>${kit.shortages.map((shortage) => html`<li>${writeShortage(shortage)}</li>`)}</ul>`
+        : html`<h4>What is short</h4><ul>${kit.shortages.map((shortage) => html`<li>${wholeDates(writeShortage(shortage))}</li>`)}</ul>`
     }
-    ${buy.length === 0 ? nothing : html`<h4>The least to buy</h4>${buy.map((line) => html`<p>${line}</p>`)}`}
+    ${buy.length === 0 ? nothing : html`<h4>The least to buy</h4>${buy.map((line) => html`<p>${wholeDates(line)}</p>`)}`}
     <h4>To put out</h4>
     <ul class="days">${writeHandedOut(kit.handed).map(
-      ({ day, sentence }) =>
-        html`<li><time datetime=${writeDay(day)}>${writeDay(day)}</time> ${sentence}.</li>`,
+      ({ day, sentence }) => html`<li>${wholeDates(`${writeDay(day)} ${sentence}.`)}</li>`,
     )}</ul>
     ${kitTable(room, kit)}
     <p class="quiet">${writeKitProof(kit, system)}</p>
@@ -54,7 +54,7 @@ function kitTable({ year }: YearRoom, kit: KitGiven) {
         <thead><tr><th scope="col">From</th>${pens.map(({ pen }) => html`<th scope="col">${pen}</th><th scope="col">met</th>`)}</tr></thead>
         <tbody>${rows.map(
           (t) =>
-            html`<tr><th scope="row">${writeDay(periods[t]!.from)}</th>${pens.map(
+            html`<tr><th scope="row">${wholeDates(writeDay(periods[t]!.from))}</th>${pens.map(
               (_, p) =>
                 html`<td class="words">${told[t]![p]}</td><td>${periods[t]!.pens[p]!.birds === 0 ? nothing : numberButton(`${Math.floor(100 * metOf(year, t, p) + 1e-6)} %`, { of: "yearMet", pen: p, period: t })}</td>`,
             )}</tr>`,

@@ -1,5 +1,6 @@
 import { writeDay, writeRange, writeVolume, type YearPeriod } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { YearRoom } from "./room.js";
 
@@ -26,7 +27,7 @@ function waterTable({ year, system }: YearRoom) {
         )}<th scope="col">All</th><th scope="col">All, hot day</th></tr></thead>
         <tbody>${year.periods.map(
           (period, t) =>
-            html`<tr><th scope="row">${writeDay(period.from)}</th>${period.pens.map(
+            html`<tr><th scope="row">${wholeDates(writeDay(period.from))}</th>${period.pens.map(
               ({ birds, draw }, p) =>
                 html`<td>${birds === 0 ? "–" : birds}</td><td>${birds === 0 ? nothing : numberButton(writeVolume(draw.size, system), { of: "yearDraw", pen: p, period: t })}</td>`,
             )}<td>${total(period, "draw")}</td><td>${period.hotAir === undefined ? "–" : total(period, "hotDraw")}</td></tr>`,
@@ -48,7 +49,7 @@ function heightTable({ year, system }: YearRoom) {
         )}</tr></thead>
         <tbody>${year.periods.map(
           ({ from, pens }) =>
-            html`<tr><th scope="row">${writeDay(from)}</th>${pens.map(
+            html`<tr><th scope="row">${wholeDates(writeDay(from))}</th>${pens.map(
               ({ heights }) => html`<td>${range(heights.nipple)}</td><td>${range(heights.cup)}</td>`,
             )}</tr>`,
         )}</tbody>
