@@ -48,6 +48,28 @@ describe("contentSlope", () => {
   });
 });
 
+it("contentSlope adds up over every pipe and every drinker at work, and over none that rests", () => {
+  const line = makeLine({
+    heights: [0, 0, 0],
+    pipes: [
+      { from: 0, to: 1, length: 2 },
+      { from: 1, to: 2, length: 3 },
+    ],
+    drinkers: [1, 2, 2].map((point) => ({ point, coefficient: K, openingHead: 0.04 })),
+    sources: [0],
+  });
+  const { network } = prepareLine(line, "darcyWeisbach").current;
+  const work = createWorkspace(network);
+  const demand = { rootHead: Float64Array.of(HEAD), working: Int32Array.of(0, 1), draw: undefined };
+  work.trialFlow.set([7e-6, 7e-6, 4e-6]);
+  work.trialDrinkerFlow.set([3e-6, 4e-6, 9e-6]);
+  evaluateTrial(network, demand, work);
+  const r = resistance(line.water.viscosity);
+  const pipes = r * 7e-6 * 7e-6 + 1.5 * r * 4e-6 * 4e-6;
+  const drinkers = (0.04 + 0.09) * 3e-6 + (0.04 + 0.16) * 4e-6;
+  expect(contentSlope(network, demand, work, "trial")).toBeCloseTo(pipes + drinkers - HEAD * 7e-6, 15);
+});
+
 describe("dampStep", () => {
   it("takes a step that still goes downhill at its end whole", () => {
     const { network, demand, work } = step(2e-6, 9e-6);

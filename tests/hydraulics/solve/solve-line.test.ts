@@ -139,6 +139,14 @@ describe("solveLine of 24 nipples 30 cm apart in 15.8 mm pipe, 1.44 L/min in all
   });
 });
 
+describe("solveLine of straight laws", () => {
+  it("takes one step, as any Newton step on them is exact, and evaluates at its start and at its end", () => {
+    const line = chain([{ length: 30 }, { length: 4 }], { coefficient: 5e-6, exponent: 1 });
+    const { outcome, effort } = solve(line, "darcyWeisbach", 0.5);
+    expect([outcome, effort]).toEqual(["solved", { steps: 1, evaluations: 2 }]);
+  });
+});
+
 describe("solveLine where it cannot be solved", () => {
   it("says stalled, keeps every field and the best state, and shows what is wrong with it", () => {
     const line = chain([{ length: 30 }], { coefficient: 5e-6 });

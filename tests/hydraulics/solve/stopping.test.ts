@@ -38,6 +38,34 @@ describe("energyLeft", () => {
   });
 });
 
+it("energyLeft sees each pipe and each drinker of a ring, the one that closes it and the last of all, too", () => {
+  const line = makeLine({
+    heights: [0, 0, 0],
+    pipes: [
+      { from: 0, to: 1, length: 10 },
+      { from: 1, to: 2, length: 10 },
+      { from: 2, to: 0, length: 10 },
+    ],
+    drinkers: [1, 1, 2].map((point) => ({ point, coefficient: 1e-5 })),
+    sources: [0],
+  });
+  const { network } = prepareLine(line, "darcyWeisbach").current;
+  const demand = { rootHead: Float64Array.of(0), working: Int32Array.of(0, 1, 2), draw: undefined };
+  for (let e = 1; e < 4; e += 1) {
+    const work = createWorkspace(network);
+    work.trialFlow[e] = 1e-4;
+    evaluateTrial(network, demand, work);
+    expect(work.trialLoss[e]).toBeGreaterThan(0.1);
+    expect(energyLeft(network, demand, work)).toBe(work.trialLoss[e]);
+  }
+  for (let d = 0; d < 3; d += 1) {
+    const work = createWorkspace(network);
+    work.trialDrinkerFlow[d] = 5e-6;
+    evaluateTrial(network, demand, work);
+    expect(energyLeft(network, demand, work)).toBeCloseTo(0.25, 12);
+  }
+});
+
 describe("hasSettled", () => {
   it("stops at the tolerance, or a quarter of the bar once nothing is gained any more", () => {
     expect(hasSettled(ENERGY_TOLERANCE, 1)).toBe(true);

@@ -72,6 +72,37 @@ describe("buildTopology", () => {
     }
   });
 
+  it.each([
+    ["of most fittings", { kInfinity: 2 }, { kInfinity: 3 }],
+    ["of most fittings where water creeps", { k1: 2000 }, { k1: 3000 }],
+    [
+      "of fittings that tell where water creeps more than of those that do not",
+      { kInfinity: 1 },
+      { k1: 2000 },
+    ],
+    ["that is longest", { length: 10 }, { length: 11 }],
+    ["that is longest, though others are fitted", { kInfinity: 3 }, { length: 20 }],
+    ["that is written last, where all are alike", {}, {}],
+  ])("leaves out of a ring the pipe %s", (_, other, most) => {
+    for (const at of Object.keys(most).length === 0 ? [2] : [0, 1, 2]) {
+      const pipes = [0, 1, 2].map((from) => ({
+        ...{ from, to: (from + 1) % 3, length: 10, bore: 0.02 },
+        ...(from === at ? most : other),
+      }));
+      const topology = topologyOf({ heights: [0, 0, 0], pipes, drinkers: [], sources: [0] });
+      expect(topology.segment[topology.nodeCount]).toBe(at);
+    }
+  });
+
+  it("takes three sources as one: each pipe more between them and the rest closes a ring, none before", () => {
+    const between = [0, 1, 2].map((from) => ({ from, to: 3, length: 1 + from }));
+    const parts = { heights: [0, 0, 0, 0], pipes: between, drinkers: [], sources: [0, 1, 2] };
+    const topology = topologyOf(parts);
+    expect([topology.rootCount, topology.nodeCount, topology.chordCount]).toEqual([3, 4, 2]);
+    expect([...topology.segment]).toEqual([-1, -1, -1, 0, 1, 2]);
+    expect([...topology.chordFrom, ...topology.chordTo]).toEqual([1, 2, 3, 3]);
+  });
+
   it("reaches nothing beyond a shut tap, and makes of a pipe between two sources a chord", () => {
     const pipes = [
       { from: 0, to: 1, length: 1 },

@@ -2,8 +2,8 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { stepDrinkers, sumFlows } from "../../../packages/hydraulics/src/solve/direction.js";
 import { FRICTION_LAWS } from "../../../packages/hydraulics/src/solve/solution.js";
-import { solveTreeHeads } from "../../../packages/hydraulics/src/solve/tree-step.js";
-import { farthestApart, trees } from "../../laws/drawn-lines.js";
+import { matchDrinkersToPipes, solveTreeHeads } from "../../../packages/hydraulics/src/solve/tree-step.js";
+import { type DrawnLine, farthestApart, trees } from "../../laws/drawn-lines.js";
 import { halfWay, headsByDenseSolve } from "./linear-step.js";
 
 describe.each(FRICTION_LAWS)("solveTreeHeads (%s)", (friction) => {
@@ -37,4 +37,49 @@ it("sumFlows after a tree step leaves water in balance at every node", () => {
     }),
     { numRuns: 100 },
   );
+});
+
+describe("matchDrinkersToPipes", () => {
+  /** A tree with so much head that every drinker flows, and none is held at nothing, after its linear step. */
+  const stepped = (drawn: DrawnLine, seed: number) => {
+    const step = halfWay(drawn, "darcyWeisbach", seed);
+    step.demand.rootHead[0] = 50;
+    solveTreeHeads(step.network, step.demand, step.work);
+    stepDrinkers(step.network, step.demand, step.work);
+    return step;
+  };
+
+  it("changes nothing where pipes and drinkers agree", () => {
+    fc.assert(
+      fc.property(trees(), fc.nat(1e6), (drawn, seed) => {
+        const { network, demand, work } = stepped(drawn, seed);
+        const before = work.trialDrinkerFlow.slice();
+        matchDrinkersToPipes(network, demand, work);
+        for (const d of demand.working) expect(work.trialDrinkerFlow[d]! / before[d]!).toBeCloseTo(1, 6);
+      }),
+      { numRuns: 50 },
+    );
+  });
+
+  it("gives all beyond a pipe from the source together what it delivers by the heads, whatever they had of it", () => {
+    fc.assert(
+      fc.property(trees(), fc.nat(1e6), (drawn, seed) => {
+        const { network, demand, work } = stepped(drawn, seed);
+        const { nodeCount, rootCount, parent } = network.topology;
+        demand.working.forEach((d, w) => {
+          work.trialDrinkerFlow[d]! *= 1 + 1e-2 * (w % 3);
+        });
+        const answers = work.nodeConductance.slice();
+        matchDrinkersToPipes(network, demand, work);
+        sumFlows(network, demand, work);
+        for (let i = rootCount; i < nodeCount; i += 1) {
+          if (parent[i]! >= rootCount || answers[i] === 0) continue;
+          const drop = work.head[parent[i]!]! - work.head[i]!;
+          const delivered = work.flow[i]! + (drop - work.loss[i]!) / work.slope[i]!;
+          expect(work.trialFlow[i]! / delivered).toBeCloseTo(1, 6);
+        }
+      }),
+      { numRuns: 50 },
+    );
+  });
 });
