@@ -57,10 +57,15 @@ type Container = Record<string, unknown> | unknown[];
 /** A plan that was valid before one to three things in it were taken out, made strange, renamed, doubled or swapped. */
 export function mutatedPlan(seed: number): unknown {
   const random = randomFrom(seed);
-  const plan: PlanData = structuredClone(randomPlan(random.integerBelow(100_000)));
+  return mutatedFrom(randomPlan(random.integerBelow(100_000)), random);
+}
+
+/** The same of a plan that is given, which stays as it is. */
+export function mutatedFrom(plan: PlanData, random: Random): unknown {
+  const mutated = structuredClone(plan);
   const times = 1 + random.integerBelow(3);
-  for (let k = 0; k < times; k += 1) mutate(plan, random);
-  return plan;
+  for (let k = 0; k < times; k += 1) mutate(mutated, random);
+  return mutated;
 }
 
 export const mutatedPlans = () => fc.integer({ min: 0, max: 0x7fffffff }).map((seed) => mutatedPlan(seed));

@@ -1,10 +1,9 @@
 import fc from "fast-check";
-import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
-import { buildLine } from "../../packages/hydraulics/src/model/build-line.js";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
 import { allDrinkers } from "../../packages/hydraulics/src/tables/drinkers.js";
 import { allFittings } from "../../packages/hydraulics/src/tables/fittings.js";
 import { allPipes } from "../../packages/hydraulics/src/tables/pipes.js";
+import { madeReady } from "./long-enough.js";
 import { withRandomFlock } from "./plan-flock.js";
 import { randomSource } from "./plan-sources.js";
 import { withRandomWaterers } from "./plan-waterers.js";
@@ -13,14 +12,35 @@ import { type Chooser, chooserOf } from "./typed.js";
 /** A plan as data, before anything has read it. */
 export type PlanData = Record<string, unknown>;
 
+/** How large a random plan is at most: runs of its tree, drinkers of a group. */
+export interface PlanSize {
+  readonly fewestRuns: number;
+  readonly mostRuns: number;
+  readonly mostDrinkers: number;
+}
+
+/** What a keeper of a small flock may have: some thirty drinkers, and at most some hundreds. */
+export const USUAL_SIZE: PlanSize = { fewestRuns: 1, mostRuns: 12, mostDrinkers: 40 };
+
 /**
  * A random valid plan by number: trees and rings, header tanks, devices, surveys with humps, own drinkers, vessels of
  * every shape, birds and weather, refills and roofs, quantities of both systems. Same number, same plan.
  */
 export function randomPlan(seed: number): PlanData {
-  // Birds and doubts are drawn from numbers of their own, so that they change nothing in the line.
-  const doubted = withRandomDoubts(lineWithoutBirds(seed), (seed * 17 + 3) % 0x7fffffff);
-  const flocked = withRandomFlock(doubted, (seed * 31 + 7) % 0x7fffffff);
+  return withAllElse(madeReady(lineWithoutBirds(seed, USUAL_SIZE)).data, seed);
+}
+
+/** The same of any size, before a run is made as long as its ends are apart: `madeReady` does. */
+export function drawnPlan(seed: number, size: PlanSize): PlanData {
+  return withAllElse(lineWithoutBirds(seed, size), seed);
+}
+
+/** The line with doubts and birds, drawn from numbers of their own, so that they change nothing in it. */
+function withAllElse(line: PlanData, seed: number): PlanData {
+  const flocked = withRandomFlock(
+    withRandomDoubts(line, (seed * 17 + 3) % 0x7fffffff),
+    (seed * 31 + 7) % 0x7fffffff,
+  );
   return seed % 4 === 0 ? withRandomWaterers(flocked, seed) : flocked;
 }
 
@@ -41,18 +61,19 @@ function withRandomDoubts(plan: PlanData, seed: number): PlanData {
 }
 
 /** Its line, and nobody who drinks. */
-function lineWithoutBirds(seed: number): PlanData {
+function lineWithoutBirds(seed: number, size: PlanSize): PlanData {
   const choose = chooserOf(randomFrom(seed));
   const hasRings = choose.chance(0.25);
   // A ring's heights must be told, all but one, or all be level; a tree may leave any of them out.
-  const falls = hasRings ? choose.oneOf(["stated", "stated", "level"] as const) : "free";
+  const falls: Falls = hasRings ? choose.oneOf(["stated", "stated", "level"]) : "free";
   const own = choose.chance(0.4) ? { [OWN_NAME]: ownDrinker(choose) } : undefined;
-  const runs = growTree(choose, { hasRings, falls, hasOwn: own !== undefined });
+  const wants: Wants = { hasRings, falls, hasOwn: own !== undefined, size };
+  const runs = growTree(choose, wants);
   const sources = [randomSource(choose, { id: "barrel", stand: choose.uniform(0, 3) })];
-  if (choose.chance(0.2)) addHeaderTank(choose, sources, runs);
+  if (choose.chance(0.2)) addHeaderTank(choose, sources, runs, size);
   else if (falls === "stated" && choose.chance(0.4)) addSecondBarrel(choose, sources, runs);
   if (hasRings) addRings(choose, runs);
-  return longEnough({
+  return {
     headfall: 1,
     name: `random plan ${seed}`,
     ...(choose.chance(0.6) ? { water: choose.temperature(choose.uniform(0.5, 49.5)) } : {}),
@@ -61,29 +82,7 @@ function lineWithoutBirds(seed: number): PlanData {
     sources,
     runs,
     ...(own === undefined ? {} : { ownDrinkers: own }),
-  });
-}
-
-/** The plan with every run as long as its ends are apart in height; lengthening one may bring another end down. */
-function longEnough(plan: PlanData): PlanData {
-  let current = plan;
-  for (let round = 0; round < 8; round += 1) {
-    const reading = checkDocument(current);
-    const building = reading.ok ? buildLine(reading.plan) : undefined;
-    if (building === undefined || building.ok) return current;
-    const apart = new Map<number, number>();
-    for (const { path, allowed } of building.problems) {
-      const [run, metres] = [/^runs\[(\d+)\]\.length$/.exec(path), /are ([\d.]+) cm apart/.exec(allowed)];
-      if (run !== null && metres !== null) apart.set(Number(run[1]), Number(metres[1]) / 100);
-    }
-    if (apart.size === 0) return current;
-    const runs = (current["runs"] as PlanData[]).map((run, i) => {
-      const least = apart.get(i);
-      return least === undefined ? run : { ...run, length: `${(least + 0.01).toFixed(3)} m` };
-    });
-    current = { ...current, runs };
-  }
-  return current;
+  };
 }
 
 /** Random valid plans for properties; a failure prints the number of its plan. */
@@ -110,8 +109,8 @@ function ownDrinker(choose: Chooser): PlanData {
 }
 
 /** Runs that each start at the barrel or at the end of an earlier run. */
-function growTree(choose: Chooser, wants: { hasRings: boolean; falls: Falls; hasOwn: boolean }): PlanData[] {
-  const count = Math.floor(choose.spread(1, 12));
+function growTree(choose: Chooser, wants: Wants): PlanData[] {
+  const count = Math.floor(choose.spread(wants.size.fewestRuns, wants.size.mostRuns));
   return Array.from({ length: count }, (_, i) => {
     const from =
       i === 0 || (choose.chance(0.15) && wants.falls !== "level")
@@ -126,12 +125,19 @@ function growTree(choose: Chooser, wants: { hasRings: boolean; falls: Falls; has
       ...shapeOfRun(choose, length, wants.falls),
       ...pipeOfRun(choose),
       ...devices(choose, wants.hasRings),
-      ...(choose.chance(0.6) ? { drinkers: drinkersOfRun(choose, length, wants.hasOwn) } : {}),
+      ...(choose.chance(0.6) ? { drinkers: drinkersOfRun(choose, length, wants) } : {}),
     };
   });
 }
 
 type Falls = "stated" | "level" | "free";
+
+interface Wants {
+  readonly hasRings: boolean;
+  readonly falls: Falls;
+  readonly hasOwn: boolean;
+  readonly size: PlanSize;
+}
 
 function shapeOfRun(choose: Chooser, length: number, falls: Falls): PlanData {
   const states = falls === "stated" || (falls === "free" && choose.chance(0.6));
@@ -193,13 +199,13 @@ function devices(choose: Chooser, hasRings: boolean): PlanData {
   };
 }
 
-function drinkersOfRun(choose: Chooser, length: number, hasOwn: boolean): unknown {
-  if (choose.chance(0.75)) return group(choose, length, hasOwn);
-  return Array.from({ length: choose.whole(0, 3) }, () => group(choose, length, hasOwn));
+function drinkersOfRun(choose: Chooser, length: number, wants: Wants): unknown {
+  if (choose.chance(0.75)) return group(choose, length, wants);
+  return Array.from({ length: choose.whole(0, 3) }, () => group(choose, length, wants));
 }
 
-function group(choose: Chooser, length: number, hasOwn: boolean): PlanData {
-  const count = Math.floor(choose.spread(1, 40));
+function group(choose: Chooser, length: number, { hasOwn, size }: Pick<Wants, "hasOwn" | "size">): PlanData {
+  const count = Math.floor(choose.spread(1, size.mostDrinkers));
   const share = choose.uniform(0, 0.999);
   const every = Math.max(0, length * share) / (count + 1);
   const atWork = () => (choose.chance(0.5) ? choose.whole(0, count) : `${choose.whole(0, 100)} %`);
@@ -216,7 +222,7 @@ function group(choose: Chooser, length: number, hasOwn: boolean): PlanData {
 }
 
 /** A tank at some height of its own, filled from an end of the line, that feeds runs of its own. */
-function addHeaderTank(choose: Chooser, sources: PlanData[], runs: PlanData[]): void {
+function addHeaderTank(choose: Chooser, sources: PlanData[], runs: PlanData[], size: PlanSize): void {
   const from = `end ${choose.whole(0, runs.length - 1)}`;
   sources.push(
     randomSource(choose, {
@@ -234,7 +240,7 @@ function addHeaderTank(choose: Chooser, sources: PlanData[], runs: PlanData[]): 
     id: "tank run",
     from: "header tank",
     length: choose.length(length),
-    drinkers: group(choose, length, false),
+    drinkers: group(choose, length, { hasOwn: false, size }),
   });
 }
 

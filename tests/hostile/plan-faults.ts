@@ -4,7 +4,7 @@ import { writeProblem } from "../../packages/hydraulics/src/document/write-probl
 import { checkPlan, MOMENTS } from "../../packages/hydraulics/src/index.js";
 import { writeCheckDocument } from "../../packages/hydraulics/src/report/check-document.js";
 import { CONTINUITY_BAR, ENERGY_BAR } from "../../packages/hydraulics/src/solve/check-solution.js";
-import { FRICTION_LAWS } from "../../packages/hydraulics/src/solve/solution.js";
+import { FRICTION_LAWS, type LineSolution } from "../../packages/hydraulics/src/solve/solution.js";
 import type { PlanData } from "../arbitraries/plans.js";
 
 /*
@@ -45,18 +45,26 @@ type Checked = ReturnType<typeof checkData>;
 
 /** Every way in which a checked plan breaks a promise: each moment by both friction laws. */
 export function faultsOfChecked(checked: Checked): string[] {
-  const faults = notFinite(checked).map((path) => `${path} is not finite`);
-  for (const moment of MOMENTS) {
-    for (const law of FRICTION_LAWS) {
-      const { outcome, checks, flow } = checked.solutions[moment][law];
-      const largest = flow.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
-      if (outcome !== "solved") faults.push(`${moment} by ${law} is ${outcome}`);
-      if (!(checks.continuity.worst <= CONTINUITY_BAR * largest + 1e-18))
-        faults.push(`${moment} by ${law}: water is lost`);
-      if (!(checks.energy.worst <= ENERGY_BAR)) faults.push(`${moment} by ${law}: energy is off`);
-    }
-  }
-  return faults;
+  return [
+    ...notFinite(checked).map((path) => `${path} is not finite`),
+    ...MOMENTS.flatMap((moment) =>
+      FRICTION_LAWS.flatMap((law) => faultsOfSolution(checked.solutions[moment][law], moment)),
+    ),
+  ];
+}
+
+/** What keeps a solution of a moment from being one: not reached, or against the laws of mass and energy. */
+export function faultsOfSolution(
+  { outcome, checks, flow, friction }: LineSolution,
+  moment: string,
+): string[] {
+  const called = `${moment} by ${friction}`;
+  const largest = flow.reduce((most, q) => Math.max(most, Math.abs(q)), 0);
+  return [
+    ...(outcome === "solved" ? [] : [`${called} is ${outcome}`]),
+    ...(checks.continuity.worst <= CONTINUITY_BAR * largest + 1e-18 ? [] : [`${called}: water is lost`]),
+    ...(checks.energy.worst <= ENERGY_BAR ? [] : [`${called}: energy is off`]),
+  ];
 }
 
 /** Every way in which the check of a valid plan breaks a promise, done twice; none is the law. */

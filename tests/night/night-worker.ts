@@ -1,5 +1,5 @@
 import { parentPort, workerData } from "node:worker_threads";
-import { type CaseKind, tryCase } from "./one-case.js";
+import { type CaseKind, createCases, type OneIn } from "./one-case.js";
 
 /** Cases from one number up to, and without, another. */
 interface Block {
@@ -8,8 +8,10 @@ interface Block {
   readonly to: number;
 }
 
+const { at: shared, oneIn } = workerData as { at: SharedArrayBuffer; oneIn: OneIn };
 /** Where the starting thread reads which case is gone through, so that it can tell one that never ends. */
-const at = new Int32Array((workerData as { at: SharedArrayBuffer }).at);
+const at = new Int32Array(shared);
+const tryCase = createCases(oneIn);
 
 parentPort?.on("message", ({ kind, from, to }: Block) => {
   const found = [];

@@ -1,7 +1,9 @@
 import { Worker } from "node:worker_threads";
 
 /** A case that takes longer than this never ends, as far as anyone will wait [ms]. */
-const ENDLESS = 180_000;
+const ENDLESS = 600_000;
+/** Room for what has just been made [MB]. */
+const YOUNG = 128;
 const LOOK_EVERY = 1000;
 const TELL_EVERY = 30_000;
 
@@ -9,11 +11,13 @@ const TELL_EVERY = 30_000;
  * Gives out numbered cases to threads, a block at a time, until all are done or the process is told to stop.
  *
  * @param asked.worker     path of what a thread runs
+ * @param asked.oneIn      how often more is asked
  * @param asked.kind       "plans" or "documents"
  * @param asked.tellFound  is given each case that went wrong
- * @returns how many cases were gone through and went wrong, and the first number that was not gone through
+ * @param asked.tellDone   is given, after each block, the first number not gone through yet, and how many went wrong
+ * @returns whether it was told to stop
  */
-export async function runBlocks({ worker, jobs, kind, from, to, block, tellFound }) {
+export async function runBlocks({ worker, oneIn, jobs, kind, from, to, block, tellFound, tellDone }) {
   const begun = Date.now();
   const open = new Set();
   let [next, cases, found, isStopped] = [from, 0, 0, false];
@@ -33,10 +37,10 @@ export async function runBlocks({ worker, jobs, kind, from, to, block, tellFound
   clearInterval(teller);
   process.off("SIGINT", stop);
   process.off("SIGTERM", stop);
-  return { cases, found, isStopped, next: Math.min(next, ...open) };
+  return { isStopped };
 
   async function oneThread() {
-    let thread = startThread(worker);
+    let thread = startThread(worker, oneIn);
     while (next < to && !isStopped) {
       const mine = { kind, from: next, to: Math.min(to, next + block) };
       next = mine.to;
@@ -47,19 +51,24 @@ export async function runBlocks({ worker, jobs, kind, from, to, block, tellFound
         found += answer.found.length;
         cases += answer.upTo - start;
         start = answer.upTo;
-        if (answer.isLost) thread = startThread(worker);
+        if (answer.isLost) thread = startThread(worker, oneIn);
       }
       open.delete(mine.from);
+      tellDone(Math.min(next, ...open), found);
     }
     await thread.end();
   }
 }
 
 /** A thread that is asked for blocks, and given up where one case never ends or takes the thread with it. */
-function startThread(path) {
+function startThread(path, oneIn) {
   const shared = new SharedArrayBuffer(4);
   const at = new Int32Array(shared);
-  const thread = new Worker(path, { workerData: { at: shared } });
+  const thread = new Worker(path, {
+    workerData: { at: shared, oneIn },
+    // Plans live shortly: with room for many of them, far fewer are carried from one half to the other.
+    resourceLimits: { maxYoungGenerationSizeMb: YOUNG },
+  });
   return { ask, end: () => thread.terminate() };
 
   function ask(asked) {
