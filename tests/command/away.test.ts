@@ -76,12 +76,12 @@ test.each([
   expect(headfall(["away", "-", "--days", days], hens())).toEqual({
     status: 2,
     stdout: "",
-    stderr: `headfall: ${sentence} See: headfall help\n`,
+    stderr: `headfall: ${sentence} See: headfall help away\n`,
   });
 });
 
 test("headfall away refuses options of others", () => {
   expect(headfall(["away", "-", "--seed", "1"], hens()).stderr).toBe(
-    "headfall: Unknown option '--seed'. See: headfall help\n",
+    "headfall: Unknown option '--seed'. See: headfall help away\n",
   );
 });

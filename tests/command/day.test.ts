@@ -101,6 +101,6 @@ test.each([
 ])("headfall day %o is refused with status 2, in one sentence", (words, sentence) => {
   const run = headfall(["day", "-", ...words], few);
   expect(run).toMatchObject({ status: 2, stdout: "" });
-  expect(run.stderr).toMatch(/^headfall: [^\n]* See: headfall help\n$/);
-  if (sentence !== undefined) expect(run.stderr).toBe(`headfall: ${sentence} See: headfall help\n`);
+  expect(run.stderr).toMatch(/^headfall: [^\n]* See: headfall help day\n$/);
+  if (sentence !== undefined) expect(run.stderr).toBe(`headfall: ${sentence} See: headfall help day\n`);
 });

@@ -87,12 +87,12 @@ test("headfall lasts refuses options of others, days that are none, and plans th
   expect(headfall(["lasts", "-", "--days", "3"], hens())).toEqual({
     status: 2,
     stdout: "",
-    stderr: "headfall: Unknown option '--days'. See: headfall help\n",
+    stderr: "headfall: Unknown option '--days'. See: headfall help lasts\n",
   });
   expect(headfall(["lasts", "-", "--day", "4 July"], hens())).toMatchObject({
     status: 2,
     stdout: "",
-    stderr: 'headfall: --day is a day such as 2026-07-04, not "4 July". See: headfall help\n',
+    stderr: 'headfall: --day is a day such as 2026-07-04, not "4 July". See: headfall help lasts\n',
   });
   const broken = headfall(["lasts", "-", ...day], hens({ refill: { every: "9 fortnights" } }));
   expect(broken).toMatchObject({ status: 2, stdout: "" });

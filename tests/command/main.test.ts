@@ -36,17 +36,21 @@ test.each([
     ["constructor"],
     'headfall: there is no command "constructor". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
   ],
-  [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help\n"],
-  [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help\n'],
-  [["check", HEN_HOUSE, "--colour"], "headfall: Unknown option '--colour'. See: headfall help\n"],
-  [["check", HEN_HOUSE, "--run", "feed"], "headfall: Unknown option '--run'. See: headfall help\n"],
+  [
+    ["help", "chekc"],
+    'headfall: there is no command "chekc". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
+  ],
+  [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help check\n"],
+  [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help check\n'],
+  [["check", HEN_HOUSE, "--colour"], "headfall: Unknown option '--colour'. See: headfall help check\n"],
+  [["check", HEN_HOUSE, "--run", "feed"], "headfall: Unknown option '--run'. See: headfall help check\n"],
   [
     ["check", HEN_HOUSE, "--units", "imperial"],
-    'headfall: --units is metric or us, not "imperial". See: headfall help\n',
+    'headfall: --units is metric or us, not "imperial". See: headfall help check\n',
   ],
   [
     ["check", HEN_HOUSE, "--samples", "many"],
-    'headfall: --samples is a whole number from 0 to 100000, not "many". See: headfall help\n',
+    'headfall: --samples is a whole number from 0 to 100000, not "many". See: headfall help check\n',
   ],
   [["check", HEN_HOUSE, "--seed", "-1"], undefined],
 ])(
@@ -62,12 +66,10 @@ test.each([
 test("headfall check (a missing file, a folder) says that it cannot be read, in one line", () => {
   const missing = headfall(["check", "no such plan.json"]);
   expect(missing).toMatchObject({ status: 2, stdout: "" });
-  expect(missing.stderr).toMatch(
-    /^headfall: cannot read no such plan\.json: no such file or directory[^\n]*\n$/,
-  );
+  expect(missing.stderr).toBe("headfall: cannot read no such plan.json: no such file or directory\n");
   const folder = headfall(["check", "docs"]);
   expect(folder).toMatchObject({ status: 2, stdout: "" });
-  expect(folder.stderr).toMatch(/^headfall: cannot read docs: [^\n]*directory[^\n]*\n$/);
+  expect(folder.stderr).toMatch(/^headfall: cannot read docs: illegal operation on a directory\n$/);
 });
 
 test("headfall check (a file that is no text) tells problems, not a fault of its own", () => {

@@ -65,7 +65,7 @@ test("headfall mark --source takes another source by its name", () => {
   expect(headfall(["mark", "-", "--source", "well", ...day], two)).toEqual({
     status: 2,
     stdout: "",
-    stderr: 'headfall: --source is one of barrel, bucket, not "well". See: headfall help\n',
+    stderr: 'headfall: --source is one of barrel, bucket, not "well". See: headfall help mark\n',
   });
 });
 

@@ -49,7 +49,8 @@ test("headfall check tells it too, below the verdicts; with no samples it does n
 test("headfall measure refuses samples and seeds that are none", () => {
   expect(headfall(["measure", "-", "--samples", "many"], lane("46 cm"))).toMatchObject({
     status: 2,
-    stderr: 'headfall: --samples is a whole number from 0 to 100000, not "many". See: headfall help\n',
+    stderr:
+      'headfall: --samples is a whole number from 0 to 100000, not "many". See: headfall help measure\n',
   });
   expect(headfall(["measure", "-", "--seed", "-1"], lane("46 cm")).status).toBe(2);
 });

@@ -53,7 +53,7 @@ describe("headfall trouble", () => {
   it("asks which of several sources a level is of", () => {
     const words = ["trouble", TWO_PENS, ...day];
     expect(headfall([...words, "--level", "low"]).stderr).toBe(
-      'headfall: --level: of which source? Write for instance "tote: low". See: headfall help\n',
+      'headfall: --level: of which source? Write for instance "tote: low". See: headfall help trouble\n',
     );
     expect(headfall([...words, "--level", "header tank: low"])).toMatchObject({ status: 0, stderr: "" });
   });

@@ -1,9 +1,11 @@
 import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
+import { hasWaterers } from "../model/yard.js";
 import type { Paint } from "../report/check-text.js";
 import type { UnitSystem } from "../units/quantity.js";
 import { type Arguments, readArguments } from "./arguments.js";
 import { readAskedDay } from "./asked-day.js";
+import type { CommandName } from "./help-commands.js";
 import { openPlan, refuse, showProblems, UNREADABLE } from "./open-plan.js";
 import { paintFor } from "./paint.js";
 
@@ -32,6 +34,8 @@ export interface Question {
   readonly flags?: readonly string[];
   /** Asked about a line: a plan of loose waterers alone has none. */
   readonly ofLine?: boolean;
+  /** Of loose waterers as well: only a plan of neither is refused. */
+  readonly ofWaterers?: boolean;
   readonly answer: (asked: Asked) => Answer | Promise<Answer>;
 }
 
@@ -54,7 +58,8 @@ export function readQuestion(
 
 /** The question's answer about one plan. */
 export async function answerOf(question: Question, plan: Plan, given: Given): Promise<Answer> {
-  if (question.ofLine === true && plan.sources.length === 0) return { problems: [NO_LINE] };
+  const isAnswered = question.ofWaterers === true && hasWaterers(plan);
+  if (question.ofLine === true && plan.sources.length === 0 && !isAnswered) return { problems: [NO_LINE] };
   const { system, own, flags, colour, json, day } = given;
   return question.answer({
     plan,
@@ -69,13 +74,17 @@ export async function answerOf(question: Question, plan: Plan, given: Given): Pr
 }
 
 /** Reads arguments and plan, has the question answered, and writes the answer; gives the exit status back. */
-export async function answerPlan(args: readonly string[], question: Question): Promise<number> {
+export async function answerPlan(
+  command: CommandName,
+  args: readonly string[],
+  question: Question,
+): Promise<number> {
   const given = readQuestion(args, question);
-  if ("fault" in given) return refuse(given.fault);
+  if ("fault" in given) return refuse(command, given.fault);
   const plan = await openPlan(given.plan);
   if (plan === undefined) return UNREADABLE;
   const answered = await answerOf(question, plan, given);
-  if ("fault" in answered) return refuse(answered.fault);
+  if ("fault" in answered) return refuse(command, answered.fault);
   if ("problems" in answered) {
     showProblems(given.plan, answered.problems);
     return UNREADABLE;

@@ -2,10 +2,11 @@ import { readPlan } from "../document/read-plan.js";
 import { writeProblem } from "../document/write-problem.js";
 import { answerOf, type Given, type Question } from "./answer-plan.js";
 import { UNREADABLE } from "./open-plan.js";
+import type { QuestionName } from "./questions.js";
 
 /** What a batch asks of each of its plans. */
 export interface BatchAsk {
-  readonly ask: string;
+  readonly ask: QuestionName;
   readonly given: Given;
 }
 

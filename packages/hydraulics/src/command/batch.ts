@@ -5,8 +5,9 @@ import { type Given, readQuestion } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
 import { type BatchOutput, resumeOutput, STANDARD_OUTPUT } from "./batch-output.js";
 import { answersOf } from "./batch-threads.js";
+import { fileFault } from "./file-fault.js";
 import { refuse, UNREADABLE } from "./open-plan.js";
-import { QUESTIONS } from "./questions.js";
+import { isQuestion, QUESTIONS, type QuestionName } from "./questions.js";
 import { linesOf, type TextLine } from "./text-lines.js";
 
 export const OWN = ["ask", "jobs", "resume"];
@@ -22,15 +23,18 @@ const MOST_JOBS = 64;
  */
 export async function runBatch(args: readonly string[]): Promise<number> {
   const ask = askedOf(args);
-  if (!Object.hasOwn(QUESTIONS, ask))
-    return refuse(`--ask is one of ${Object.keys(QUESTIONS).join(", ")}, not ${JSON.stringify(ask)}.`);
+  if (!isQuestion(ask))
+    return refuse(
+      "batch",
+      `--ask is one of ${Object.keys(QUESTIONS).join(", ")}, not ${JSON.stringify(ask)}.`,
+    );
   const given = readQuestion(args, await QUESTIONS[ask](), OWN);
-  if ("fault" in given) return refuse(given.fault);
+  if ("fault" in given) return refuse("batch", given.fault);
   const one = NOT_OF_MANY.find((name) => given.own[name] !== undefined || given.flags.has(name));
-  if (one !== undefined) return refuse(`--${one} is of one plan; a batch writes a line for each.`);
+  if (one !== undefined) return refuse("batch", `--${one} is of one plan; a batch writes a line for each.`);
   const jobs = readCount("jobs", given.own["jobs"], Math.min(availableParallelism(), MOST_JOBS), MOST_JOBS);
   if (typeof jobs !== "number" || jobs === 0)
-    return refuse(`--jobs is a whole number from 1 to ${MOST_JOBS}.`);
+    return refuse("batch", `--jobs is a whole number from 1 to ${MOST_JOBS}.`);
   return withOutput(given, ask, (output) => answerAll(given, { ask, jobs, output }));
 }
 
@@ -44,13 +48,13 @@ function askedOf(args: readonly string[]): string {
 /** Opens what is written to; a file that cannot be opened, read or written is told in one line. */
 async function withOutput(
   { own, plan }: Given,
-  ask: string,
+  ask: QuestionName,
   answer: (output: BatchOutput) => Promise<number>,
 ): Promise<number> {
   const name = own["resume"];
   try {
     const output = name === undefined ? STANDARD_OUTPUT : await resumeOutput(name, ask);
-    if ("fault" in output) return refuse(output.fault);
+    if ("fault" in output) return refuse("batch", output.fault);
     try {
       return await answer(output);
     } finally {
@@ -61,14 +65,14 @@ async function withOutput(
     const input = plan === "-" ? "standard input" : plan;
     const where = "path" in error ? String(error.path) : input;
     const what = where === name ? "write" : "read";
-    process.stderr.write(`headfall: cannot ${what} ${where}: ${error.message.replace(/^[A-Z]+: /, "")}\n`);
+    process.stderr.write(`headfall: cannot ${what} ${where}: ${fileFault(error)}\n`);
     return UNREADABLE;
   }
 }
 
 async function answerAll(
   given: Given,
-  { ask, jobs, output }: { readonly ask: string; readonly jobs: number; readonly output: BatchOutput },
+  { ask, jobs, output }: { readonly ask: QuestionName; readonly jobs: number; readonly output: BatchOutput },
 ): Promise<number> {
   let { status } = output;
   // A day's own workers would only get in the way of the batch's.

@@ -12,12 +12,12 @@ export const OWN = ["samples", "day"];
 /** `headfall compare PLAN PLAN`: exit status 0 when every drinker is good in some of them, 1 when in none. */
 export async function runCompare(args: readonly string[]): Promise<number> {
   const given = readArguments(args, OWN, [], MOST_VARIANTS);
-  if ("fault" in given) return refuse(given.fault);
-  if (given.plans.length < 2) return refuse("Which plans? Name two or more plan files.");
+  if ("fault" in given) return refuse("compare", given.fault);
+  if (given.plans.length < 2) return refuse("compare", "Which plans? Name two or more plan files.");
   const samples = readCount("samples", given.own["samples"], 200, 100_000);
-  if (typeof samples !== "number") return refuse(samples.fault);
+  if (typeof samples !== "number") return refuse("compare", samples.fault);
   const day = readAskedDay(given.own["day"]);
-  if (typeof day !== "string") return refuse(day.fault);
+  if (typeof day !== "string") return refuse("compare", day.fault);
   const plans: Plan[] = [];
   for (const name of given.plans) {
     const plan = await openPlan(name);

@@ -10,6 +10,7 @@ import { findFront } from "../search/find-front.js";
 import { readQuantity } from "../units/quantity.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";
 import { readCount } from "./arguments.js";
+import { fileFault } from "./file-fault.js";
 
 const OWN = ["by", "stand-most", "stand-step", "margin", "weeks", "most", "front", "apply", "out"];
 
@@ -109,7 +110,7 @@ function writeApplied(apply: Apply, plans: readonly string[]): string | undefine
   try {
     writeFileSync(apply.out, text, { flag: "wx" });
   } catch (error) {
-    return `cannot write ${apply.out}: ${error instanceof Error ? error.message.replace(/^[A-Z]+: /, "") : String(error)}`;
+    return `cannot write ${apply.out}: ${fileFault(error)}`;
   }
   return undefined;
 }

@@ -30,10 +30,7 @@ export const OPTIONS: Readonly<Record<string, OptionWords>> = {
   run: option("--run NAME", "exchange the pipe of this run only (all if left out)"),
   source: option("--source NAME", "which source (the first if left out)"),
   level: option('--level "60 cm"', "where its water stands (full if left out)"),
-  record: option(
-    "--record FILE",
-    "a station file of GHCN-Daily, or a table of dates and rain, or lowest temperatures",
-  ),
+  record: option("--record FILE", "a station file of GHCN-Daily, or a table of dates and rain"),
   example: option("--example seattle", "a record of open data instead; or newyork"),
   "rain-units": option("--rain-units mm", 'unit of a table that does not say; also cm, in, "tenths of mm"'),
   degrees: option("--degrees C", 'unit of a record that does not say; also F, "tenths of C"'),
@@ -90,6 +87,12 @@ export const OWN_WORDS: Readonly<Partial<Record<CommandName, Readonly<Record<str
     days: option("--days 100", "how many days to simulate (1 if left out)"),
     seed: option("--seed 1", "seed of the (first) day"),
     figure: option("--figure size", "birds want the figure to size on (the one to expect if left out)"),
+  },
+  frost: {
+    record: option(
+      "--record FILE",
+      "by a daily record instead: a station file of GHCN-Daily, or a table of dates and lowest temperatures",
+    ),
   },
   rain: {
     figure: option("--figure expect", "birds want the figure to expect (the one to size on if left out)"),

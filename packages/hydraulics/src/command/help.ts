@@ -20,8 +20,9 @@ ${groups.join("\n\n")}
 All of them take
 ${writeRows([...COMMON_OPTIONS, OPTIONS["day"]], 19)}
 
-headfall help COMMAND tells the options of one. PLAN is a plan file; - reads standard input.
-${status("something starves, drips, is dry or too few")}
+headfall help COMMAND tells the options of one. PLAN is a plan file (docs/examples has some to try);
+- reads standard input.
+${status("something starves, drips, is dry, too few or does not last")}
 `;
 }
 

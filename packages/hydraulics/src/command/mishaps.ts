@@ -10,6 +10,7 @@ const WORST = 12;
 export const MISHAPS: Question = {
   flags: ["all"],
   ofLine: true,
+  ofWaterers: true,
   answer: ({ plan, name, day, system, paint, flags }) => {
     const most = flags.has("all") ? Number.POSITIVE_INFINITY : WORST;
     const answer = mishapsOfPlan(plan, { day, guardsFor: most });

@@ -4,6 +4,8 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { readPlan } from "../document/read-plan.js";
 import { writeProblem } from "../document/write-problem.js";
+import { fileFault } from "./file-fault.js";
+import type { CommandName } from "./help-commands.js";
 
 /** Exit status when the plan cannot be read. */
 export const UNREADABLE = 2;
@@ -14,8 +16,8 @@ export async function openPlan(name: string): Promise<Plan | undefined> {
   try {
     text = await readText(name);
   } catch (error) {
-    const why = error instanceof Error ? error.message.replace(/^[A-Z]+: /, "") : String(error);
-    process.stderr.write(`headfall: cannot read ${name === "-" ? "standard input" : name}: ${why}\n`);
+    const what = name === "-" ? "standard input" : name;
+    process.stderr.write(`headfall: cannot read ${what}: ${fileFault(error)}\n`);
     return undefined;
   }
   const reading = readPlan(text);
@@ -46,8 +48,8 @@ async function readText(name: string): Promise<string> {
     .replace(/^\ufeff/, "");
 }
 
-/** Says on standard error what is wrong with the arguments; gives the exit status. */
-export function refuse(fault: string): number {
-  process.stderr.write(`headfall: ${fault} See: headfall help\n`);
+/** Says on standard error what is wrong with a command's arguments, and where they are told; gives the exit status. */
+export function refuse(command: CommandName, fault: string): number {
+  process.stderr.write(`headfall: ${fault} See: headfall help ${command}\n`);
   return UNREADABLE;
 }

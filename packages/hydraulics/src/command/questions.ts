@@ -1,7 +1,14 @@
 import type { Question } from "./answer-plan.js";
+import type { CommandName } from "./help-commands.js";
+
+/** A command that answers about one plan. */
+export type QuestionName = Exclude<CommandName, "compare" | "batch">;
+
+/** Whether there is such a question. */
+export const isQuestion = (name: string): name is QuestionName => Object.hasOwn(QUESTIONS, name);
 
 /** What can be asked about one plan, by name. Each is loaded when it is asked for, so that none waits for the others. */
-export const QUESTIONS: Readonly<Record<string, () => Promise<Question>>> = {
+export const QUESTIONS: Readonly<Record<QuestionName, () => Promise<Question>>> = {
   check: async () => (await import("./check.js")).CHECK,
   measure: async () => (await import("./measure.js")).MEASURE,
   birds: async () => (await import("./birds.js")).BIRDS,

@@ -2,6 +2,7 @@ import { createReadStream, readFileSync } from "node:fs";
 import { createRequire } from "node:module";
 import { LIMITS } from "../document/limits.js";
 import type { Asked } from "./answer-plan.js";
+import { fileFault } from "./file-fault.js";
 
 /** Records that a package of open data ships: Seattle and New York, 2012 to 2015. */
 export const EXAMPLES = { seattle: "Seattle", newyork: "New York" } as const;
@@ -29,7 +30,7 @@ async function textOfFile(name: string): Promise<string | { readonly fault: stri
     return Buffer.concat(pieces).toString("utf8");
   } catch (error) {
     return {
-      fault: `cannot read ${name}: ${error instanceof Error ? error.message.replace(/^[A-Z]+: /, "") : String(error)}`,
+      fault: `cannot read ${name}: ${fileFault(error)}`,
     };
   }
 }
