@@ -82,7 +82,53 @@ describe("evenDraws", () => {
   });
 });
 
+/** Whole numbers of 32 bits, the long way round. */
+const word = (value: bigint): bigint => BigInt.asUintN(32, value);
+
+/** FNV-1a of 32 bits from a basis turned by the seed, then the last mixing of MurmurHash3: both by their definition. */
+function seedByDefinition(text: string, seed: number): number {
+  let hash = word(0x811c9dc5n ^ BigInt(seed));
+  for (const sign of text) hash = word((hash ^ BigInt(sign.charCodeAt(0))) * 0x01000193n);
+  hash = word((hash ^ (hash >> 16n)) * 0x85ebca6bn);
+  hash = word((hash ^ (hash >> 13n)) * 0xc2b2ae35n);
+  return Number(hash ^ (hash >> 16n));
+}
+
+const turnedRound = (bits: number): bigint =>
+  BigInt(`0b${bits.toString(2).padStart(32, "0").split("").reverse().join("")}`);
+
+function scrambledByDefinition(bits: number, seed: number): number {
+  let x = word(turnedRound(bits) + BigInt(seed));
+  for (const factor of [0x6c50b47cn, 0xb82f1e52n, 0xc7afe638n, 0x8d22f6e6n]) x = word(x ^ (x * factor));
+  return Number(turnedRound(Number(x)));
+}
+
 describe("scrambled and seedOf", () => {
+  const words = [0, 1, 2, 5, 0x80000000, 0xa5a5a5a5, 0x12345678, 0xffffffff, 3141592653];
+
+  it("scrambled is by definition that of any bits with any seed: the same draws in every version", () => {
+    for (const bits of words)
+      for (const seed of words) expect(scrambled(bits, seed)).toBe(scrambledByDefinition(bits, seed));
+  });
+
+  it("seedOf is by definition that of any name with any seed", () => {
+    for (const text of ["", "a", "pressure of the mains", "Alder Bank"])
+      for (const seed of [0, 1, 77, 123456789]) expect(seedOf(text, seed)).toBe(seedByDefinition(text, seed));
+  });
+
+  it("evenDraws scrambles Sobol's points by the seed of the name, and others by that of their order before", () => {
+    const names = Array.from({ length: 18 }, (_, i) => `input ${i}`);
+    const draws = evenDraws(names, 3, 4);
+    for (const [input, name] of names.entries())
+      for (const sample of [0, 1, 100, 777]) {
+        const bits =
+          input < 4
+            ? sobolBits(sample, input)
+            : Number(turnedRound(scrambledByDefinition(sample, seedByDefinition(`order of ${name}`, 3))));
+        const expected = (scrambledByDefinition(bits, seedByDefinition(name, 3)) + 0.5) / 2 ** 32;
+        expect(draws.uniform(sample, input)).toBe(expected);
+      }
+  });
   it("scrambled keeps together what shared its first bits", () => {
     const parts = new Set(Array.from({ length: 16 }, (_, i) => scrambled((0xa0000000 + i) >>> 0, 77) >>> 4));
     expect(parts.size).toBe(1);
