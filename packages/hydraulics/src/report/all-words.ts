@@ -52,7 +52,7 @@ export {
   writeStep,
 } from "./build/build-words.js";
 export * from "./build/cut-words.js";
-export { ROUNDS, writeBuildCautions, writeLoadLines } from "./build/load-words.js";
+export { BUILD_ROUNDS, writeBuildCautions, writeLoadLines } from "./build/load-words.js";
 export * from "./caution-sentences.js";
 export {
   CURE_WORDS,
@@ -65,8 +65,8 @@ export {
   writeSearch,
 } from "./cure/cure-sentences.js";
 export {
-  bestOf,
-  nameOf,
+  bestVariants,
+  nameOfVariant,
   VARIANT_ROWS,
   type VariantRow,
   writeConclusion,

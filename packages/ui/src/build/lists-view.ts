@@ -1,8 +1,8 @@
 import {
+  BUILD_ROUNDS,
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
-  ROUNDS,
   writeContact,
   writeCutLength,
   writeHole,
@@ -62,7 +62,7 @@ export function coopView({ sheet, system }: BuildRoom) {
       ({ run, weeks }) =>
         html`<h4>Height of ${run}</h4><ul>${weeks.map(({ week, height, raise, low, high }) => html`<li>Week ${week}: ${height === undefined ? `${writeCutLength(raise, system)} from where it is` : writeCutLength(height, system)} (${writeCutLength(low, system)} to ${writeCutLength(high, system)})</li>`)}</ul>`,
     )}
-    <h4>Rounds</h4><ul>${ROUNDS.map(([often, what]) => html`<li>${often}: ${what.join(" ")}</li>`)}</ul>
+    <h4>Rounds</h4><ul>${BUILD_ROUNDS.map(([often, what]) => html`<li>${often}: ${what.join(" ")}</li>`)}</ul>
     <h4>Whom to call</h4>${contacts.length === 0 ? html`<p>Nobody is named yet.</p>` : html`<ul>${contacts.map((contact) => html`<li>${writeContact(contact)}</li>`)}</ul>`}
   </section>`;
 }

@@ -1,9 +1,9 @@
 import {
   BASIS_WORDS,
+  BUILD_ROUNDS,
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
-  ROUNDS,
   writeBar,
   writeBuildCautions,
   writeContact,
@@ -91,5 +91,5 @@ function coopPage({ sheet, system, name }: BuildRoom) {
             html`<tr><td>${week}</td><td><b>${height === undefined ? `${writeCutLength(raise, system)} up` : writeCutLength(height, system)}</b></td><td>${writeCutLength(low, system)}</td><td>${writeCutLength(high, system)}</td></tr>`,
         )}</tbody></table></section>`,
     )}
-    <section><h2>Rounds</h2>${ROUNDS.map(([often, what]) => html`<p><b>${upperFirst(often)}.</b> ${what.join(" ")}</p>`)}</section>`;
+    <section><h2>Rounds</h2>${BUILD_ROUNDS.map(([often, what]) => html`<p><b>${upperFirst(often)}.</b> ${what.join(" ")}</p>`)}</section>`;
 }

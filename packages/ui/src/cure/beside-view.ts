@@ -1,6 +1,6 @@
 import {
-  bestOf,
-  nameOf,
+  bestVariants,
+  nameOfVariant,
   type Plan,
   VARIANT_ROWS,
   type Variant,
@@ -50,7 +50,7 @@ function choicesView(others: readonly KeptPlan[], { chosen, acts }: BesideRoom) 
 }
 
 function comparedView(variants: readonly Variant[], room: BesideRoom) {
-  const names = variants.map((_, v) => (v === 0 ? "This plan" : nameOf(variants, v)));
+  const names = variants.map((_, v) => (v === 0 ? "This plan" : nameOfVariant(variants, v)));
   const rows = VARIANT_ROWS.filter(
     (row) => row.key !== "counts" && variants.some(({ figures }) => row.value(figures) !== undefined),
   );
@@ -71,7 +71,7 @@ function rowView(
   names: readonly string[],
   { system }: BesideRoom,
 ) {
-  const best = bestOf(row, variants);
+  const best = bestVariants(row, variants);
   return html`<tr><th scope="row">${row.words}</th>${variants.map(
     ({ figures, money }, v) =>
       html`<td data-head=${names[v]!}>${row.write(figures, system, money)}${best[v] ? html` <strong class="best">best</strong>` : nothing}</td>`,

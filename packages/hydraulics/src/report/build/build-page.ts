@@ -14,7 +14,7 @@ import {
   writeStep,
 } from "./build-words.js";
 import { writeBar, writeCutLength, writeCutting } from "./cut-words.js";
-import { ROUNDS, writeBuildCautions, writeLoadLines } from "./load-words.js";
+import { BUILD_ROUNDS, writeBuildCautions, writeLoadLines } from "./load-words.js";
 
 /** Sizes of paper a sheet can be printed on, as style sheets have them. */
 export const PAPERS = { a4: "210mm 297mm", letter: "8.5in 11in" } as const;
@@ -123,7 +123,7 @@ function coopParts({ coop }: BuildSheet, system: UnitSystem): string {
         ),
       ),
     ),
-    part("Rounds", lines(ROUNDS.map(([often, what]) => `${often}. ${what.join(" ")}`))),
+    part("Rounds", lines(BUILD_ROUNDS.map(([often, what]) => `${often}. ${what.join(" ")}`))),
   ].join("");
 }
 

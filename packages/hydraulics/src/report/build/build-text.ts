@@ -16,7 +16,7 @@ import {
   writeStep,
 } from "./build-words.js";
 import { writeBar, writeCutLength, writeCutting } from "./cut-words.js";
-import { ROUNDS, writeBuildCautions, writeLoadLines } from "./load-words.js";
+import { BUILD_ROUNDS, writeBuildCautions, writeLoadLines } from "./load-words.js";
 
 /** Everything for building a plan, as text for a terminal. */
 export function writeBuildText(title: string, sheet: BuildSheet, system: UnitSystem, paint: Paint): string {
@@ -96,7 +96,7 @@ function coopLines({ marks, heights, contacts }: CoopSheet, system: UnitSystem):
   return [
     ...marks.flatMap((mark) => writeMarkLines(mark, system).map((line) => `- ${line}`)),
     ...heights.flatMap(({ run, weeks }) => writeHangWeeks(run, weeks, system)),
-    ...ROUNDS.map(([often, what]) => `- ${often}: ${what.join(" ")}`),
+    ...BUILD_ROUNDS.map(([often, what]) => `- ${often}: ${what.join(" ")}`),
     ...(contacts.length === 0
       ? ["- Whom to call: nobody is named; say `contacts` in the plan."]
       : contacts.map((contact) => `- Call ${writeContact(contact)}`)),

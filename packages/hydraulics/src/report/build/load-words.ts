@@ -153,7 +153,7 @@ export function writeBuildCautions(
 }
 
 /** The round that keeps a line honest: what to look at, and how often. */
-export const ROUNDS: readonly (readonly [often: string, what: readonly string[]])[] = [
+export const BUILD_ROUNDS: readonly (readonly [often: string, what: readonly string[]])[] = [
   [
     "Every day",
     [

@@ -91,9 +91,9 @@ export const VARIANT_ROWS: readonly VariantRow[] = [
 /**
  * Which variants have the best figure of a row; none where all are alike, or no way is better.
  *
- * @example bestOf(VARIANT_ROWS[0], variants)   // [false, false]
+ * @example bestVariants(VARIANT_ROWS[0], variants)   // [false, false]
  */
-export function bestOf({ better, value }: VariantRow, variants: readonly Variant[]): boolean[] {
+export function bestVariants({ better, value }: VariantRow, variants: readonly Variant[]): boolean[] {
   const values = variants.map(({ figures }) => value(figures));
   const known = values.filter((one) => one !== undefined);
   const best = better === "more" ? Math.max(...known) : Math.min(...known);
@@ -106,10 +106,10 @@ export function bestOf({ better, value }: VariantRow, variants: readonly Variant
 export function writeVariantsText(variants: readonly Variant[], system: UnitSystem, paint: Paint): string {
   const rows = VARIANT_ROWS.filter((row) => variants.some(({ figures }) => row.value(figures) !== undefined));
   const table = writeTable({
-    columns: ["", ...variants.map((_, v) => nameOf(variants, v))],
+    columns: ["", ...variants.map((_, v) => nameOfVariant(variants, v))],
     alignRight: [false, ...variants.map(() => true)],
     rows: rows.map((row) => {
-      const best = bestOf(row, variants);
+      const best = bestVariants(row, variants);
       const cells = variants.map(
         ({ figures, money }, v) => `${row.write(figures, system, money)}${best[v] ? " *" : "  "}`,
       );
@@ -118,7 +118,7 @@ export function writeVariantsText(variants: readonly Variant[], system: UnitSyst
   });
   const told = variants.slice(1).map((variant, v) => {
     const lines = variant.differences.map((difference) => `  ${writeDifference(difference)}`);
-    const title = paint(`${nameOf(variants, v + 1)}, against ${nameOf(variants, 0)}`, "title");
+    const title = paint(`${nameOfVariant(variants, v + 1)}, against ${nameOfVariant(variants, 0)}`, "title");
     return `${title}\n${lines.length === 0 ? "  says the same" : lines.join("\n")}`;
   });
   const legend = paint("* the best of the row.", "quiet");
@@ -128,9 +128,9 @@ export function writeVariantsText(variants: readonly Variant[], system: UnitSyst
 /**
  * The plan's name, or its place where it has none; with its place where two have the same.
  *
- * @example nameOf(variants, 1)   // "warm"
+ * @example nameOfVariant(variants, 1)   // "warm"
  */
-export function nameOf(variants: readonly { readonly name: string }[], v: number): string {
+export function nameOfVariant(variants: readonly { readonly name: string }[], v: number): string {
   const { name } = variants[v];
   const place = `plan ${v + 1}`;
   if (name === "") return place;
@@ -155,7 +155,7 @@ export function writeDifference({ path, part, first, other }: PlanDifference): s
  * @example writeConclusion(variants)   // "In none of them is every drinker good."
  */
 export function writeConclusion(variants: readonly Variant[]): string {
-  const names = variants.map((_, v) => nameOf(variants, v));
+  const names = variants.map((_, v) => nameOfVariant(variants, v));
   const good = names.filter((_, v) => variants[v].figures.verdict === "good");
   if (good.length === variants.length) return "Every drinker is good in all of them.";
   if (good.length === 0) return "In none of them is every drinker good.";
