@@ -2,6 +2,7 @@ import { fileURLToPath } from "node:url";
 import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { BROWSER_SWITCHES, findBrowser } from "./browser/find-browser.mjs";
+import { workersInOnePiece } from "./browser/workers-in-one-piece.js";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 // Tests that need no browser run without one; the others say what is missing, in browser/require-browser.ts.
@@ -43,6 +44,7 @@ export default defineConfig({
       },
       {
         extends: true,
+        plugins: [workersInOnePiece()],
         test: {
           name: "browser",
           // Elements are defined once for all files; what a test spies on is put back.
