@@ -33,6 +33,7 @@ const FOLDERS = [
   ["judge/time", "How long it lasts, going away, marks, days"],
   ["judge/rain", "Rain"],
   ["judge/mishaps", "Mishaps and guards"],
+  ["judge/mishaps/waterers", "Mishaps of loose waterers, and guards"],
   ["judge/trouble", "What is wrong, from what is seen"],
   ["judge/weather", "Frost and heat"],
   ["judge/yard", "Loose waterers"],

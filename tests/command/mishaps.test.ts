@@ -50,11 +50,32 @@ test("headfall mishaps shows twelve and says how many more; --all shows all, eac
   expect(all).toContain("The plan has no birds; even so half of its drinkers are dry after 41 days");
 });
 
+test("headfall mishaps tells of loose waterers where there is no line, and of neither says so", () => {
+  const pen = {
+    id: "brooder",
+    birds: { kind: "pullet", count: 25, age: "10 days" },
+    waterers: [{ kind: "fount-1gal" }],
+  };
+  const yard = { headfall: 1, name: "Alder Bank, founts", sources: [], runs: [], pens: [pen] };
+  const run = headfall(["mishaps", "-", ...day], JSON.stringify(yard));
+  expect(run).toMatchObject({ status: 0, stderr: "" });
+  expect(run.stdout).toMatch(/nobody fills by hand\.\n\nLoose waterers\n/);
+  expect(run.stdout).toMatch(/\n1 {2}brooder waterer off level, its lower edge sunk by 20 mm +25 +at once +/);
+  expect(run.stdout).toContain("Turn its hole sideways, and mark the jar");
+  expect(run.stdout).not.toContain("drinkers");
+  const none = headfall(
+    ["mishaps", "-", ...day],
+    JSON.stringify({ ...yard, pens: [{ ...pen, waterers: undefined }] }),
+  );
+  expect(none).toMatchObject({ status: 2, stdout: "" });
+  expect(none.stderr).toContain("loose waterers only");
+});
+
 test("headfall mishaps refuses what it does not know, and plans that are broken, with status 2", () => {
   expect(headfall(["mishaps", "-", "--days", "3"], hens())).toEqual({
     status: 2,
     stdout: "",
-    stderr: "headfall: Unknown option '--days'. See: headfall help\n",
+    stderr: "headfall: Unknown option '--days'. See: headfall help mishaps\n",
   });
   const broken = headfall(["mishaps", "-", ...day], hens({ water: "12 furlongs" }));
   expect(broken).toMatchObject({ status: 2, stdout: "" });

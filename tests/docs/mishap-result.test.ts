@@ -1,7 +1,9 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
 import { GUARD_KINDS } from "../../packages/hydraulics/src/judge/mishaps/guard.js";
+import { WATERER_GUARD_KINDS } from "../../packages/hydraulics/src/judge/mishaps/waterers/waterer-guard.js";
 import { MISHAP_KINDS } from "../../packages/hydraulics/src/model/mishap.js";
+import { WATERER_MISHAP_KINDS } from "../../packages/hydraulics/src/model/waterer-mishap.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
 import { keysIn, namesInCode } from "./documents.js";
 
@@ -28,6 +30,26 @@ test.each(["five-days-away", "rain-barrel"])(
   },
 );
 
+test("every key of mishaps of loose waterers, of a plan without a line, is in mishap-result.md", () => {
+  const yard = JSON.parse(
+    readFileSync(new URL("../../docs/examples/alder-bank-yard.json", import.meta.url), "utf8"),
+  );
+  const pens = yard.pens.filter((pen: { drinkers: string[] }) => pen.drinkers.length === 0);
+  const alone = {
+    ...yard,
+    sources: [],
+    runs: [],
+    pens: pens.map((pen: object) => ({ ...pen, birds: { kind: "hen", count: 9 } })),
+  };
+  const run = headfall(["mishaps", "-", "--json"], JSON.stringify(alone));
+  expect(run).toMatchObject({ status: 0, stderr: "" });
+  const document = JSON.parse(run.stdout);
+  expect(document.mishaps).toEqual([]);
+  expect(document.waterers.length).toBeGreaterThan(20);
+  expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
+});
+
 test("every kind of mishap and of guard is in mishap-result.md", () => {
-  for (const kind of [...MISHAP_KINDS, ...GUARD_KINDS]) expect([...documented]).toContain(kind);
+  for (const kind of [...MISHAP_KINDS, ...GUARD_KINDS, ...WATERER_MISHAP_KINDS, ...WATERER_GUARD_KINDS])
+    expect([...documented]).toContain(kind);
 });

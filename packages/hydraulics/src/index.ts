@@ -164,6 +164,7 @@ export {
   waterInTiltedRing,
 } from "./physics/tilted-fount.js";
 export * from "./physics/tilted-pan.js";
+export * from "./physics/tipping.js";
 export * from "./physics/trapped-air.js";
 export * from "./physics/vent.js";
 export * from "./physics/vessel.js";
@@ -206,6 +207,7 @@ export { mishapsOf } from "./model/mishaps-of.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
 export { type CountedFitting, type FittedRun, listFittings, type WayIn } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
+export * from "./model/waterer-mishap.js";
 export { withMishap } from "./model/with-mishap.js";
 export * from "./model/yard.js";
 
@@ -282,6 +284,9 @@ export {
   type MishapsOptions,
   mishapsOfPlan,
 } from "./judge/mishaps/mishaps-of-plan.js";
+export * from "./judge/mishaps/waterers/waterer-guard.js";
+export * from "./judge/mishaps/waterers/waterer-mishap-result.js";
+export { compareWaterers } from "./judge/mishaps/waterers/waterer-mishaps-of-plan.js";
 export type { AskOptions } from "./judge/trouble/ask-about-trouble.js";
 export { CAUSE_CODES, type Cause, type CauseCode, type CausePlace } from "./judge/trouble/cause.js";
 export type { LookAnswer, UsefulLook } from "./judge/trouble/next-look.js";

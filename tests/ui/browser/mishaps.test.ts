@@ -133,6 +133,37 @@ test("a run tells how far it has come and can be cancelled; a large plan is run 
   expect(shown(view)).toContain("320 drinkers: each mishap of them is a run of its own.");
 });
 
+const founts: Plan = {
+  ...alderBank,
+  sources: [],
+  runs: [],
+  pens: [
+    {
+      id: "brooder",
+      slope: "2 %",
+      birds: { kind: "pullet", count: 25, age: "10 days" },
+      waterers: [
+        { kind: "fount-1gal", id: "fount" },
+        { kind: "rubber-pan-8qt", id: "pan" },
+      ],
+    },
+  ],
+};
+
+test("loose waterers without a line are told with their birds, hours and guards, and fit into 336 px", async () => {
+  const view = await placed(founts, 336);
+  await expect.poll(() => rowsOf(view).length, { timeout: 15_000 }).toBeGreaterThan(4);
+  expect(shown(view)).toMatch(/The worst ?(Fount|Pan) in brooder .* first bird without water: /);
+  const pan = rowsOf(view).find((row) => /Pan in brooder kicked over/.test(row.textContent!))!;
+  expect(pan.textContent!.replace(/\s+/g, " ")).toMatch(/run out, nothing of it stays.*Guard:.*A brick of/);
+  expect(shown(view)).not.toContain("Show on the drawing");
+  for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+  await userEvent.click(page.getByRole("button", { name: /at once|after/ }).first());
+  await expect.element(page.getByRole("dialog")).toHaveTextContent("drunk, of all the pen's loose water =");
+});
+
 test("drips are reckoned from drops counted, and what is no count is told", async () => {
   const view = await placed(alderBank);
   await userEvent.fill(page.getByLabelText("Drops a minute"), "30");

@@ -1,3 +1,4 @@
+import type { Plan } from "../document/plan-schema.js";
 import type { WatererKind } from "../tables/waterer-types.js";
 
 /**
@@ -51,3 +52,11 @@ export const FACING: Readonly<Record<HoleWay, number>> = {
   sideways: Math.PI / 2,
   downhill: 0,
 };
+
+/**
+ * Whether a plan has loose waterers at all.
+ *
+ * @example hasWaterers(examplePlan("yard"))   // true
+ */
+export const hasWaterers = ({ pens }: Pick<Plan, "pens">): boolean =>
+  (pens ?? []).some(({ waterers }) => (waterers ?? []).length > 0);

@@ -77,6 +77,7 @@ export * from "./finding-sentences.js";
 export { writeHarm, writeLoss, writeNothing, writeRowName } from "./mishaps/mishap-sentences.js";
 export { type Named, writeGain, writeGuard } from "./mishaps/mishap-words.js";
 export { writeMishapCautions } from "./mishaps/mishaps-text.js";
+export * from "./mishaps/waterer-mishap-words.js";
 export { writeNames } from "./name-ranges.js";
 export * from "./sentences.js";
 export { writeCertainty } from "./sureness/certainty-words.js";

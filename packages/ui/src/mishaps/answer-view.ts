@@ -7,6 +7,8 @@ import {
   writeMishapCautions,
   writeNothing,
   writeRowName,
+  writeWatererHarm,
+  writeWatererMishap,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { harmAfter } from "../kernels/mishaps/day-share.js";
@@ -34,6 +36,24 @@ export function answerView({ mishaps }: MishapsRoom) {
     </dl>
     <p>Everything is full${mishaps.day === undefined ? "" : ` on ${writeDay(mishaps.day)}`} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.
       ${writeNothing(mishaps)} ${mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => html`${LEFT_OUT[code]} `)}</p>`;
+}
+
+/** The same of a plan that has loose waterers and no line. */
+export function looseAnswerView({ mishaps, system }: MishapsRoom) {
+  const [first] = mishaps.waterers;
+  if (first === undefined) return nothing;
+  const { worst } = first;
+  const soon = mishaps.waterers.filter(
+    ({ worst: one }) => (one.harmAfter ?? Number.POSITIVE_INFINITY) < DAY,
+  ).length;
+  const words = worst.harmAfter === undefined ? "nobody goes without" : writeWatererHarm(worst);
+  return html`<dl class="answer">
+      <div><dt>The worst</dt><dd><span class="large">${upperFirst(writeWatererMishap(worst, system))}</span></dd>
+        <dd>first bird without water: ${words}</dd></div>
+      <div><dt>Harm within a day, if nobody looks</dt><dd><span class=${soon > 0 ? "large dry" : "large good"}>${soon} of ${mishaps.waterers.length}</span></dd></div>
+    </dl>
+    <p>Everything is full${mishaps.day === undefined ? "" : ` on ${writeDay(mishaps.day)}`} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.
+      The plan has no line.</p>`;
 }
 
 /** Which mishaps are shown, by what they come to. */

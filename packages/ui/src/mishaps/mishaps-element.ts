@@ -1,4 +1,4 @@
-import { type Checked, type MishapResult, type Plan, writeProblem } from "@headfall/hydraulics";
+import { type Checked, hasWaterers, type MishapResult, type Plan, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
 import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
@@ -12,12 +12,13 @@ import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
-import { answerView, choiceView, guardCautions, howView } from "./answer-view.js";
+import { answerView, choiceView, guardCautions, howView, looseAnswerView } from "./answer-view.js";
 import { drawingView } from "./drawing-view.js";
 import { type DripsTyped, dripsView } from "./drips-view.js";
 import { mishapsStyles } from "./mishaps.styles.js";
 import type { MishapsActs, MishapsRoom } from "./room.js";
 import { rowsView } from "./rows-view.js";
+import { watererCautions, waterersView } from "./waterers-view.js";
 
 /** Rest after the last change before the mishaps are run: there are dozens [ms]. */
 const REST_MS = 400;
@@ -63,7 +64,7 @@ export class HeadfallMishaps extends RoomElement {
   override willUpdate(changed: PropertyValues<this>): void {
     if (!changed.has("plan") && !changed.has("day")) return;
     const { plan, day } = this;
-    if (plan !== undefined && !isLineless(plan))
+    if (plan !== undefined && isAskable(plan))
       this.#mishaps.ask({ kind: "mishaps", plan, day }, drinkersIn(plan) > MOST_AT_ONCE);
     // Rows of another plan are others.
     this.chosen = undefined;
@@ -73,9 +74,9 @@ export class HeadfallMishaps extends RoomElement {
   override render() {
     const { plan } = this;
     if (plan === undefined) return nothing;
-    if (isLineless(plan))
+    if (!isAskable(plan))
       return html`<h2>What any one mishap does</h2>
-        ${noLineView("What a fount loses that stands off level, or is left open, stands in the yard.")}
+        ${noLineView("Once a pen has founts, pans or buckets, what goes wrong with each is told here.")}
         <section class="cautions" aria-label="Cautions">${CAUTIONS}</section>`;
     const { answer: mishaps, problems, isOld } = this.#mishaps;
     return html`
@@ -85,7 +86,7 @@ export class HeadfallMishaps extends RoomElement {
       ${mishaps === undefined ? nothing : html`<div class=${isOld ? "older" : nothing}>${this.#told(this.#room(mishaps))}</div>`}
       ${dripsView({ typed: this.drips, system: this.system, type: this.#type })}
       <section class="cautions" aria-label="Cautions">
-        ${mishaps === undefined ? nothing : guardCautions(mishaps)} ${CAUTIONS}
+        ${mishaps === undefined ? nothing : guardCautions(mishaps)} ${(mishaps?.waterers.length ?? 0) > 0 ? watererCautions() : nothing} ${CAUTIONS}
       </section>
       ${this.howPanel(mishaps === undefined ? {} : { mishaps })}
     `;
@@ -107,14 +108,17 @@ export class HeadfallMishaps extends RoomElement {
 
   #told(room: MishapsRoom) {
     const { isWide } = room;
-    return html`${answerView(room)}
+    const { waterers } = room.mishaps;
+    const isLoose = waterers.length > 0 && room.mishaps.rows.length === 0;
+    return html`${isLoose ? looseAnswerView(room) : answerView(room)}
       ${
         room.mishaps.rows.length === 0
           ? nothing
           : html`<h3>Each mishap, the worst first</h3> ${choiceView(room)}
               <div class=${isWide && room.chosen !== undefined ? "beside" : nothing}>${rowsView(room)} ${isWide ? drawingView(room) : nothing}</div>
               ${howView(room)}`
-      }`;
+      }
+      ${waterersView(waterers, room.system)}`;
   }
 
   #room(mishaps: MishapsRoom["mishaps"]): MishapsRoom {
@@ -154,6 +158,9 @@ export class HeadfallMishaps extends RoomElement {
     },
   };
 }
+
+/** A line, or loose waterers: of either something can go wrong. */
+const isAskable = (plan: Plan): boolean => !isLineless(plan) || hasWaterers(plan);
 
 const CAUTIONS = html`<p>Nobody works under a full vessel on a stand that has not been proven: empty it first. A full barrel weighs a quarter of a ton.</p>
   <p>Wet litter from a leak harms feet and lungs: change it. Chicks and quail can drown in a pan that stands in for the line: put stones in.</p>

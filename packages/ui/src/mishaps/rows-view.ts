@@ -8,7 +8,7 @@ import {
   writeNames,
   writeRowName,
 } from "@headfall/hydraulics";
-import { html, nothing, svg } from "lit";
+import { html, nothing } from "lit";
 import { dayBarOf, harmAfter } from "../kernels/mishaps/day-share.js";
 import { rowsOfFamily } from "../kernels/mishaps/mishap-families.js";
 import { showVolume } from "../kernels/shown.js";
@@ -16,6 +16,7 @@ import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { verdictWord } from "../verdicts/verdict-mark.js";
 import { drawingView } from "./drawing-view.js";
+import { hoursView } from "./hours-view.js";
 import type { MishapsRoom } from "./room.js";
 
 /** Below this nothing is said to be lost: a drop [m³]. */
@@ -51,18 +52,13 @@ function rowView(room: MishapsRoom, row: MishapRow, at: number) {
 /** Until harm, as a bar against a day and in words. */
 function harmView({ mishaps }: MishapsRoom, { worst }: MishapRow, at: number) {
   const after = harmAfter(worst);
-  const { share, isOver } = dayBarOf(after);
   const who = worst.firstWithout === undefined ? "" : `, ${worst.firstWithout.pen}`;
   const what = worst.hasBirds ? `First bird without water${who}` : "Half of the drinkers dry";
   const words =
     after === undefined ? "does not come" : after <= 0 ? "at once" : `after ${writeDuration(after)}`;
   const isBlameless = after !== undefined && after === harmAfter(mishaps.nothing);
   return html`<p class="harm">${what}: <strong>${numberButton(words, { of: "mishap", row: at, what: "harm" })}</strong>${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
-    <svg class="hours" viewBox="0 0 240 18" preserveAspectRatio="none" aria-hidden="true">
-      <rect class="day" x="0.5" y="3" width="239" height="12"></rect>
-      <rect class=${isOver ? "span over" : "span"} x="0.5" y="3" width=${Math.max(1.5, 239 * share)} height="12"></rect>
-      ${[6, 12, 18].map((hour) => svg`<line class="hour" x1=${hour * 10} x2=${hour * 10} y1="1" y2="17"></line>`)}
-    </svg>`;
+    ${hoursView(dayBarOf(after))}`;
 }
 
 function figuresView({ system }: MishapsRoom, { worst, lost, count }: MishapRow, at: number) {

@@ -1,12 +1,12 @@
 import { describe, expect, it } from "vitest";
 import { MORNING } from "../../../../packages/hydraulics/src/judge/asked-plan.js";
 import { judgeLine } from "../../../../packages/hydraulics/src/judge/judge-line.js";
+import { cheapestGuard } from "../../../../packages/hydraulics/src/judge/mishaps/cheapest-guard.js";
 import { runDown } from "../../../../packages/hydraulics/src/judge/mishaps/draw-struck.js";
 import type { GuardKind, GuardResult } from "../../../../packages/hydraulics/src/judge/mishaps/guard.js";
 import { findLimiter, withDisc } from "../../../../packages/hydraulics/src/judge/mishaps/limiter.js";
 import { endsOf } from "../../../../packages/hydraulics/src/judge/mishaps/mishap-ends.js";
 import {
-  cheapestGuard,
   guardingOf,
   guardsAgainst,
   lookEvery,

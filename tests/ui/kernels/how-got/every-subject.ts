@@ -70,6 +70,7 @@ export function* roomSubjects(): Generator<HowSubject> {
   for (const what of ["harm", "lost", "empty", "pours", "night"] as const)
     yield { of: "mishap", row: 0, what };
   yield { of: "mishapGuard", row: 0, guard: 0 };
+  yield { of: "mishapWaterer", row: 0 };
   yield { of: "troubleShare", cause: 0 };
   for (const what of ["cold", "blocked", "solid"] as const) yield { of: "frostTime", part: 0, what };
   for (const what of [

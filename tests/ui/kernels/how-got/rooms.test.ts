@@ -38,7 +38,8 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
   const checking = checkPlan(plan, { samples: 0 });
   const judged = judgeWeeks(plan, { weeks: 3 });
   const simulated = simulateDay(plan, { seed: 1, figure: "expect", record: true });
-  const run = mishapsOfPlan(plan, { guardsFor: 3 });
+  const loose = { ...plan, pens: plan.pens!.map((pen) => ({ ...pen, waterers: [{ kind: "fount-1gal" }] })) };
+  const run = mishapsOfPlan(loose, { guardsFor: 3 });
   if (!checking.ok || !judged.ok || !simulated.ok || !run.ok)
     throw new Error("the plan cannot be worked out");
   const [first] = run.mishaps.line.drinkers.id;
@@ -46,10 +47,7 @@ function askedOf(plan: Plan): { checked: Checked; room: RoomTold } {
   const frost = frostOfPlan(plan);
   const heat = heatOfPlan(plan);
   const year = yearForPlan({ ...plan, kit: [{ kind: "rubber-pan-3gal", count: 2 }] }, { weeks: 2 });
-  const yard = yardForPlan({
-    ...plan,
-    pens: plan.pens!.map((pen) => ({ ...pen, waterers: [{ kind: "fount-1gal" }] })),
-  });
+  const yard = yardForPlan(loose);
   if (!frost.ok || !heat.ok || !wrong.ok || !year.ok || !yard.ok)
     throw new Error("the plan cannot be worked out");
   return {
@@ -93,6 +91,11 @@ describe("figures of a room", () => {
       formula.startsWith("less to the ground"),
     )!;
     expect(saving.value).toBeCloseTo(guards![0]!.savesWater, 9);
+  });
+
+  test("what a pen drank of its founts is what was there less what ran out, dried and is left", () => {
+    const { balance } = room.mishaps!.waterers[0]!.worst;
+    expect(how({ of: "mishapWaterer", row: 0 }).steps[0]!.value).toBeCloseTo(balance.drunk, 9);
   });
 
   test("gone with what was reckoned, each says so", () => {

@@ -57,15 +57,6 @@ export function guardsAgainst(guarding: Guarding, result: MishapResult): GuardRe
     .sort((a, b) => GUARD_KINDS.indexOf(a.guard.kind) - GUARD_KINDS.indexOf(b.guard.kind));
 }
 
-/** The cheapest with which a look every day is soon enough; where none is, the one that gives longest. */
-export function cheapestGuard(guards: readonly GuardResult[]): GuardResult | undefined {
-  const longest = (one: GuardResult) => one.harmAfter ?? Number.MAX_VALUE;
-  return (
-    guards.find(({ isEnough }) => isEnough) ??
-    [...guards].sort((a, b) => longest(b) - longest(a) || b.savesWater - a.savesWater)[0]
-  );
-}
-
 /** A look is always worth telling; any other guard where it gains time, a tenth of a litre, or a fifth of what pours. */
 const doesSomething = ({ guard, buysTime, savesWater, leakRate }: GuardResult, pours: number): boolean =>
   guard.kind === "look" ||

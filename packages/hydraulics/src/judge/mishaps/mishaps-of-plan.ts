@@ -4,14 +4,18 @@ import type { Flock } from "../../model/flock.js";
 import type { Line } from "../../model/line.js";
 import type { Mishap, MishapKind } from "../../model/mishap.js";
 import { mishapsOf } from "../../model/mishaps-of.js";
+import { hasWaterers } from "../../model/yard.js";
 import { askPlan, MORNING, type WeighedPlan } from "../asked-plan.js";
+import { cheapestGuard } from "./cheapest-guard.js";
 import { runDown } from "./draw-struck.js";
 import type { GuardResult } from "./guard.js";
 import { endsOf } from "./mishap-ends.js";
-import { cheapestGuard, type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
+import { type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
 import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
 import { runMishap, soonestHarm } from "./run-mishap.js";
 import { strike } from "./strike.js";
+import type { WatererMishapRow } from "./waterers/waterer-mishap-result.js";
+import { watererMishapsOfPlan } from "./waterers/waterer-mishaps-of-plan.js";
 
 /**
  * Of a group of more drinkers than this, only some are run, spread from its first to its last; in a plan of many groups
@@ -30,6 +34,8 @@ export interface Mishaps {
   readonly nothing: MishapEnd;
   /** The worst first, see `compareHarm`. */
   readonly rows: readonly MishapRow[];
+  /** Of the loose waterers, the worst first, see `compareWaterers`. */
+  readonly waterers: readonly WatererMishapRow[];
   /** What is left out, as codes. */
   readonly leavesOut: readonly ("nobodyDrinks" | "headerTank" | "rain")[];
 }
@@ -51,7 +57,7 @@ export interface MishapsOptions {
 
 /**
  * Makes every single mishap of a plan happen and runs each through line and time: what pours out follows the height of
- * the water, birds drink meanwhile, nobody comes.
+ * the water, birds drink meanwhile, nobody comes. Its loose waterers are told apart from its line.
  *
  * @param plan     from `readPlan` or `checkDocument`
  * @param options  the day asked about; progress
@@ -63,8 +69,11 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
   if (!asking.ok) return asking;
   const { asked } = asking;
   const { line } = asked.judged;
-  const bundles = bundlesOf(line, mishapsOf(plan, line, asked.flock));
-  const nothing = runNothing(asked);
+  const loose = hasWaterers(plan) ? watererMishapsOfPlan(plan, asked.judged, options.day) : NO_WATERERS;
+  if (!loose.ok) return loose;
+  const hasLine = line.sources.length > 0;
+  const bundles = hasLine ? bundlesOf(line, mishapsOf(plan, line, asked.flock)) : [];
+  const nothing = hasLine ? runNothing(asked) : NO_LINE;
   const { guardsFor = 12 } = options;
   const total = bundles.reduce((sum, { run }) => sum + run.length, 0);
   // A row's guards take about as long as six mishaps.
@@ -94,6 +103,7 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
         advance(6);
         return guarded(guarding, row);
       }),
+      waterers: loose.rows,
       leavesOut: [
         ...(asked.flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
         ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
@@ -102,6 +112,16 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
     },
   };
 }
+
+const NO_WATERERS = { ok: true, rows: [] } as const;
+/** Of a plan that has no line, nothing comes of it. */
+const NO_LINE: MishapEnd = {
+  hasBirds: false,
+  firstWithout: undefined,
+  firstDry: undefined,
+  halfDry: undefined,
+  empty: undefined,
+};
 
 /** One mishap with its guards, or what in the plan contradicts itself. */
 export type GuardsAnswer =

@@ -23,6 +23,7 @@ import { howSourceDraw, howSourceMass, howSourceVolume } from "./sources.js";
 import type { HowSubject } from "./subject.js";
 import { howDailyFall, howLasts } from "./time.js";
 import { howTroubleShare } from "./trouble.js";
+import { howWatererMishap } from "./waterer-mishaps.js";
 import { howFrost, howHeat } from "./weather.js";
 import { howWeek } from "./weeks.js";
 import { howWaterer } from "./yard.js";
@@ -127,6 +128,8 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
     case "mishap":
     case "mishapGuard":
       return howMishap(request, subject);
+    case "mishapWaterer":
+      return howWatererMishap(request, subject.row);
     case "troubleShare":
       return howTroubleShare(request, subject.cause);
     case "frostTime":

@@ -60,6 +60,8 @@ export type HowSubject =
   /** Of the mishaps the room had run, by place among its rows; a guard by its place among those of the row. */
   | { readonly of: "mishap"; readonly row: number; readonly what: MishapFigure }
   | { readonly of: "mishapGuard"; readonly row: number; readonly guard: number }
+  /** The same of a loose waterer. */
+  | { readonly of: "mishapWaterer"; readonly row: number }
   /** Of the night of frost and the hot day that the room had reckoned: a part by its place. */
   | { readonly of: "frostTime"; readonly part: number; readonly what: "cold" | "blocked" | "solid" }
   | { readonly of: "heatPeak"; readonly part: number; readonly side: "hottest" | "expected" }
@@ -111,7 +113,8 @@ export const HOW_SUBJECTS = [
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
   ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
-  ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "troubleShare"],
+  ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "mishapWaterer"],
+  ...["troubleShare"],
   ...["frostTime", "heatPeak"],
   ...["yearDraw", "yearMet", "waterer"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],

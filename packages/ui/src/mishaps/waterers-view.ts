@@ -1,0 +1,71 @@
+import {
+  WATERER_MISHAP_CAUTIONS,
+  type WatererGuardResult,
+  type WatererMishapRow,
+  writeDuration,
+  writeWatererEffects,
+  writeWatererGain,
+  writeWatererGuard,
+  writeWatererMishap,
+} from "@headfall/hydraulics";
+import { html, nothing } from "lit";
+import { dayBarOf } from "../kernels/mishaps/day-share.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { upperFirst } from "../kernels/upper-first.js";
+import { numberButton } from "../verdicts/number-button.js";
+import { hoursView } from "./hours-view.js";
+
+/** What any one mishap does to the loose waterers, the worst first: nothing where there are none. */
+export function waterersView(rows: readonly WatererMishapRow[], system: UnitSystem) {
+  if (rows.length === 0) return nothing;
+  return html`<section aria-labelledby="loose-mishaps"><h3 id="loose-mishaps">Loose waterers</h3>
+    <p class="quiet">One of them at a time, everything full in the morning; birds go on at the others of their pen that hold water. First those with the most birds times
+      hours of light without, until somebody comes.</p>
+    <ol class="rows" aria-label="Mishaps of loose waterers, the worst first">${rows.map((row, at) => rowView(row, at, system))}</ol>
+  </section>`;
+}
+
+function rowView(row: WatererMishapRow, at: number, system: UnitSystem) {
+  const { worst } = row;
+  const id = `loose-mishap-${at}`;
+  const { harmAfter, birds, pen } = worst;
+  const words =
+    harmAfter === undefined
+      ? "does not come"
+      : harmAfter <= 0
+        ? "at once"
+        : `after ${writeDuration(harmAfter)}`;
+  return html`<li class="row" aria-labelledby=${id}>
+    <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeWatererMishap(worst, system))}</h4>
+    ${
+      birds === 0
+        ? nothing
+        : html`<p class="harm">First bird without water, ${pen}: <strong>${numberButton(words, { of: "mishapWaterer", row: at })}</strong></p>
+            ${hoursView(dayBarOf(harmAfter))}`
+    }
+    <p>${writeWatererEffects(row, system).join(" ")}</p>
+    ${guardsView(row, system)}
+  </li>`;
+}
+
+function guardsView({ cheapest, guards }: WatererMishapRow, system: UnitSystem) {
+  if (cheapest === undefined)
+    return html`<p class="guard"><strong>Guard:</strong> none was found. It harms sooner than anybody looks.</p>`;
+  const told = (one: WatererGuardResult) =>
+    html`${writeWatererGuard(one.guard, system)}${writeWatererGain(one, system)}.`;
+  const others = guards.filter((one) => !isSame(one, cheapest));
+  const isLate = !cheapest.isEnough && cheapest.guard.kind !== "look";
+  return html`<p class="guard"><strong>Guard:</strong> ${told(cheapest)} ${isLate ? "Even so a look every day may come too late." : nothing}</p>
+    ${
+      others.length === 0
+        ? nothing
+        : html`<details><summary>Other guards (${others.length})</summary><ul>${others.map((one) => html`<li>${told(one)}</li>`)}</ul></details>`
+    }`;
+}
+
+/** Answers from the worker are copies: the cheapest is no longer one of the list itself. */
+const isSame = (one: WatererGuardResult, other: WatererGuardResult): boolean =>
+  JSON.stringify(one.guard) === JSON.stringify(other.guard);
+
+/** What is said beside them. */
+export const watererCautions = () => WATERER_MISHAP_CAUTIONS.map((words) => html`<p>${words}</p>`);
