@@ -1,11 +1,14 @@
-/** Tests of one mutant may take so long altogether, as long as they do while places are counted [ms]; its own file's tests always run. */
+/** Tests of one mutant may take so long altogether, as long as they do while places are counted [ms]. */
 const PATIENCE = 1500;
+/** Its own file's tests always run, and so many others, however long: some places only a long test passes. */
+const FEWEST = 3;
 /** A place passed so many times as often as without the mutant, and some, is in a loop that does not end. */
 const RUNAWAY = { times: 10, more: 10_000 };
 
 /**
  * Plans which tests try a mutant: those that pass its place, those of its own file first, then the quickest. One in
- * what a file works out at the import is tried by the tests that pass that file or one that imports it.
+ * what a file works out at the import, or calls then, is tried by the tests that pass that file or one that imports it,
+ * too.
  *
  * @returns for each mutant the indices of its tests, how often its place may be passed, and whether it is passed at the import
  */
@@ -22,15 +25,16 @@ export function planTrials({ mutants, importers, tests, atLoad }) {
   const loaded = new Map(Object.values(atLoad).flat());
   const byFile = testsByFile(mutants, byMutant);
   return mutants.map((mutant, index) => {
-    const passing = mutant.isStatic
-      ? [...testsNear(mutant.file, byFile, importers), ...testsBeside(mutant.file, sound)]
+    const isAtLoad = mutant.isStatic || loaded.has(mutant.id);
+    const passing = isAtLoad
+      ? [...byMutant[index], ...testsNear(mutant.file, byFile, importers), ...testsBeside(mutant.file, sound)]
       : byMutant[index];
     const times = Math.max(most[index], loaded.get(mutant.id) ?? 0);
     return {
       mutant,
       indices: choose(mutant, passing),
       limit: times * RUNAWAY.times + RUNAWAY.more,
-      isAtLoad: mutant.isStatic || loaded.has(mutant.id),
+      isAtLoad,
     };
   });
 }
@@ -59,13 +63,12 @@ const testsBeside = (file, tests) =>
 function choose({ file }, tests) {
   const own = `tests/hydraulics/${file.replace(/\.ts$/, ".test.ts")}`;
   const isOwn = (test) => test.file === own;
-  const sorted = [...new Set(tests)].sort(
-    (a, b) => isOwn(b) - isOwn(a) || a.time - b.time || a.index - b.index,
-  );
+  const sorted = [...new Set(tests)].sort((a, b) => a.time - b.time || a.index - b.index);
+  const others = sorted.filter((test) => !isOwn(test));
   let spent = 0;
-  return sorted.flatMap((test) => {
-    if (isOwn(test)) return [test.index];
-    spent += test.time;
-    return spent <= PATIENCE ? [test.index] : [];
+  const quick = others.filter(({ time }, at) => {
+    spent += time;
+    return at < FEWEST || spent <= PATIENCE;
   });
+  return [...sorted.filter(isOwn), ...quick].map(({ index }) => index);
 }
