@@ -9,8 +9,8 @@ import {
   VERDICTS,
   type VerdictName,
 } from "./check-result.js";
-import { judgeDrinker } from "./drinker-troubles.js";
 import { type Filling, judgeFilling } from "./filling.js";
+import { judgeDrinker } from "./judge-drinker.js";
 import { findLowestWays, type Ways } from "./lowest-ways.js";
 import { readAsFilled, readDrinker } from "./read-drinker.js";
 import { type SolvedMoments, solveMoments } from "./solve-moments.js";

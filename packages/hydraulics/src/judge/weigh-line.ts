@@ -2,11 +2,12 @@ import type { Line } from "../model/line.js";
 import { buildMoments, type Moments, momentsAlike, stallsWithinUse } from "../model/moment.js";
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../solve/solution.js";
 import type { VerdictName } from "./check-result.js";
-import { type JudgingCase, weighTroubles } from "./drinker-troubles.js";
 import { type Filling, judgeFilling } from "./filling.js";
+import type { JudgingCase } from "./judge-drinker.js";
 import { isWorse } from "./judge-line.js";
 import { findLowestWays, type Ways } from "./lowest-ways.js";
 import { solveForVerdicts } from "./solve-moments.js";
+import { weighTroubles } from "./weigh-drinker.js";
 
 /** What questions of time need of a line: its verdicts without reasons and readings. A `JudgedLine` is one. */
 export interface WeighedLine {

@@ -5,9 +5,9 @@ import { type PreparedLine, prepareAlike, prepareLine } from "../../solve/prepar
 import { FRICTION_LAWS, type FrictionLaw, type LineSolution } from "../../solve/solution.js";
 import { reachState } from "../../solve/solve-line.js";
 import { type KeptState, keepState, startFrom } from "../../solve/workspace.js";
-import type { WeighingCase } from "../drinker-troubles.js";
 import type { JudgedLine } from "../judge-line.js";
 import { costAtNeed } from "../solve-moments.js";
+import type { WeighingCase } from "../weigh-drinker.js";
 import type { VariedLine } from "./vary-line.js";
 
 /** The line as written with one law, and its solution when the birds are busiest, where every sample starts. */

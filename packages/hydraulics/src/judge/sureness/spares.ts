@@ -1,4 +1,4 @@
-import type { Spare } from "../drinker-troubles.js";
+import type { Spare } from "../weigh-drinker.js";
 import { type Input, SAMPLED_DOUBTS } from "./doubted-inputs.js";
 import type { CloseCall, Sway } from "./measuring.js";
 import type { Sampler } from "./sample-verdicts.js";

@@ -1,17 +1,10 @@
-import { flowOfDrinker, headOfDrinker } from "../model/drinker-flow.js";
+import { headOfDrinker } from "../model/drinker-flow.js";
 import { type Line, STUCK } from "../model/line.js";
-import { givenBeforeStall, type Moment, type Moments, stallsWithinUse } from "../model/moment.js";
-import type { FrictionLaw, LineSolution } from "../solve/solution.js";
-import {
-  type DrinkerReading,
-  type Judgement,
-  type Reason,
-  VERDICTS,
-  type VerdictName,
-} from "./check-result.js";
+import type { Moment } from "../model/moment.js";
+import type { LineSolution } from "../solve/solution.js";
+import { VERDICTS, type VerdictName } from "./check-result.js";
 import type { Filling } from "./filling.js";
-import { readDrinker } from "./read-drinker.js";
-import type { OneMore, SolvedMoment } from "./solve-moments.js";
+import type { OneMore } from "./solve-moments.js";
 
 /** What the verdicts of drinkers hang on with one friction law. */
 export interface WeighingCase {
@@ -28,17 +21,8 @@ export interface WeighingCase {
   readonly stalledBelow: boolean;
 }
 
-/** What is needed to judge drinkers with one friction law, and to say why. */
-export interface JudgingCase extends WeighingCase {
-  readonly moments: Moments;
-  readonly friction: FrictionLaw;
-  readonly fullIdle: SolvedMoment;
-  readonly lowestBusiest: SolvedMoment;
-  readonly filling: Filling;
-}
-
 /** The heads one drinker's verdict hangs on [m]. */
-interface Weighing {
+export interface Weighing {
   /** Head at the drinker if it drew just its need, when the water is lowest and the birds busiest, less trapped air. */
   readonly head: number;
   readonly headNeeded: number;
@@ -53,7 +37,8 @@ interface Weighing {
   readonly isReached: boolean;
 }
 
-function weighDrinker(situation: WeighingCase, d: number): Weighing {
+/** The heads of one drinker with one law. */
+export function weighDrinker(situation: WeighingCase, d: number): Weighing {
   const { line, moments, lowestBusiest, fullIdle, filling, stalledBelow } = situation;
   const { drinkers } = line;
   const point = drinkers.point[d];
@@ -85,7 +70,7 @@ function supplyVerdict(weighing: Weighing, isSolved: boolean): "good" | "starves
   return weighing.head < weighing.headNeeded ? "starves" : "good";
 }
 
-/** The worst verdict of one drinker with one law, without the reasons: for the many samples of a tolerance. */
+/** The worst verdict of one drinker with one law, without its reason: for the many samples of a tolerance. */
 export function verdictOfDrinker(situation: WeighingCase, d: number): VerdictName {
   const weighing = weighDrinker(situation, d);
   const supply = supplyVerdict(weighing, situation.lowestBusiest.solution.outcome === "solved");
@@ -101,7 +86,7 @@ export interface Spare {
   readonly above: number;
 }
 
-/** Its head to spare on both sides; no end of it is missing where no head of the source would bring water. */
+/** Its head to spare on both sides; all of it is missing (-Infinity) where no head of the source would bring water. */
 export function spareOfDrinker(situation: WeighingCase, d: number): Spare {
   const weighing = weighDrinker(situation, d);
   const { holdsUpTo, sealsFrom } = situation.line.drinkers.groups[situation.line.drinkers.group[d]];
@@ -129,20 +114,12 @@ export interface Weighed {
   readonly of: "supply" | "fullSeal" | "lowSeal";
 }
 
-/**
- * Every judgement on one drinker with one law, worst first: whether it gives enough when the water is lowest and the
- * birds are busiest, and whether it holds when the water is highest and nobody drinks. The first is its verdict.
- */
-export function judgeDrinker(situation: JudgingCase, d: number): Judgement[] {
-  const weighing = weighDrinker(situation, d);
-  return troublesOf(situation, weighing, d).map((weighed) => withReason(situation, weighing, weighed, d));
-}
-
-/** The same without the reasons. */
+/** What may be said of one drinker with one law, the worst first: its supply, and each way in which it drips. */
 export const weighTroubles = (situation: WeighingCase, d: number): Weighed[] =>
   troublesOf(situation, weighDrinker(situation, d), d);
 
-function troublesOf(situation: WeighingCase, weighing: Weighing, d: number): Weighed[] {
+/** The same of a drinker that is weighed. */
+export function troublesOf(situation: WeighingCase, weighing: Weighing, d: number): Weighed[] {
   const isSolved = situation.lowestBusiest.solution.outcome === "solved";
   const supply: Weighed = {
     verdict: supplyVerdict(weighing, isSolved),
@@ -168,96 +145,4 @@ function troublesOfSeal(situation: WeighingCase, weighing: Weighing, d: number):
   if (idleOnSeal > 0 && idleOnSeal < sealsFrom)
     troubles.push({ verdict: "drips", margin: idleOnSeal - sealsFrom, of: "lowSeal" });
   return troubles;
-}
-
-function withReason(
-  situation: JudgingCase,
-  weighing: Weighing,
-  { verdict, margin, of }: Weighed,
-  d: number,
-): Judgement {
-  const { line, friction } = situation;
-  const { holdsUpTo, sealsFrom } = line.drinkers.groups[line.drinkers.group[d]];
-  if (of === "supply")
-    return {
-      verdict,
-      margin,
-      moment: "lowestBusiest",
-      friction,
-      because: reasonOfSupply(situation, weighing, verdict, d),
-    };
-  if (of === "fullSeal")
-    return {
-      verdict,
-      margin,
-      moment: "fullIdle",
-      friction,
-      because: { code: "idleHeadTooHigh", head: weighing.idleFull, holdsUpTo },
-    };
-  return {
-    verdict,
-    margin,
-    moment: "lowestBusiest",
-    friction,
-    because: { code: "idleHeadTooLow", head: weighing.idleOnSeal, sealsFrom },
-  };
-}
-
-/** Dry, starves or good, by what reaches the drinker while worked at the lowest usable level. */
-function reasonOfSupply(situation: JudgingCase, weighing: Weighing, verdict: VerdictName, d: number): Reason {
-  const { line, lowestBusiest, moments } = situation;
-  const reading = readDrinker(line, lowestBusiest, moments, "lowestBusiest", d);
-  return verdict === "dry"
-    ? reasonDry(situation, weighing, reading, d)
-    : reasonOfFlow(situation, weighing, reading, d);
-}
-
-function reasonOfFlow(
-  situation: JudgingCase,
-  weighing: Weighing,
-  reading: DrinkerReading,
-  d: number,
-): Reason {
-  const { drinkers } = situation.line;
-  const { airHead, headNeeded, idleFull } = weighing;
-  const need = drinkers.need[d];
-  const head = reading.flowingHead - airHead;
-  const flow = airHead > 0 ? flowOfDrinker(drinkers, d, head) : reading.flow;
-  if (weighing.head >= headNeeded) {
-    const { holdsUpTo } = drinkers.groups[drinkers.group[d]];
-    return { code: "flowsEnough", flow, need, head, idleHead: idleFull, holdsUpTo };
-  }
-  const { staticHead } = reading;
-  const lostOnTheWay = Math.max(0, staticHead - reading.flowingHead);
-  return { code: "flowTooLow", flow, need, head, headNeeded, lostOnTheWay, airHead, staticHead };
-}
-
-function reasonDry(situation: JudgingCase, weighing: Weighing, reading: DrinkerReading, d: number): Reason {
-  const { line, lowestBusiest, filling } = situation;
-  const point = line.drinkers.point[d];
-  const { outcome } = lowestBusiest.solution;
-  const { opening: openingHead, airHead } = weighing;
-  const { staticHead, flowingHead } = reading;
-  if (outcome !== "solved") return { code: "notSolved", outcome };
-  if (line.drinkers.stuck?.[d] === STUCK.shut) return { code: "blocked" };
-  if (!weighing.isReached) return { code: "shutOff", at: line.runs[line.drinkers.run[d]].id };
-  const stalled = line.sources.find((source) => stallsWithinUse(line, source));
-  if (stalled !== undefined && staticHead <= openingHead + 1e-9) {
-    return {
-      code: "sourceStalls",
-      source: stalled.id,
-      litres: (givenBeforeStall(line, stalled) ?? 0) * 1000,
-    };
-  }
-  if (staticHead <= openingHead) return { code: "tooHigh", staticHead, openingHead };
-  if (weighing.isCutOff)
-    return { code: "humpAboveWater", hump: humpName(line, filling, point), above: filling.above[point] };
-  if (airHead > 0 && flowingHead > openingHead)
-    return { code: "airLocked", hump: humpName(line, filling, point), airHead, staticHead };
-  return { code: "frictionTakesAll", staticHead, head: flowingHead, openingHead };
-}
-
-function humpName(line: Line, filling: Filling, point: number): string {
-  const hump = filling.hump[point];
-  return hump >= 0 ? line.points.id[hump] : "a hump on the way";
 }

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import type { DrinkerVerdict } from "../../../packages/hydraulics/src/judge/check-result.js";
-import { judgeDrinker } from "../../../packages/hydraulics/src/judge/drinker-troubles.js";
+import { judgeDrinker } from "../../../packages/hydraulics/src/judge/judge-drinker.js";
 import { solveMoments } from "../../../packages/hydraulics/src/judge/solve-moments.js";
 import { buildMoments } from "../../../packages/hydraulics/src/model/moment.js";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
