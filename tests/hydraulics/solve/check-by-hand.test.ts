@@ -134,6 +134,8 @@ describe("checkSolution of a regulator set to 0.5 m", () => {
     ["shut, with its setting beyond it", 0, { pipe, heads: [0.3, 0.5] }],
     ["shut, with more beyond it", 0, { pipe, heads: [1, 0.7] }],
     ["shut, with less beyond it, but more than before it", 0, { pipe, heads: [0.2, 0.3] }],
+    ["shut, with less beyond it than before it, within the bar", 0, { pipe, heads: [0.3, 0.3 - 5e-8] }],
+    ["shut, with less beyond it than before it", 2e-7, { pipe, heads: [0.3, 0.3 - 2e-7] }],
     ["shut, with less beyond it, and enough before it", 0.7, { pipe, heads: [1, 0.3] }],
     ["open, with more beyond it than its setting", 0.3, { pipe, heads: [1, 0.7], flow: 1e-9 }],
   ]);

@@ -23,6 +23,8 @@ function effortOf(
   for (const seed of seeds) {
     const { outcome, effort } = solveLine(prepare(seed), randomLine(seed).moment);
     if (outcome !== "solved") throw new Error(`line ${seed} is ${outcome}`);
+    // Where it starts is evaluated, and the end of each step.
+    expect(effort.evaluations).toBeGreaterThan(effort.steps);
     sum.steps += effort.steps;
     sum.evaluations += effort.evaluations;
   }
@@ -39,14 +41,16 @@ function alike(seed: number, friction: FrictionLaw, factor: number): PreparedLin
 }
 
 /** Ordinary lines and, of 3,000, those that took most: without devices and rings, with rings, with devices. */
-const TREES = [3, 4, 8, 11, 13, 1332, 723, 1755, 323, 396, 1349, 1380, 2599, 2929];
+const TREES = [4, 8, 16, 20, 21, 1332, 723, 1755, 323, 396, 1349, 1380, 2599, 2929];
 const RINGS = [350, 495, 2167, 2309, 2658, 349, 1603, 1727, 2634, 2706, 1742, 64, 2189, 683];
 const DEVICES = [6, 9, 14, 25, 44, 47, 69, 106, 130, 140, 2052, 129, 797, 786, 1287];
 /** In which a step would run drinkers dry; and in which heads are too coarse to tell the flows of drinkers by. */
 const DRYING = [22, 111, 232, 261, 288, 303, 436, 669, 677, 693];
-const STIFF = [25, 170, 295, 298, 349, 356, 418, 470];
+const STIFF = [23, 24, 298, 349];
 /** Which meet both, and steps that are cut short, where all bores become a twentieth; and where they become twentyfold. */
-const NARROWED = [6, 11, 13, 21, 80, 91, 114, 117, 170, 285, 566, 591, 606, 626, 779, 856];
+const NARROWED = [
+  6, 11, 13, 21, 80, 91, 114, 117, 170, 285, 566, 591, 606, 626, 779, 856, 1789, 2374, 2594, 2645,
+];
 const WIDENED = [82, 683, 809, 1133, 1393, 2063, 2189];
 
 /**
@@ -69,7 +73,7 @@ describe.each(FRICTION_LAWS)("solveLine (%s) takes no more steps than it did", (
     friction === "hazenWilliams" ? hazenWilliams : darcyWeisbach;
 
   it.each<Recorded>([
-    ["of pipes alone", TREES, { steps: 162, evaluations: 176 }, { steps: 144, evaluations: 158 }],
+    ["of pipes alone", TREES, { steps: 150, evaluations: 164 }, { steps: 138, evaluations: 152 }],
     ["with rings", RINGS, { steps: 168, evaluations: 187 }, { steps: 147, evaluations: 162 }],
     [
       "with valves and regulators",
@@ -86,15 +90,15 @@ describe.each(FRICTION_LAWS)("solveLine (%s) takes no more steps than it did", (
     [
       "of pipes so fine and so wide that rounding tells",
       STIFF,
-      { steps: 139, evaluations: 154 },
-      { steps: 136, evaluations: 153 },
+      { steps: 50, evaluations: 55 },
+      { steps: 42, evaluations: 48 },
     ],
   ])("for lines %s", (_, seeds, ...recorded) => {
     within(effortOf(seeds, friction), recordedOf(...recorded));
   });
 
   it.each([
-    [1 / 20, NARROWED, { steps: 283, evaluations: 309 }, { steps: 220, evaluations: 265 }],
+    [1 / 20, NARROWED, { steps: 351, evaluations: 381 }, { steps: 295, evaluations: 349 }],
     [0.7, RINGS, { steps: 67, evaluations: 81 }, { steps: 61, evaluations: 75 }],
     [20, WIDENED, { steps: 145, evaluations: 154 }, { steps: 249, evaluations: 258 }],
   ])("for lines of which all bores have become %f times as wide", (factor, seeds, ...recorded) => {

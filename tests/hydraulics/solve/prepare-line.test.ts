@@ -57,8 +57,21 @@ describe.each(FRICTION_LAWS)("prepareLine (%s)", (friction) => {
     const idle = makeMoment(line(), [1], [false, true]);
     const first = solveLine(prepared, idle);
     solveLine(prepared, busy);
+    // It was warm, and is again.
+    prepared.current.work.warm = false;
     startFrom(prepared.current.work, kept);
     expect(solveLine(prepared, idle)).toStrictEqual(first);
+  });
+
+  it("keeps what it has built for each set of devices, and comes back to it", () => {
+    const prepared = prepareLine(line(), friction);
+    solveLine(prepared, busy);
+    const holding = prepared.current;
+    solveLine(prepared, low);
+    expect(prepared.current).not.toBe(holding);
+    solveLine(prepared, busy);
+    expect(prepared.current).toBe(holding);
+    expect(prepared.zonings.size).toBe(2);
   });
 
   it("for both laws at once is prepared for each", () => {

@@ -4,7 +4,7 @@ import { checkSolution } from "../../../packages/hydraulics/src/solve/check-solu
 import { buildLossTable } from "../../../packages/hydraulics/src/solve/loss-table.js";
 import { prepareLine } from "../../../packages/hydraulics/src/solve/prepare-line.js";
 import { FRICTION_LAWS, type FrictionLaw } from "../../../packages/hydraulics/src/solve/solution.js";
-import { solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
+import { reachState, solveLine } from "../../../packages/hydraulics/src/solve/solve-line.js";
 import { type DrinkerPart, makeLine, makeMoment, type PipePart } from "../../arbitraries/make-line.js";
 import { randomLine } from "../../arbitraries/random-line.js";
 import { cases } from "../../runner/cases.js";
@@ -156,6 +156,25 @@ describe("solveLine where it cannot be solved", () => {
     expect(solution.checks.energy.worst).toBe(Number.POSITIVE_INFINITY);
     expect(solution.effort.steps).toBeGreaterThan(0);
     expect(solution.head).toHaveLength(2);
+  });
+});
+
+describe("reachState", () => {
+  it("leaves what it reached unchecked, in arrays as long as what they are of", () => {
+    const line = chain([{ length: 30 }], { coefficient: 5e-6 });
+    const state = reachState(prepareLine(line, "darcyWeisbach"), makeMoment(line, [1]));
+    const unchecked = { worst: 0, at: -1 };
+    expect(state).toMatchObject({ outcome: "solved", checks: { continuity: unchecked, energy: unchecked } });
+    expect([state.leakFlow.length, state.feedFlow.length, state.flow.length]).toEqual([0, 1, 1]);
+  });
+
+  it("says stalled by its own stopping rule, and tries a line no more often for having devices", () => {
+    const made = chain([{ length: 30 }, { length: 0, kind: 1, setting: 0.01 }], { coefficient: 5e-6 });
+    const { outcome, effort } = reachState(
+      prepareLine(made, "darcyWeisbach"),
+      makeMoment(made, [Number.NaN]),
+    );
+    expect([outcome, effort.steps]).toEqual(["stalled", 200]);
   });
 });
 

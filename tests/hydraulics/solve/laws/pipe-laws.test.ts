@@ -67,9 +67,8 @@ function lossByFormula(friction: FrictionLaw, { line }: Law, s: number, flow: nu
 const FLOWS = [-1e-3, -1e-6, 1e-8, 3e-6, 1e-5, 2e-5, 3e-5, 5e-5, 1e-4, 1e-3, 1e-2];
 
 describe.each(FRICTION_LAWS)("the kernel of pipes (%s)", (friction) => {
-  const law = lawOf(friction, PIPES);
-
   it.each(FLOWS)("loses what the published formulas have at %f m3/s", (flow) => {
+    const law = lawOf(friction, PIPES);
     const { loss } = law.at(flow);
     PIPES.forEach((_, s) => {
       expect(loss[s + 1]! / lossByFormula(friction, law, s, flow)).toBeCloseTo(1, 9);
@@ -77,6 +76,7 @@ describe.each(FRICTION_LAWS)("the kernel of pipes (%s)", (friction) => {
   });
 
   it.each(FLOWS)("rises at %f m3/s as the loss a little on either side has it", (flow) => {
+    const law = lawOf(friction, PIPES);
     const step = Math.abs(flow) * 1e-5;
     const [before, after] = [law.at(flow - step).loss, law.at(flow + step).loss];
     const floors = law.laws.slopeFloor;
@@ -88,13 +88,13 @@ describe.each(FRICTION_LAWS)("the kernel of pipes (%s)", (friction) => {
   });
 
   it("loses nothing where nothing flows, and still rises there", () => {
-    const { loss, slope } = law.at(0);
+    const { loss, slope } = lawOf(friction, PIPES).at(0);
     expect([...loss]).toEqual(new Array(PIPES.length + 1).fill(0));
     expect(slope.every((one) => one >= SLOPE_FLOOR)).toBe(true);
   });
 
   it("has at a root, which is no pipe, nothing but the floor of the slope", () => {
-    const { loss, slope } = law.at(1e-4);
+    const { loss, slope } = lawOf(friction, PIPES).at(1e-4);
     expect([loss[0], slope[0]]).toEqual([0, SLOPE_FLOOR]);
   });
 });
