@@ -119,4 +119,26 @@ describe.each(FRICTION_LAWS)("solveLine (%s)", (friction) => {
     expect(low.outcome).toBe("solved");
     expect(low.flow[0]).toBeGreaterThan(0);
   });
+
+  it.each([
+    ["one-way valve", SEGMENT_KIND.oneWay],
+    ["regulator", SEGMENT_KIND.regulator],
+  ])("lets no water stand before a %s that nothing feeds, though none flows", (_words, kind) => {
+    // 2 - device - 1: only the outlet of the device is joined to the source. A head there above that of the source
+    // would balance at no flow, and nothing would ever have made it.
+    const line = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 5, bore: 0.02 },
+        { from: 2, to: 1, length: 5, bore: 0.02, kind, setting: 0.05 },
+      ],
+      drinkers: [{ point: 2, coefficient: 1e-5 }],
+      sources: [0],
+    });
+    const idle = solveLine(prepareLine(line, friction), makeMoment(line, [1], [false]));
+    expect(idle.outcome).toBe("solved");
+    expect(Array.from(idle.reached)).toEqual([1, 1, 0]);
+    expect(idle.head[1]).toBeCloseTo(1, 12);
+    expect(idle.flow[1]).toBe(0);
+  });
 });

@@ -1,5 +1,5 @@
 import { type Line, SEGMENT_KIND } from "../model/line.js";
-import type { LossTable } from "./loss-table.js";
+import { buildLossTable, type LossTable } from "./loss-table.js";
 import { buildNetwork, type Network } from "./network.js";
 import type { FrictionLaw } from "./solution.js";
 import { type Adjacency, buildAdjacency, buildTopology } from "./topology.js";
@@ -68,6 +68,12 @@ export function prepareLine(line: Line, friction: FrictionLaw): PreparedLine {
     zonings: new Map([["", current]]),
     current,
   };
+}
+
+/** Its table of losses for checking, made when first asked for. */
+export function lossesOf(prepared: PreparedLine): LossTable {
+  prepared.losses ??= buildLossTable(prepared.line, prepared.friction);
+  return prepared.losses;
 }
 
 /** A line made ready for both friction laws; it is numbered once. */

@@ -1,31 +1,22 @@
 import { type Line, SEGMENT_KIND, STUCK } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
-import { checkSolution, STILL_FLOW } from "./check-solution.js";
+import { checkSolution } from "./check-solution.js";
+import { changeFirst, devicesToSet, withoutUnfed } from "./device-settings.js";
 import { sumFlows } from "./direction.js";
-import { buildLossTable, type LossTable, lossByTable } from "./loss-table.js";
 import type { Demand } from "./network.js";
-import {
-  type DeviceSetting,
-  type PreparedLine,
-  type SetDevice,
-  useZoning,
-  type Zoning,
-} from "./prepare-line.js";
+import { lossesOf, type PreparedLine, type SetDevice, useZoning, type Zoning } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
 import { fedSources } from "./with-outlets.js";
-import { headsByPoint, holdingRegulators, writeState } from "./write-state.js";
-
-/** A device changes its state only beyond this head [m], so that it cannot flutter. */
-const SWITCH_HEAD = 1e-8;
+import { holdingRegulators, writeState } from "./write-state.js";
 
 /**
  * Heads and flows of a line at one moment. The answer is checked from scratch before it is returned; one that cannot
  * be reached, or fails its check, is the outcome "stalled" with the best state seen.
  *
  * Regulators and one-way valves are found by trial: all start open; a regulator whose outlet would stand above its
- * setting begins to hold, a valve or regulator that water would run back through shuts. With all other states kept,
- * each such change is one way only, so a few rounds settle it.
+ * setting begins to hold, a valve or regulator that water would run back through, or that nothing feeds, shuts. With
+ * all other states kept, each such change is one way only, so a few rounds settle it.
  *
  * @example solveLine(prepareLine(line, "darcyWeisbach"), buildMoments(line).named.ordinary).outcome   // "solved"
  */
@@ -39,15 +30,10 @@ export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution 
   };
 }
 
-function lossesOf(prepared: PreparedLine): LossTable {
-  prepared.losses ??= buildLossTable(prepared.line, prepared.friction);
-  return prepared.losses;
-}
-
 /** The state the loop reaches, tested by its own stopping rule alone: for samples, which are counted and not shown. */
 export function reachState(prepared: PreparedLine, moment: Moment): LineSolution {
   const effort = { steps: 0, evaluations: 0 };
-  let zoning = prepared.current;
+  let zoning = prepared.devices.length === 0 ? prepared.current : withoutUnfed(prepared);
   let demand = demandOf(prepared, zoning, moment, undefined);
   let solved = false;
   const mostRounds = 12 * prepared.devices.length + 4;
@@ -132,75 +118,6 @@ function flowsThroughDevices(prepared: PreparedLine, zoning: Zoning): Map<number
   return through;
 }
 
-/** Which devices would be set, seen from the state just solved. */
-function devicesToSet(
-  prepared: PreparedLine,
-  zoning: Zoning,
-  through: ReadonlyMap<number, number>,
-): SetDevice[] {
-  const { kind } = prepared.line.segments;
-  const { length } = prepared.line.points.height;
-  const seen: Seen = { prepared, through, ...headsByPoint(prepared, zoning, new Float64Array(length)) };
-  return prepared.devices.flatMap((segment) => {
-    const now = settingOf(zoning.set, segment);
-    const wanted =
-      kind[segment] === SEGMENT_KIND.oneWay
-        ? valveSetting(seen, segment, now)
-        : regulatorSetting(seen, segment, now);
-    return wanted === undefined ? [] : [{ segment, setting: wanted }];
-  });
-}
-
-/** What a device is judged by: flow through each, head and reach of each point. */
-interface Seen {
-  readonly prepared: PreparedLine;
-  readonly through: ReadonlyMap<number, number>;
-  readonly head: Float64Array;
-  readonly reached: Uint8Array;
-}
-
-/** A valve shuts where water would run back; shut, it opens where water would push it open, or nothing else feeds what lies behind it. */
-function valveSetting(
-  { prepared, through, head, reached }: Seen,
-  s: number,
-  now: DeviceSetting | undefined,
-): DeviceSetting | undefined {
-  const { from, to, setting } = prepared.line.segments;
-  if (now === undefined) return (through.get(s) ?? 0) < -STILL_FLOW ? "shut" : undefined;
-  const isPushed = reached[to[s]] === 0 || head[from[s]] - head[to[s]] > setting[s] + SWITCH_HEAD;
-  return reached[from[s]] === 1 && isPushed ? undefined : "shut";
-}
-
-/**
- * A regulator holds where its outlet would stand above its setting, as long as its own loss leaves more than that; it
- * shuts where water would run back through it, and opens again once its outlet stands low enough to be fed.
- */
-function regulatorSetting(
-  { prepared, through, head, reached }: Seen,
-  s: number,
-  now: DeviceSetting | undefined,
-): DeviceSetting | undefined {
-  const { line } = prepared;
-  const [from, to] = [line.segments.from[s], line.segments.to[s]];
-  const flow = through.get(s) ?? 0;
-  const held = line.points.height[to] + line.segments.setting[s];
-  if (now === "shut") {
-    const isLow = reached[to] === 0 || (head[to] < held - SWITCH_HEAD && head[from] > head[to] + SWITCH_HEAD);
-    return reached[from] === 1 && isLow ? undefined : "shut";
-  }
-  if (reached[from] === 0 || flow < -STILL_FLOW) return "shut";
-  if (now === undefined) {
-    if (head[to] <= held + SWITCH_HEAD) return undefined;
-    // The head at a source is the source's own: nothing holds it.
-    return line.sources.some(({ point }) => point === to) ? "shut" : "holds";
-  }
-  const left = head[from] - lossByTable(line, lossesOf(prepared), s, flow);
-  return left > held - SWITCH_HEAD ? "holds" : undefined;
-}
-
-const settingOf = (set: readonly SetDevice[], segment: number): DeviceSetting | undefined =>
-  set.find((device) => device.segment === segment)?.setting;
-
 /** What the holding regulators of a zoning draw from the points before them, by node. */
 function drawOf(
   prepared: PreparedLine,
@@ -216,19 +133,6 @@ function drawOf(
     if (from >= 0) draw[from] += through.get(s) ?? 0;
   }
   return draw;
-}
-
-/** `from` with only the first device changed in which it differs from `to`. */
-function changeFirst(
-  devices: readonly number[],
-  from: readonly SetDevice[],
-  to: readonly SetDevice[],
-): SetDevice[] {
-  const changed = devices.find((segment) => settingOf(from, segment) !== settingOf(to, segment));
-  return devices.flatMap((segment) => {
-    const setting = settingOf(segment === changed ? to : from, segment);
-    return setting === undefined ? [] : [{ segment, setting }];
-  });
 }
 
 const sameSet = (a: readonly SetDevice[], b: readonly SetDevice[]) =>
