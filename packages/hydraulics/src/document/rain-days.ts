@@ -6,7 +6,7 @@ import {
   type RainReading,
   type RainRecord,
   type RainUnit,
-  refuse,
+  refuseRecord,
 } from "./rain-record.js";
 
 /** A record longer than this is cut by its reader's own choice of years. */
@@ -27,13 +27,12 @@ export function recordOfDays(
   },
 ): RainReading {
   if (days.length === 0)
-    return refuse(
-      "tooFew",
-      "the record",
-      "no day with rain",
-      "A record has a line for each day, with its date and its rain.",
-      "Check that this is the file of a station that measures rain.",
-    );
+    return refuseRecord({
+      code: "tooFew",
+      found: "no day with rain",
+      allowed: "A record has a line for each day, with its date and its rain.",
+      mend: "Check that this is the file of a station that measures rain.",
+    });
   let [first, last] = [Number.POSITIVE_INFINITY, Number.NEGATIVE_INFINITY];
   for (const { day } of days) {
     first = Math.min(first, day);
@@ -41,13 +40,12 @@ export function recordOfDays(
   }
   const count = last - first + 1;
   if (count > MOST_DAYS)
-    return refuse(
-      "tooMany",
-      "the record",
-      `${count} days`,
-      `A record has at most ${MOST_DAYS} days.`,
-      "Check its dates, or cut it.",
-    );
+    return refuseRecord({
+      code: "tooMany",
+      found: `${count} days`,
+      allowed: `A record has at most ${MOST_DAYS} days.`,
+      mend: "Check its dates, or cut it.",
+    });
   const { doubles, ...columns } = columnsOf(days, first, count, RAIN_UNITS[about.unit]);
   const { name, format, unit, flagged } = about;
   const record: Omit<RainRecord, "findings"> = { name, format, unit, firstDay: first, ...columns };

@@ -1,6 +1,6 @@
 import { writeDay } from "../units/day.js";
 import { recordOfDays } from "./rain-days.js";
-import { type RainDay, type RainReading, refuse } from "./rain-record.js";
+import { type RainDay, type RainReading, refuseRecord } from "./rain-record.js";
 import { readStationFile } from "./station-file.js";
 
 /** Reads the rain of a station file that has no headings; air that was flagged is left out, rain too, and counted. */
@@ -38,10 +38,9 @@ export function readStationLines(lines: readonly string[], form: "fixed columns"
 }
 
 const belowNought = ({ day, value }: { readonly day: number; readonly value: number }) =>
-  refuse(
-    "outOfRange",
-    "the record",
-    `rain of ${value / 10} mm on ${writeDay(day)}`,
-    "Rain is 0 or more; -9999 stands where it is not known.",
-    "Take the file anew; it may have been changed by a spreadsheet.",
-  );
+  refuseRecord({
+    code: "outOfRange",
+    found: `rain of ${value / 10} mm on ${writeDay(day)}`,
+    allowed: "Rain is 0 or more; -9999 stands where it is not known.",
+    mend: "Take the file anew; it may have been changed by a spreadsheet.",
+  });

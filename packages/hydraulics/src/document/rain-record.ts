@@ -70,17 +70,14 @@ export interface RainDay {
   readonly low?: number | undefined;
 }
 
-/** One clear problem with a record. */
-export function refuse(
-  code: Problem["code"],
-  path: string,
-  found: string,
-  allowed: string,
-  mend: string,
-  line?: number,
-): { readonly ok: false; readonly problems: readonly Problem[] } {
+/** One clear problem with a record, and on which of its lines where it is on one. */
+export function refuseRecord(problem: Pick<Problem, "code" | "found" | "allowed" | "mend" | "line">): {
+  readonly ok: false;
+  readonly problems: readonly Problem[];
+} {
+  const { line } = problem;
   return {
     ok: false,
-    problems: [{ code, path, found, allowed, mend, ...(line === undefined ? {} : { line, column: 1 }) }],
+    problems: [{ ...problem, path: "the record", ...(line === undefined ? {} : { column: 1 }) }],
   };
 }

@@ -6,17 +6,19 @@ import {
   type AirRecord,
   type AirUnit,
 } from "./air-record.js";
-import { type RainQuestion, refuse } from "./rain-record.js";
 import {
   type Cells,
   cellsOf,
   chooseRows,
+  columnHeaded,
+  columnOfDates,
   dayIn,
-  findAirColumns,
+  HEADED,
   NOT_KNOWN,
   numberIn,
   orderOfDates,
-} from "./rain-table.js";
+} from "./day-table.js";
+import { type RainQuestion, refuseRecord } from "./rain-record.js";
 import { readStationFile, recordLines } from "./station-file.js";
 
 /** A day as read. */
@@ -61,17 +63,16 @@ function readStation(lines: readonly string[], form: "fixed columns" | "lines"):
 
 function readTable(lines: readonly string[], options: AirReadingOptions): AirReading {
   const table = cellsOf(lines);
-  const columns = table.rows.length === 0 ? undefined : findAirColumns(table);
+  const columns = table.rows.length === 0 ? undefined : findColumns(table);
   if (columns === undefined)
-    return refuse(
-      "missing",
-      "the record",
-      `columns ${JSON.stringify((table.headings ?? []).join(", ").slice(0, 60))}`,
-      "A column of dates and one of the lowest temperature of each.",
-      'Head them for instance "date" and "tmin C".',
-    );
+    return refuseRecord({
+      code: "missing",
+      found: `columns ${JSON.stringify((table.headings ?? []).join(", ").slice(0, 60))}`,
+      allowed: "A column of dates and one of the lowest temperature of each.",
+      mend: 'Head them for instance "date" and "tmin C".',
+    });
   const { place } = options;
-  const chosen = chooseRows(table, columns, place === undefined ? {} : { place });
+  const chosen = chooseRows(table, columns.place, place === undefined ? {} : { place });
   if (!chosen.ok) return "question" in chosen ? { ok: false, question: alike(chosen.question) } : chosen;
   const order = orderOfDates(
     chosen.rows,
@@ -93,19 +94,26 @@ function readTable(lines: readonly string[], options: AirReadingOptions): AirRea
   return recordOf(days, chosen.name);
 }
 
+/** Columns of dates and air: lowest, and highest where there is one. */
+function findColumns(table: Cells) {
+  const date = columnOfDates(table);
+  const low = columnHeaded(table, HEADED.low);
+  if (date < 0 || low < 0) return undefined;
+  return { date, low, high: columnHeaded(table, HEADED.high), place: columnHeaded(table, HEADED.place) };
+}
+
 /** Questions of both readers are alike; that of the rain's unit is never met here. */
 const alike = (question: RainQuestion): AirQuestion =>
   question.ask === "unit" ? { ask: "degrees", choices: AIR_UNITS, example: question.example } : question;
 
 const unreadable = (cell: string | undefined, line: number) =>
-  refuse(
-    "unreadableQuantity",
-    "the record",
-    JSON.stringify((cell ?? "").slice(0, 40)),
-    "A date and a temperature, as on the other lines; nothing where it is not known.",
-    "Correct or clear it.",
+  refuseRecord({
+    code: "unreadableQuantity",
+    found: JSON.stringify((cell ?? "").slice(0, 40)),
+    allowed: "A date and a temperature, as on the other lines; nothing where it is not known.",
+    mend: "Correct or clear it.",
     line,
-  );
+  });
 
 function airIn(cell: string, decimal: "." | ",", unit: AirUnit): number | undefined | "unreadable" {
   if (cell.trim() === "" || NOT_KNOWN.test(cell)) return undefined;
@@ -139,23 +147,21 @@ function recordOf(days: readonly AirDay[], name: string): AirReading {
     last = Math.max(last, day);
     const wrong = [low, high].find((one = 0) => one < SENSIBLE.least || one > SENSIBLE.most);
     if (wrong !== undefined)
-      return refuse(
-        "outOfRange",
-        "the record",
-        `${Number(wrong.toPrecision(4))} degC`,
-        "The air is from -90 to 60 degC.",
-        "Check the unit of the temperatures.",
-      );
+      return refuseRecord({
+        code: "outOfRange",
+        found: `${Number(wrong.toPrecision(4))} degC`,
+        allowed: "The air is from -90 to 60 degC.",
+        mend: "Check the unit of the temperatures.",
+      });
   }
   const count = last - first + 1;
   if (told.length === 0 || count > MOST_DAYS)
-    return refuse(
-      told.length === 0 ? "tooFew" : "tooMany",
-      "the record",
-      told.length === 0 ? "no day with a lowest temperature" : `${count} days`,
-      `A record has a line for each day, with its date and lowest temperature, for at most ${MOST_DAYS} days.`,
-      "Check that this is the file of a station that measures temperature.",
-    );
+    return refuseRecord({
+      code: told.length === 0 ? "tooFew" : "tooMany",
+      found: told.length === 0 ? "no day with a lowest temperature" : `${count} days`,
+      allowed: `A record has a line for each day, with its date and lowest temperature, for at most ${MOST_DAYS} days.`,
+      mend: "Check that this is the file of a station that measures temperature.",
+    });
   const record: AirRecord = {
     name,
     firstDay: first,

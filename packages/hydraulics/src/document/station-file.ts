@@ -1,7 +1,7 @@
 import { dayNumber } from "../units/day.js";
 import { LIMITS } from "./limits.js";
 import { type Problem, writeFound } from "./problem.js";
-import { refuse } from "./rain-record.js";
+import { refuseRecord } from "./rain-record.js";
 
 /*
  * GHCN-Daily station files (NOAA NCEI; Menne and others 2012). Fixed columns: station 1-11, year 12-15, month 16-17,
@@ -32,21 +32,19 @@ type Refused = { readonly ok: false; readonly problems: readonly Problem[] };
 /** Takes a record's text apart into lines, or refuses what is no text or too long. */
 export function recordLines(text: unknown): ({ readonly ok: true } & RecordLines) | Refused {
   if (typeof text !== "string")
-    return refuse(
-      "notText",
-      "the record",
-      writeFound(text),
-      "A record is text.",
-      "Pass the text of the file.",
-    );
+    return refuseRecord({
+      code: "notText",
+      found: writeFound(text),
+      allowed: "A record is text.",
+      mend: "Pass the text of the file.",
+    });
   if (text.length > LIMITS.textLength)
-    return refuse(
-      "tooLarge",
-      "the record",
-      `${text.length} characters`,
-      `A record has at most ${LIMITS.textLength} characters.`,
-      "Cut it to some ten years.",
-    );
+    return refuseRecord({
+      code: "tooLarge",
+      found: `${text.length} characters`,
+      allowed: `A record has at most ${LIMITS.textLength} characters.`,
+      mend: "Cut it to some ten years.",
+    });
   const lines = text.replace(/^\ufeff/, "").split(/\r\n|\n|\r/);
   return { ok: true, lines, form: formOf(lines.find((line) => line.trim() !== "") ?? "") };
 }
@@ -121,23 +119,22 @@ const daysIn = (year: number, month: number) =>
 const known = (value: number): number | undefined => (value === MISSING ? undefined : value);
 
 const notAStationLine = (line: string, at: number, form: string) =>
-  refuse(
-    "unreadableQuantity",
-    "the record",
-    JSON.stringify(line.slice(0, 60)),
-    form === "fixed columns"
-      ? "A line of a station file in fixed columns: station, year, month, element, 31 days of eight columns."
-      : "A line of a station file: station, date, element, value, flags.",
-    "Take the file anew; it may have been cut or changed by a spreadsheet.",
-    at,
-  );
+  refuseRecord({
+    code: "unreadableQuantity",
+    found: JSON.stringify(line.slice(0, 60)),
+    allowed:
+      form === "fixed columns"
+        ? "A line of a station file in fixed columns: station, year, month, element, 31 days of eight columns."
+        : "A line of a station file: station, date, element, value, flags.",
+    mend: "Take the file anew; it may have been cut or changed by a spreadsheet.",
+    line: at,
+  });
 
 const otherStation = (name: string, station: string, at: number) =>
-  refuse(
-    "keyTwice",
-    "the record",
-    JSON.stringify(name),
-    `The file began with station ${JSON.stringify(station)}: a record is of one place.`,
-    "Keep the lines of one station only.",
-    at,
-  );
+  refuseRecord({
+    code: "keyTwice",
+    found: JSON.stringify(name),
+    allowed: `The file began with station ${JSON.stringify(station)}: a record is of one place.`,
+    mend: "Keep the lines of one station only.",
+    line: at,
+  });
