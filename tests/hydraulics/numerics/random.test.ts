@@ -22,6 +22,15 @@ describe("xoshiro128", () => {
     expect([next(), next(), next(), next()]).toEqual([11520, 0, 5927040, 70819200]);
   });
 
+  it("takes a state of which one word alone is not nought", () => {
+    for (let at = 0; at < 4; at += 1) {
+      const state: [number, number, number, number] = [0, 0, 0, 0];
+      state[at] = 8;
+      const next = xoshiro128(state);
+      expect(Array.from({ length: 8 }, next).some((word) => word > 0)).toBe(true);
+    }
+  });
+
   it("refuses a state of nought, from which it would never leave", () => {
     expect(() => xoshiro128([0, 0, 0, 0])).toThrow("one word must differ");
   });
@@ -36,6 +45,31 @@ describe("randomFrom", () => {
     expect(take(7)).toEqual(take(7));
     expect(take(7)).not.toEqual(take(8));
     expect(take(-1)).not.toEqual(take(1));
+  });
+
+  it("uniform is two words of the stream of its seed, 27 bits and 26, as a fraction", () => {
+    const spread = splitmix64(77n);
+    const [first, second] = [spread(), spread()];
+    const words = [first, first >> 32n, second, second >> 32n].map((one) => Number(one & 0xffffffffn));
+    const next = xoshiro128(words as [number, number, number, number]);
+    const random = randomFrom(77);
+    for (let i = 0; i < 50; i += 1) {
+      const [high, low] = [BigInt(next()) >> 5n, BigInt(next()) >> 6n];
+      expect(random.uniform()).toBe(Number((high << 26n) | low) / 2 ** 53);
+    }
+  });
+
+  it("normal gives both numbers of a pair drawn inside the circle, one after the other", () => {
+    const [pairs, random] = [randomFrom(5), randomFrom(5)];
+    for (let i = 0; i < 20; i += 1) {
+      let [u, v, s] = [0, 0, 2];
+      while (s >= 1 || s === 0) {
+        [u, v] = [2 * pairs.uniform() - 1, 2 * pairs.uniform() - 1];
+        s = u * u + v * v;
+      }
+      const stretch = Math.sqrt((-2 * Math.log(s)) / s);
+      expect([random.normal(), random.normal()]).toEqual([u * stretch, v * stretch]);
+    }
   });
 
   it("uniform lies from 0 to under 1 with the mean and spread of an even draw", () => {

@@ -51,6 +51,20 @@ describe("findRoot", () => {
     expect(rough.evaluations).toBeLessThan(findRoot(residual, 0, 4).evaluations);
   });
 
+  it("takes no more calls than recorded: one more is waited for wherever a root is sought", () => {
+    const calls = [
+      findRoot((x) => x * x - 2, 0, 2),
+      findRoot((x) => Math.exp(x) - 5, 0, 4, { tolerance: 1e-6 }),
+      findRoot((x) => x ** 3 - 2 * x - 5, 2, 3),
+      findRoot((x) => Math.cos(x) - x, 0, 1, { tolerance: 1e-9 }),
+      findRoot((x) => (x - 1) ** 9, -3, 4.5, { tolerance: 1e-3 }),
+      findRoot((x) => Math.atan(x - 0.3), -5, 8),
+      findRoot((x) => Math.sqrt(x) - 0.1, 0, 1),
+    ];
+    const recorded = [9, 9, 9, 8, 15, 11, 6];
+    recorded.forEach((most, i) => void expect(calls[i]!.evaluations).toBeLessThanOrEqual(most));
+  });
+
   it("gives every outcome when its cause is there", () => {
     const provoked: Record<RootOutcome, RootOutcome> = {
       found: findRoot((x) => x, -1, 2).outcome,
@@ -81,5 +95,8 @@ describe("findRoot", () => {
     expect(() => findRoot(line, Number.NEGATIVE_INFINITY, 1)).toThrow("both must be finite");
     expect(() => findRoot(line, -1, 1, { tolerance: -1 })).toThrow("tolerance is -1");
     expect(() => findRoot(line, -1, 1, { evaluationsAllowed: 2 })).toThrow("evaluationsAllowed is 2");
+    expect(() => findRoot(line, -1, Number.NaN)).toThrow("both must be finite");
+    expect(findRoot(line, -1, 2, { evaluationsAllowed: 3 }).evaluations).toBe(3);
+    expect(findRoot(line, -1, 2, { tolerance: 0 }).outcome).toBe("found");
   });
 });
