@@ -144,6 +144,7 @@ export {
 } from "./physics/darcy-weisbach.js";
 export * from "./physics/draining.js";
 export * from "./physics/drips.js";
+export * from "./physics/drying.js";
 export * from "./physics/evaporation.js";
 export * from "./physics/fittings.js";
 export * from "./physics/freezing.js";

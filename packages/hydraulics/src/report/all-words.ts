@@ -118,8 +118,10 @@ export {
   HEAT_CHANGE_WORDS,
   writeDegrees,
   writeHeatAnswer,
+  writeHeatCautions,
   writeHeatDay,
   writeHeatFlush,
+  writeHeatWaterer,
   writeRenewal,
   writeSoftening,
 } from "./weather/heat-sentences.js";

@@ -1,6 +1,5 @@
 import {
   DRUNK_LESS_ABOVE,
-  HEAT_CAUTIONS,
   HEAT_CHANGE_WORDS,
   type HeatPart,
   REFUSED_ABOVE,
@@ -8,10 +7,11 @@ import {
   writeDegrees,
   writeDuration,
   writeHeatAnswer,
+  writeHeatCautions,
   writeHeatDay,
   writeHeatFlush,
+  writeHeatWaterer,
   writeRenewal,
-  writeSoftening,
 } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
 import { type HeatChart, layHeatChart } from "../kernels/weather/heat-chart.js";
@@ -31,7 +31,11 @@ export function heatView(room: WeatherRoom) {
     ${part === undefined ? nothing : partView(room, part)}
     ${partsTable(room)}
     ${listView("To flush", [...heat.flushes.map((flush) => writeHeatFlush(flush, system)), ...(renewal === undefined ? [] : [renewal])])}
-    ${listView("Mind on hot days", [...writeSoftening(heat, system), ...HEAT_CAUTIONS])}
+    ${listView(
+      "Loose waterers",
+      heat.parts.flatMap((one) => writeHeatWaterer(one, system) ?? []),
+    )}
+    ${listView("Mind on hot days", writeHeatCautions(heat, system))}
   </section>`;
 }
 

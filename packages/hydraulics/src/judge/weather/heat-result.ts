@@ -26,12 +26,31 @@ export interface HeatLever {
   readonly refused: number;
 }
 
-/** One run or vessel in the sun, hour by hour. */
+/** A loose waterer that is emptied and filled anew whenever its water is too warm. */
+export interface HeatRefresh {
+  /** What it is filled with [°C]. */
+  readonly water: number;
+  /** Fills in the day that keep it under 30 °C; undefined where what it is filled with is too warm itself. */
+  readonly times: number | undefined;
+  /** How soon after one it is too warm again, at the soonest [s]; undefined where it is not. */
+  readonly againAfter: number | undefined;
+}
+
+/** What of a loose waterer is told besides, of one of them. */
+export interface HeatWaterer {
+  /** Water open to the air [m²]. */
+  readonly open: number;
+  /** What dries of it in the day [m³]. */
+  readonly dried: { readonly hottest: number; readonly expected: number };
+  readonly refresh: HeatRefresh;
+}
+
+/** One run, vessel or loose waterer in the sun, hour by hour. */
 export interface HeatPart {
   readonly id: string;
-  readonly kind: "pipe" | "vessel";
+  readonly kind: "pipe" | "vessel" | "fount" | "pan" | "bucket";
   readonly path: string;
-  /** Drinkers on it. */
+  /** Drinkers on it; of loose waterers, how many stand alike. */
   readonly drinkers: number;
   /** Water it holds [m³]: a vessel's is that of its ordinary level. */
   readonly volume: number;
@@ -46,6 +65,8 @@ export interface HeatPart {
   readonly expected: HeatCurve;
   readonly levers: readonly HeatLever[];
   readonly material?: FrostMaterial;
+  /** Set of loose waterers. */
+  readonly waterer?: HeatWaterer;
 }
 
 /** What to let run away before birds drink from a hot run. */

@@ -1,6 +1,7 @@
 import type { Plan } from "../../document/plan-schema.js";
 import { buildFlock } from "../../model/build-flock.js";
 import { buildLine } from "../../model/build-line.js";
+import { buildYard } from "../../model/build-yard.js";
 import { type ExposedRun, exposedRuns, exposedVessels } from "../../model/exposed.js";
 import { type HeatAsked, type HotDay, hotDayOf } from "../../model/extremes.js";
 import { intakeOfFlock } from "../../model/flock-intake.js";
@@ -18,11 +19,12 @@ import {
   towardsOfRun,
 } from "./heat-bodies.js";
 import type { HeatAnswer, HeatFlush, HeatPart } from "./heat-result.js";
+import { heatOfWaterer, watererDayOf } from "./heat-waterers.js";
 import { waysToRuns } from "./ways-to-runs.js";
 
 /**
- * What a hot, clear day does to a plan's still water: its temperature by the hour in each run and vessel, what to let
- * run away, and what white pipe, shade, lagging or burial would change.
+ * What a hot, clear day does to a plan's still water: its temperature by the hour in each run, vessel and loose waterer,
+ * what to let run away, and what white pipe, shade, lagging or burial would change.
  *
  * @param plan   from `readPlan` or `checkDocument`
  * @param asked  the day, where it is not the plan's; `day` for the ages of its birds, "2026-07-04"
@@ -34,6 +36,8 @@ export function heatOfPlan(
 ): HeatAnswer {
   const built = buildLine(plan);
   if (!built.ok) return built;
+  const yarding = buildYard(plan);
+  if (!yarding.ok) return yarding;
   const { line } = built;
   const flocking = buildFlock(plan, line, asked.day);
   if (!flocking.ok) return flocking;
@@ -45,6 +49,13 @@ export function heatOfPlan(
   for (const run of line.drinkers.run) drinkers[run] += 1;
   const pipes = runs.map((run) => heatOfRun(run, day, drinkers[run.run]));
   const vessels = exposedVessels(plan, line).map((vessel) => heatOfVessel(vessel, day));
+  // Water as cool as the night's air where the plan does not say: its stand-in for pipes is colder than any on a hot day.
+  const watererDay = watererDayOf(day, plan.water === undefined ? day.low : line.water.temperatureC);
+  const loose = yarding.yard.pens.flatMap(({ index, waterers }) =>
+    waterers.map((waterer) =>
+      heatOfWaterer(waterer, `pens[${index}].waterers[${waterer.index}]`, watererDay),
+    ),
+  );
   const flushes = flushesOf({ line, runs, pipes, vessels, day });
   const draw = intakeOfFlock(flockInAir(flock, day)).expect / day.light;
   const hot = pipes.filter(({ hottest }) => hottest.less > 0).reduce((sum, { volume }) => sum + volume, 0);
@@ -54,7 +65,7 @@ export function heatOfPlan(
       day,
       step: HEAT_STEP,
       air: airThroughDay(day),
-      parts: [...pipes, ...vessels],
+      parts: [...pipes, ...vessels, ...loose],
       flushes,
       draw,
       renewedEvery: draw > 0 && hot > 0 ? hot / draw : undefined,

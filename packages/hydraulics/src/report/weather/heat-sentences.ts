@@ -1,5 +1,5 @@
 import { DRUNK_LESS_ABOVE, REFUSED_ABOVE, TRIED } from "../../judge/weather/heat-bodies.js";
-import type { Heat, HeatChange, HeatFlush, HeatPart } from "../../judge/weather/heat-result.js";
+import type { Heat, HeatChange, HeatFlush, HeatPart, HeatRefresh } from "../../judge/weather/heat-result.js";
 import { writeClock } from "../../units/day.js";
 import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeDuration } from "../durations.js";
@@ -55,7 +55,7 @@ export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
     (most, one) => (most === undefined || one.hottest.peak > most.hottest.peak ? one : most),
     undefined,
   );
-  if (worst === undefined) return "No run of this plan has drinkers: no water stands hot before birds.";
+  if (worst === undefined) return "Nothing of this plan is drunk from: no water stands hot before birds.";
   const { id, hottest, expected } = worst;
   const peak = `${writeDegrees(expected.peak, system)}, at worst ${writeDegrees(hottest.peak, system)}`;
   if (hottest.less === 0) return `No: the warmest water before birds is in ${id}, ${peak}.`;
@@ -94,6 +94,32 @@ export function writeHeatLevers({ id, hottest, levers }: HeatPart, system: UnitS
 }
 
 /**
+ * What dries of a loose waterer, and what filling it anew would do; undefined of pipe and vessels.
+ *
+ * @example writeHeatWaterer({ ...heat.parts[0], id: "pan", volume: 0.01, waterer: { open: 0.1, dried: { hottest: 4e-4, expected: 6e-4 }, refresh: { water: 18, times: 3, againAfter: 7200 } } }, "metric")   // "pan: 600 mL of its 10 L dry away in such a day, 400 mL in ..."
+ */
+export function writeHeatWaterer({ id, volume, waterer }: HeatPart, system: UnitSystem): string | undefined {
+  if (waterer === undefined) return undefined;
+  const { open, dried, refresh } = waterer;
+  const dries =
+    open === 0
+      ? ""
+      : ` ${writeVolume(dried.expected, system)} of its ${writeVolume(volume, system)} dry away in such a day, ${writeVolume(dried.hottest, system)} in still air.`;
+  return `${id}:${dries}${refreshWords(refresh, system)}`;
+}
+
+function refreshWords({ water, times, againAfter }: HeatRefresh, system: UnitSystem): string {
+  const limit = writeDegrees(DRUNK_LESS_ABOVE, system);
+  if (times === 0) return ` It stays under ${limit} all day.`;
+  const fresh = writeDegrees(water, system);
+  if (times === undefined) return ` Filled with water of ${fresh} it is too warm at once.`;
+  const soon = againAfter === undefined ? "" : `, the soonest after ${writeDuration(againAfter)}`;
+  if (times > MOST_FLUSHES)
+    return ` No filling keeps up with it: with water of ${fresh} it is too warm again within ${writeDuration(againAfter ?? 0)}.`;
+  return ` Emptied and filled with water of ${fresh} whenever it is too warm, ${times === 1 ? "once keeps" : `${times} times keep`} it under ${limit}${soon}.`;
+}
+
+/**
  * Parts softened by their own water.
  *
  * @example writeSoftening(heat, "metric")[0]   // "feed (polyethylene pipe and drip tube) softens above 60 °C ..."
@@ -126,4 +152,22 @@ export const HEAT_CAUTIONS: readonly string[] = [
   "Lagging only delays: in the sun all day it comes nearly as warm. Shade or earth keeps the sun off.",
   "Ask what lies under ground before digging.",
   "Water kept warm grows germs: clean vessels and lines often, and make no spray of it. A vet decides.",
+];
+
+/** What is said besides where a plan has loose waterers. */
+export const WATERER_HEAT_CAUTIONS: readonly string[] = [
+  "Loose waterers are taken as standing in the sun unless the plan says shade; under a roof or in a house they follow its air.",
+  "In heat birds drink twice as much: shade every fount, stand a second one beside it, and look again at noon. Birds that pant and spread their wings need water and shade at once; ask a vet.",
+  "A pan that dries in the sun leaves salts and slime: rinse it before it is filled.",
+];
+
+/**
+ * All cautions of a hot day: parts that soften, what is not known, and of loose waterers where there are any.
+ *
+ * @example writeHeatCautions(heat, "metric").at(-1)   // "Water kept warm grows germs: clean vessels and lines often, ..."
+ */
+export const writeHeatCautions = (heat: Heat, system: UnitSystem): string[] => [
+  ...writeSoftening(heat, system),
+  ...HEAT_CAUTIONS,
+  ...(heat.parts.some(({ waterer }) => waterer !== undefined) ? WATERER_HEAT_CAUTIONS : []),
 ];

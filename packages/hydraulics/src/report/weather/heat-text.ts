@@ -7,14 +7,14 @@ import { writeDuration } from "../durations.js";
 import { writeTable } from "../text-table.js";
 import { writeVolume } from "../words.js";
 import {
-  HEAT_CAUTIONS,
   writeDegrees,
   writeHeatAnswer,
+  writeHeatCautions,
   writeHeatDay,
   writeHeatFlush,
   writeHeatLevers,
+  writeHeatWaterer,
   writeRenewal,
-  writeSoftening,
 } from "./heat-sentences.js";
 
 /** A hot day, as text for a terminal. */
@@ -27,6 +27,11 @@ export function writeHeatText(title: string, heat: Heat, system: UnitSystem, pai
     hoursTable(heat, system),
     section("To flush", flushLines(heat, system), paint),
     section(
+      "Loose waterers",
+      heat.parts.flatMap((part) => writeHeatWaterer(part, system) ?? []),
+      paint,
+    ),
+    section(
       "What would change it",
       heat.parts.flatMap((part) => writeHeatLevers(part, system) ?? []),
       paint,
@@ -36,7 +41,7 @@ export function writeHeatText(title: string, heat: Heat, system: UnitSystem, pai
       heat.defaults.map(({ path, value, because }) => `${path} is taken as ${value}: ${because}`),
       paint,
     ),
-    section("Cautions", [...writeSoftening(heat, system), ...HEAT_CAUTIONS], paint),
+    section("Cautions", writeHeatCautions(heat, system), paint),
   ];
   return `${sections.filter((text) => text !== "").join("\n\n")}\n`;
 }

@@ -12,11 +12,11 @@ import {
   writeFrostTodo,
 } from "./frost-sentences.js";
 import {
-  HEAT_CAUTIONS,
   writeHeatAnswer,
+  writeHeatCautions,
   writeHeatFlush,
   writeHeatLevers,
-  writeSoftening,
+  writeHeatWaterer,
 } from "./heat-sentences.js";
 
 /**
@@ -32,9 +32,13 @@ export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) 
     plan: { name },
     answer: writeHeatAnswer(heat, system),
     ...rest,
-    parts: parts.map((part) => ({ ...part, change: writeHeatLevers(part, system) })),
+    parts: parts.map((part) => ({
+      ...part,
+      change: writeHeatLevers(part, system),
+      standing: writeHeatWaterer(part, system),
+    })),
     flushes: flushes.map((flush) => ({ ...flush, sentence: writeHeatFlush(flush, system) })),
-    cautions: [...writeSoftening(heat, system), ...HEAT_CAUTIONS],
+    cautions: writeHeatCautions(heat, system),
   };
 }
 

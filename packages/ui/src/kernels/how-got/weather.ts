@@ -112,11 +112,23 @@ export function howHeat(
     ],
     notes: [
       ...(part.kind === "pipe" && checked !== undefined ? [riseNote(part, day, side)] : []),
+      ...(part.waterer === undefined ? [] : [standingNote(part, side)]),
       `It follows the air and the sun ${writeDuration(part.timeConstant)} late (C/(U A)), and is warmest at ${writeClock(when)}.`,
       `Above ${writeDegrees(DRUNK_LESS_ABOVE, system)} birds drink less, above ${writeDegrees(REFUSED_ABOVE, system)} they refuse it.`,
     ],
     sources: ["kentucky-water-temperature", colourById(part.colour).citation.source, "closed-form"],
   };
+}
+
+/** Of a loose waterer: which water, and what sun, air and drying do to it. */
+function standingNote({ kind }: HeatPart, side: HeatSubject["side"]): string {
+  const which =
+    kind === "fount"
+      ? side === "hottest"
+        ? "The water in its ring alone, as while nobody drinks, or all of it where that is warmer. "
+        : "All of its water, mixed. "
+      : "";
+  return `${which}Minute by minute: sun on its open water and its walls, air all around, and what drying takes, with the night's lowest as dew point.`;
 }
 
 function riseNote(
