@@ -53,7 +53,7 @@ export const MOST_FELT = SORE;
 export function shortOf({ weight, met, shares }: Ask, lasts: number, has: readonly number[]): number {
   let left = 1 - met;
   for (let k = 0; k < shares.length; k += 1) left -= has[k] * shares[k];
-  return left <= ENOUGH ? 0 : Math.ceil(THOUSANDTHS * weight * lasts * felt(left) - ENOUGH);
+  return weight === 0 || left <= ENOUGH ? 0 : Math.ceil(THOUSANDTHS * weight * lasts * felt(left) - ENOUGH);
 }
 
 /** Whether a piece of a kind may be with a borrower. */
