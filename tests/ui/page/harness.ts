@@ -6,7 +6,7 @@ import {
   type Page,
   type Request,
 } from "playwright";
-import { inject } from "vitest";
+import { afterAll, inject } from "vitest";
 
 /** A page under test, and what went wrong in it so far. */
 export interface VisitedPage {
@@ -58,22 +58,68 @@ export async function visitIn(
   visit: (visited: VisitedPage) => Promise<void>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
-  const { path = "", ...contextOptions } = options;
+  const visited = await beginVisit(browser, options);
+  try {
+    await useOnce(visited, visit);
+  } finally {
+    await visited.page.context().close();
+  }
+}
+
+/**
+ * One visit that several tests use, for beginning one takes longer than most of what they do: each of them leaves the page
+ * so that the others can go on. After a test that failed the next one gets a visit of its own.
+ *
+ * @param begin  opens the page; asked when the first test needs it
+ * @returns what lets a test use the page, and fails as visitPage does
+ */
+export function sharedVisit(
+  begin: () => Promise<VisitedPage>,
+): (visit: (visited: VisitedPage) => Promise<void>) => Promise<void> {
+  let open: VisitedPage | undefined;
+  const leave = async () => {
+    const left = open;
+    open = undefined;
+    await left?.page.context().close();
+  };
+  afterAll(leave);
+  return async (visit) => {
+    open ??= await begin();
+    try {
+      await useOnce(open, visit);
+    } catch (error) {
+      await leave();
+      throw error;
+    }
+  };
+}
+
+async function useOnce(visited: VisitedPage, visit: (visited: VisitedPage) => Promise<void>): Promise<void> {
+  await visit(visited);
+  const { faults } = visited;
+  if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
+}
+
+/** Opens the built page in a context of its own, which whoever asks closes. */
+export async function beginVisit(
+  browser: Browser,
+  { path = "", ...options }: BrowserContextOptions & { path?: string } = {},
+): Promise<VisitedPage> {
   if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
   const context = await browser.newContext({
     baseURL: inject("pageAddress"),
     // Keeping the whole page for later without a network takes longer than most visits: only where it is asked for.
     serviceWorkers: "block",
-    ...contextOptions,
+    ...options,
   });
   try {
     const page = await context.newPage();
     const faults = watchForFaults(page);
     await page.goto(`./${path}`, { waitUntil: "load" });
-    await visit({ page, faults });
-    if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
-  } finally {
+    return { page, faults };
+  } catch (error) {
     await context.close();
+    throw error;
   }
 }
 

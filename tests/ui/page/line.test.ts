@@ -4,7 +4,7 @@ import { gzipSync } from "node:zlib";
 import type { BrowserContextOptions } from "playwright";
 import { expect, inject, test } from "vitest";
 import { contrastOf } from "./contrast.js";
-import { visitPage } from "./harness.js";
+import { beginVisit, browserOfTests, sharedVisit, visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 import { DESKTOP_SIZE as DESKTOP, PHONE_SIZE as PHONE, SCREENS } from "./screens.js";
 
@@ -22,6 +22,8 @@ const BRANCHES = {
   ],
 };
 
+const HEN_HOUSE = JSON.parse(readFileSync("docs/examples/alder-bank-hen-house.json", "utf8")) as object;
+
 async function visitLine(
   visit: (line: LinePage) => Promise<void>,
   options: BrowserContextOptions = {},
@@ -36,6 +38,22 @@ async function visitLine(
     { viewport: DESKTOP, ...options },
   );
 }
+
+const share = sharedVisit(async () => beginVisit(await browserOfTests(), { viewport: DESKTOP }));
+let opened = 0;
+
+/** The example anew, worked out, on a page that other tests use too. */
+const withHenHouse = (visit: (line: LinePage) => Promise<void>) =>
+  share(async ({ page }) => {
+    const line = new LinePage(page);
+    opened += 1;
+    // A name of its own tells that it is there.
+    const name = `Alder Bank, hen house ${opened}`;
+    await line.open("hen-house.json", JSON.stringify({ ...HEN_HOUSE, name }));
+    await page.getByRole("heading", { level: 1, name }).waitFor();
+    await line.settled();
+    await visit(line);
+  });
 
 test("the page opens on the Alder Bank hen-house line, worked out; verdicts change while the stand is dragged, and are told once the hand has rested", async () => {
   await visitLine(async (line) => {
@@ -57,7 +75,7 @@ test("the page opens on the Alder Bank hen-house line, worked out; verdicts chan
 });
 
 test("the stand can be raised from the keyboard alone; a sum typed for it is worked out under the page's own policy", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     const before = Number.parseFloat(await line.field(STAND).inputValue());
     await line.slider(STAND).focus();
     for (let press = 0; press < 5; press++) await line.page.keyboard.press("ArrowRight");
@@ -68,7 +86,7 @@ test("the stand can be raised from the keyboard alone; a sum typed for it is wor
 });
 
 test("a broken file is refused with all its problems at once, and the plan in hand is unharmed", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     await line.type(STAND, "72 cm");
     await line.settled();
     const counts = await line.counts();
@@ -90,7 +108,7 @@ test("a broken file is refused with all its problems at once, and the plan in ha
 });
 
 test("a plan dropped onto the page is opened, and hostile names in it are shown as text, never as markup", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     const plan = JSON.parse((await line.save()).text);
     plan.name = '<img src=x onerror="document.title=1"><script>alert(1)</script>';
     plan.note = "<b>bold</b>";
@@ -103,7 +121,7 @@ test("a plan dropped onto the page is opened, and hostile names in it are shown 
 });
 
 test("a plan saved and opened again is the same plan, as typed", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     await line.type(STAND, "2 ft 6 in");
     await line.settled();
     const counts = await line.counts();
@@ -119,7 +137,7 @@ test("a plan saved and opened again is the same plan, as typed", async () => {
 });
 
 test("units switch to feet and inches and back; the plan keeps what was typed", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     const before = await line.save();
     const typed = await line.field(STAND).inputValue();
     await line.page.getByRole("combobox", { name: "Units" }).selectOption("us");
@@ -134,7 +152,7 @@ test("units switch to feet and inches and back; the plan keeps what was typed", 
 });
 
 test("every number of a drinker tells how it was got, with its figures and its source", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     await line.page
       .getByRole("button", { name: /^How .* was got$/ })
       .nth(3)
@@ -155,7 +173,7 @@ test("every number of a drinker tells how it was got, with its figures and its s
 });
 
 test("of a line with branches, the way to the worst drinker is drawn, and any other end can be chosen", async () => {
-  await visitLine(async (line) => {
+  await withHenHouse(async (line) => {
     await line.open("branches.json", JSON.stringify(BRANCHES));
     await line.settled();
     const marks = () => line.page.locator("headfall-profile .mark").count();

@@ -1,7 +1,7 @@
 import { type Browser, type BrowserContextOptions, firefox, type Locator } from "playwright";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findSecondBrowser, NO_SECOND_BROWSER } from "../../browser/find-second-browser.mjs";
-import { visitIn, watchForFaults } from "./harness.js";
+import { beginVisit, sharedVisit, visitIn, watchForFaults } from "./harness.js";
 import { PlansPage } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
 
@@ -26,13 +26,14 @@ async function visitPlans(
   visit: (plans: PlansPage) => Promise<void>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
-  const visiting = async ({ page }: { page: PlansPage["page"] }) => {
-    const plans = new PlansPage(page);
-    await plans.ready();
-    await plans.line.settled();
-    await visit(plans);
-  };
-  await visitIn(browser!, visiting, { viewport: DESKTOP, ...options });
+  await visitIn(browser!, async ({ page }) => visit(await whole(page)), { viewport: DESKTOP, ...options });
+}
+
+async function whole(page: PlansPage["page"]): Promise<PlansPage> {
+  const plans = new PlansPage(page);
+  await plans.ready();
+  await plans.line.settled();
+  return plans;
 }
 
 const runsOf = (plans: PlansPage) =>
@@ -61,15 +62,20 @@ async function typeInto(field: Locator, text: string): Promise<void> {
 }
 
 describe.skipIf(executablePath === undefined)("in Firefox", () => {
+  const share = sharedVisit(() => beginVisit(browser!, { viewport: DESKTOP }));
+  /** The same in one visit: whoever changes the plan puts back what was there. */
+  const onTheSamePage = (use: (plans: PlansPage) => Promise<void>) =>
+    share(async ({ page }) => use(await whole(page)));
+
   test("the page opens on the example with a verdict on every drinker, as in the first engine", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       expect(await plans.line.counts()).toBe("24 good");
       expect(await plans.page.locator("headfall-profile svg .mark").count()).toBeGreaterThan(5);
     });
   });
 
   test("a run is drawn with the mouse from above, taken back, and done again", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       await plans.button("Draw a run").click();
       await dragBy(plans, "headfall-above [data-part='joint hen line end']", 30, 90);
       await expect.poll(() => runsOf(plans)).toBe(4);
@@ -77,11 +83,13 @@ describe.skipIf(executablePath === undefined)("in Firefox", () => {
       await expect.poll(() => runsOf(plans)).toBe(3);
       await plans.button(/^Redo/).click();
       await expect.poll(() => runsOf(plans)).toBe(4);
+      await plans.button(/^Undo/).click();
+      await expect.poll(() => runsOf(plans)).toBe(3);
     });
   });
 
   test("the stand is dragged from the side, in one step to undo, and the verdicts follow", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       await dragBy(plans, "headfall-profile-hands [data-key='stand 0']", 0, 90);
       await expect.poll(() => plans.stand()).toMatch(/^-?\d+(\.\d+)? cm$/);
       expect(Number.parseFloat((await plans.stand())!)).toBeLessThan(20);
@@ -93,7 +101,7 @@ describe.skipIf(executablePath === undefined)("in Firefox", () => {
   });
 
   test("a figure is typed in the table, and a wrong one is refused by its reason", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       const cell = plans.page
         .locator("headfall-plan-table")
         .getByRole("textbox", { name: "Stand of barrel" });
@@ -106,15 +114,18 @@ describe.skipIf(executablePath === undefined)("in Firefox", () => {
         .first()
         .waitFor();
       expect(await plans.stand()).toBe("2 ft 6 in");
+      await plans.button(/^Undo/).click();
+      await expect.poll(() => plans.stand()).toBe("45 cm");
     });
   });
 
   test("what was changed is there after a reload", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       await plans.raiseStand("72 cm");
       await plans.saved();
       await plans.reload();
       expect(await plans.stand()).toBe("72 cm");
+      await plans.raiseStand("45 cm");
     });
   });
 
@@ -137,7 +148,7 @@ describe.skipIf(executablePath === undefined)("in Firefox", () => {
   });
 
   test("how a number was got is told when it is pressed, and Escape closes it", async () => {
-    await visitPlans(async (plans) => {
+    await onTheSamePage(async (plans) => {
       await plans.page.locator("headfall-line [data-how*=runLoss]").first().click();
       const panel = plans.page.locator("headfall-how [part=panel]");
       await expect.poll(() => panel.textContent()).toContain("h = lost in the pipe + lost in its fittings");
