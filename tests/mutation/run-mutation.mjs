@@ -1,7 +1,7 @@
 /**
  * Mutation testing of the core: changes one place at a time and looks whether a test notices.
  *   npm run mutate                     numerics, physics, solve
- *   npm run mutate -- physics/vent     files whose path begins so
+ *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge and simulate, too
  *   npm run mutate -- --one-in=3       every third mutant
  *   npm run mutate -- --left           only those that the last run of the same files left over
  * Prints what no test noticed and nobody explained; keeps the score by file and writes docs/method/mutation.md anew.
@@ -17,8 +17,11 @@ const top = fileURLToPath(new URL("../..", import.meta.url));
 const folder = `${top}node_modules/.cache/mutation/`;
 /** The tests that concern a folder of the core: its own, and those that hold it against other answers or laws. */
 const TESTS_OF = {
+  birds: /^(hydraulics\/(birds|simulate)|published\/published|laws\/(birds|crowd))/,
+  judge: /^(hydraulics\/judge|laws\/(balance|building|parts|stand|sure|weather|yard|year))/,
   numerics: /^(hydraulics\/numerics|oracle)\//,
   physics: /^(hydraulics\/physics|published\/published|oracle)/,
+  simulate: /^(hydraulics\/simulate|laws\/(crowd|day-on-plans|time-on-plans))/,
   solve: /^(hydraulics\/solve|laws\/(alike|balance|same-line|scaling|more-head)|regress)/,
 };
 /** A test that took longer the last time is left out: hundreds of mutants would wait for it [ms]. */
