@@ -1,3 +1,11 @@
+import {
+  mendMissingUnit,
+  mendNumber,
+  mendUnit,
+  quoted,
+  refuseQuantity,
+  refuseUntyped,
+} from "./quantity-faults.js";
 import { readNumber } from "./read-number.js";
 import { findUnit, type QuantityKind, toSi, type Unit } from "./unit-list.js";
 
@@ -21,46 +29,6 @@ export type QuantityRead =
 /** Longer texts are refused without being read. */
 export const LONGEST_QUANTITY = 60;
 
-const EXAMPLES: Readonly<Record<QuantityKind, readonly [string, string]>> = {
-  length: ["3.6 m", "2 ft 6 in"],
-  head: ["60 cm", "2 ft"],
-  volume: ["200 L", "55 gal"],
-  flow: ["40 mL/min", "0.5 gpm"],
-  area: ["2.5 m2", "30 sq ft"],
-  temperature: ["20 °C", "68 °F"],
-  time: ["90 min", "2 h 30 min"],
-  slope: ["1 %", "1 in 100"],
-  speed: ["3 m/s", "7 mph"],
-  sunshine: ["900 W/m2", "0.9 kW/m2"],
-};
-
-/** What somebody who left the unit out may have meant. */
-const LIKELY_UNITS: Readonly<Record<QuantityKind, readonly [metric: string, us: string]>> = {
-  length: ["m", "ft"],
-  head: ["cm", "in"],
-  volume: ["L", "gal"],
-  flow: ["mL/min", "gpm"],
-  area: ["m2", "sq ft"],
-  temperature: ["°C", "°F"],
-  time: ["min", "h"],
-  slope: ["%", "mm/m"],
-  speed: ["m/s", "mph"],
-  sunshine: ["W/m2", "kW/m2"],
-};
-
-const UNITS_NAMED: Readonly<Record<QuantityKind, string>> = {
-  length: "m, cm, mm, km, ft, in or yd",
-  head: "a length (m, cm, mm, ft, in) or a pressure (psi, kPa, bar, mbar)",
-  volume: "L, mL, m3, gal, qt, pt, cup, fl oz, ft3 or imp gal",
-  flow: "L/min, mL/min, L/h, L/s, gpm, gph, or another volume per time",
-  area: "m2, cm2, mm2, ft2 or in2",
-  temperature: "°C, °F or K",
-  time: "s, min, h, day or week",
-  slope: `%, mm/m, cm/m, in/ft, degrees, or "1 in 100"`,
-  speed: "m/s, km/h, mph or kn",
-  sunshine: "W/m2 or kW/m2",
-};
-
 /**
  * A quantity as people type it: "55 gal", "1 1/4 in", "2 ft 6 in", "40 mL/min", "1,5 m", "½"".
  *
@@ -76,16 +44,20 @@ const UNITS_NAMED: Readonly<Record<QuantityKind, string>> = {
  * @example readQuantity("3/4 in", "length").quantity.si   // 0.01905
  */
 export function readQuantity(typed: unknown, kind: QuantityKind): QuantityRead {
-  if (typeof typed !== "string") return refuse(kind, named(typed), mendFor(typed, kind));
-  if (typed.length > LONGEST_QUANTITY) return refuse(kind, `a text of ${typed.length} characters`);
+  if (typeof typed !== "string") return refuseUntyped(kind, typed);
+  if (typed.length > LONGEST_QUANTITY) return refuseQuantity(kind, `a text of ${typed.length} characters`);
   const text = normalised(typed);
   const negative = /^-\s*/.exec(text);
   const body = text.slice(negative?.[0].length ?? /^\+\s*/.exec(text)?.[0].length ?? 0);
   const size = (kind === "slope" ? readRatio(body) : undefined) ?? readParts(body, kind, negative ? -1 : 1);
-  if ("why" in size) return refuse(kind, quoted(typed), size.why);
-  if (!Number.isFinite(size.si) || Math.abs(size.si) > 1e12) return refuse(kind, quoted(typed));
+  if ("why" in size) return refuseQuantity(kind, quoted(typed), size.why);
+  if (!Number.isFinite(size.si) || Math.abs(size.si) > 1e12) return refuseQuantity(kind, quoted(typed));
   if (kind === "temperature" && size.si < -273.15) {
-    return refuse(kind, quoted(typed), "That is colder than cold can be: check the number and its unit.");
+    return refuseQuantity(
+      kind,
+      quoted(typed),
+      "That is colder than cold can be: check the number and its unit.",
+    );
   }
   const signed = negative && kind !== "temperature" ? -size.si : size.si;
   return { ok: true, quantity: { typed, si: signed === 0 ? 0 : signed, kind } };
@@ -188,53 +160,3 @@ const tidied = (name: string): string =>
     .replace(/\./g, "")
     .replace(/ ?(?:\/|\bper (?!cent)|\ban? (?=[a-z])) ?/gi, "/")
     .replace(/ +/g, " ");
-
-const listed = (kind: QuantityKind): string =>
-  `${kind === "sunshine" ? "Sunshine" : `${kind === "area" ? "An" : "A"} ${kind}`} is a number with its unit: ${UNITS_NAMED[kind]}.`;
-
-const forInstance = (kind: QuantityKind): string =>
-  `Write for instance "${EXAMPLES[kind][0]}" or "${EXAMPLES[kind][1]}".`;
-
-function mendNumber(why: "none" | "ambiguous-comma" | "too-large", text: string, kind: QuantityKind): string {
-  if (why === "none") return forInstance(kind);
-  if (why === "too-large") return `No ${kind} here is that large or that small. ${forInstance(kind)}`;
-  const [whole, part] = (/^(\d+),(\d+)/.exec(text) ?? ["", "1", "250"]).slice(1);
-  return `The comma can be read in two ways: write ${whole}${part} or ${whole}.${part}.`;
-}
-
-function mendMissingUnit(text: string, kind: QuantityKind): string {
-  if (!/^[\d.]+$/.test(text)) return forInstance(kind);
-  const [metric, us] = LIKELY_UNITS[kind];
-  return `Add the unit, for instance "${text} ${metric}" or "${text} ${us}".`;
-}
-
-function mendUnit(name: string, kind: QuantityKind): string {
-  if (/^M[lL]/.test(name)) return "Write mL for millilitres, or m3 for thousands of litres.";
-  return forInstance(kind);
-}
-
-function mendFor(typed: unknown, kind: QuantityKind): string {
-  if (typeof typed !== "number" || !Number.isFinite(typed)) return forInstance(kind);
-  return `${forInstance(kind)} A number alone has no unit.`;
-}
-
-function refuse(kind: QuantityKind, found: string, mend = forInstance(kind)): QuantityRead {
-  return { ok: false, found, allowed: listed(kind), mend };
-}
-
-/** A text in quotes, with signs that hide or turn writing around made visible. */
-function quoted(typed: string): string {
-  const visible = JSON.stringify(typed);
-  return visible.replace(
-    /[\u007f-\u009f\u00ad\u061c\u200b-\u200f\u2028-\u202e\u2060-\u206f\ufeff\ufff9-\ufffb]/g,
-    (sign) => `\\u${sign.charCodeAt(0).toString(16).padStart(4, "0")}`,
-  );
-}
-
-function named(typed: unknown): string {
-  if (typed === undefined) return "nothing";
-  if (typed === null) return "null";
-  if (Array.isArray(typed)) return "a list";
-  if (typeof typed === "number") return `the number ${typed}`;
-  return typeof typed === "object" ? "a group of fields" : `a ${typeof typed}`;
-}
