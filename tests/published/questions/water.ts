@@ -1,22 +1,25 @@
 import { volumeExpelledByWarming } from "../../../packages/hydraulics/src/physics/vent.js";
 import {
   densityAtKelvin,
+  densityOfWater,
   surfaceTensionOfWater,
   vapourPressureAtKelvin,
   viscosityDynamicAtKelvin,
+  viscosityDynamicOfWater,
   waterAt,
 } from "../../../packages/hydraulics/src/physics/water.js";
 import type { QuantityKind } from "../../../packages/hydraulics/src/units/quantity.js";
 import { columnOf, headOf, pressureOf, type Question } from "./question.js";
 
 const water: Question = (given) => {
-  const at = waterAt(given.measure("temperature", "temperature"));
+  const temperatureC = given.measure("temperature", "temperature");
+  const at = waterAt(temperatureC);
   return {
-    density: { kind: "density", si: at.density },
-    viscosityDynamic: { kind: "viscosityDynamic", si: at.viscosityDynamic },
+    density: { kind: "density", si: densityOfWater(temperatureC) },
+    viscosityDynamic: { kind: "viscosityDynamic", si: viscosityDynamicOfWater(temperatureC) },
     viscosity: { kind: "viscosity", si: at.viscosity },
     vapourPressure: pressureOf(at.vapourPressure),
-    surfaceTension: { kind: "surfaceTension", si: surfaceTensionOfWater(at.temperatureC) },
+    surfaceTension: { kind: "surfaceTension", si: surfaceTensionOfWater(temperatureC) },
   };
 };
 
