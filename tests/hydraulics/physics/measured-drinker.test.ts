@@ -122,6 +122,16 @@ describe("fitDrinkerLaw", () => {
     expect(flat.outside).toContain<MeasurementFinding>("exponent-low");
   });
 
+  it.each<[number, MeasurementFinding[]]>([
+    [0.299, ["exponent-low"]],
+    [0.301, []],
+    [1.099, []],
+    [1.101, ["exponent-high"]],
+  ])("finds nothing strange in exponents from 0.3 to 1.1: %f", (exponent, outside) => {
+    const readings = [0.1, 0.4, 1.6].map((head) => ({ head, flow: 1e-6 * head ** exponent }));
+    expect(fitDrinkerLaw(readings).outside).toEqual(outside);
+  });
+
   it("refuses no readings, a flow of nought, a head at the opening head and senseless options", () => {
     const good = { head: 0.4, flow: 1e-6 };
     expect(() => fitDrinkerLaw([])).toThrow("readings is empty");

@@ -49,9 +49,20 @@ describe("throughDay", () => {
     },
   );
 
+  it.each([1e9, 1e12, 1e14, 1e16, 1e18, 1e25, 1e300])(
+    "is the mean of the day all day where the water hardly follows at all (τ = %d s)",
+    (tau) => {
+      for (const one of throughDay([3, 9, 27, 40, 12, 5], tau)) expect(one).toBeCloseTo(16, 3);
+    },
+  );
+
+  it("is what it tends to where it follows at once", () => {
+    expect(throughDay([3, 9, 27, 40, 12, 5], 1e-300)).toEqual([3, 9, 27, 40, 12, 5]);
+  });
+
   it("keeps between the lowest and the highest it tends to", () => {
     const towards = [3, 9, 27, 40, 12, 5];
-    for (const tau of [10, 3000, 1e6])
+    for (const tau of [1e-9, 10, 3000, 1e6, 1e15])
       for (const one of throughDay(towards, tau)) {
         expect(one).toBeGreaterThanOrEqual(3 - 1e-9);
         expect(one).toBeLessThanOrEqual(40 + 1e-9);

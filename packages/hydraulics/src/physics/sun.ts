@@ -107,8 +107,8 @@ export function sunRiseOfVessel(
  * Temperature of water that follows its surroundings late, where day follows like day.
  *
  *   T′ = (E − T)/τ, E straight from step to step:
- *   T_k+1 = E_k+1 − s τ + (T_k − E_k + s τ) e^(−δ/τ),  s = (E_k+1 − E_k)/δ   (1)
- *   T_0 such that the day ends as it began                                  (2)
+ *   T_k+1 = T_k + m (E_k − T_k) + (E_k+1 − E_k) (1 − m/x),  m = 1 − e^(−x),  x = δ/τ   (1)
+ *   T_0 such that the day ends as it began                                            (2)
  *
  * @param towards       E, what the water tends to, at equal steps through a day [°C]
  * @param timeConstant  τ [s], ≥ 0
@@ -123,16 +123,22 @@ export function throughDay(towards: readonly number[], timeConstant: number): nu
   const count = towards.length;
   if (timeConstant === 0 || count === 0) return [...towards];
   const step = DAY / count;
-  const kept = Math.exp(-step / timeConstant);
+  const taken = -Math.expm1(-step / timeConstant);
+  const ahead = shareOfRise(step / timeConstant, taken);
   const next = (before: number, k: number) => {
     const [e, after] = [towards[k]!, towards[(k + 1) % count]!];
-    const lag = ((after - e) / step) * timeConstant;
-    return after - lag + (before - e + lag) * kept;
+    return before + taken * (e - before) + (after - e) * ahead;
   };
   let end = 0;
   for (let k = 0; k < count; k += 1) end = next(end, k);
-  const whole = Math.exp(-DAY / timeConstant);
-  const water = [whole === 1 ? towards.reduce((sum, one) => sum + one, 0) / count : end / (1 - whole)];
+  const water = [end / -Math.expm1(-DAY / timeConstant)];
   for (let k = 0; k < count - 1; k += 1) water.push(next(water[k]!, k));
   return water;
 }
+
+/** Below this the difference that follows is lost in rounding, and its series is right to the last digit. */
+const SHORT_STEP = 1e-4;
+
+/** 1 − m/x: how much of a step's even rise the water takes on. */
+const shareOfRise = (x: number, taken: number): number =>
+  x < SHORT_STEP ? x / 2 - (x * x) / 6 + (x * x * x) / 24 : 1 - taken / x;
