@@ -44,6 +44,46 @@ test("intakeSpread goes from the least table to the greatest, over the figure to
   expect(high).toBeGreaterThanOrEqual(1);
 });
 
+test("intakeSpread weighs batches by how much they drink, and is 1 where nobody has come", () => {
+  const [pen] = crowdFor(50).pens;
+  const intake = (low: number, size: number, high: number) => ({ ...pen!.want.intakes[0]!, low, size, high });
+  const of = (counts: readonly number[], intakes: readonly ReturnType<typeof intake>[]) =>
+    intakeSpread({
+      ...pen!,
+      want: { ...pen!.want, intakes, batches: counts.map((count) => ({ ...pen!.want.batches[0]!, count })) },
+    });
+  const two = [intake(1, 2, 3), intake(10, 40, 50)];
+  expect(of([10, 1], two)).toEqual({ low: 20 / 60, high: 80 / 60 });
+  expect(of([1, 0], [intake(1, 2, 1.5), intake(1, 1, 9)])).toEqual({ low: 0.5, high: 1 });
+  expect(of([0, 0], two)).toEqual({ low: 1, high: 1 });
+});
+
+test("ordinaryOf is nothing where nobody drinks, and never more drinkers than give", () => {
+  const [pen] = crowdFor(300).pens;
+  expect(ordinaryOf({ ...pen!, load: { ...pen!.load, demand: 0 } })).toBe(0);
+  expect(ordinaryOf({ ...pen!, load: { ...pen!.load, load: 1e9 } })).toBe(pen!.giving.length);
+  expect(ordinaryOf({ ...pen!, load: { ...pen!.load, load: 0 } })).toBe(1);
+});
+
+test("shareOrdinary takes drinkers evenly spaced, each from the middle of its share", () => {
+  const [pen] = crowdFor(300).pens;
+  const counts = [9, 9];
+  // Of 18, of which the first six are near: with three, the 4th, the 10th and the 16th.
+  shareOrdinary(line, { ...pen!, load: { ...pen!.load, load: 3 / pen!.want.ordinaryShare } }, counts);
+  expect(counts).toEqual([1, 2]);
+  shareOrdinary(line, { ...pen!, load: { ...pen!.load, load: 1 / pen!.want.ordinaryShare } }, counts);
+  expect(counts).toEqual([0, 1]);
+});
+
+test("atWorkVaried leaves a pen alone that has no birds or no water", () => {
+  const crowd = crowdFor(50);
+  const factors = { intake: [9], flow: [1, 1], takenIn: 1 };
+  const [pen] = crowd.pens;
+  const empty = { ...crowd, pens: [{ ...pen!, want: { ...pen!.want, birds: 0 } }] };
+  expect(atWorkVaried(line, empty, factors)).toEqual(crowd.atWork);
+  expect(atWorkVaried(line, { ...crowd, pens: [{ ...pen!, giving: [] }] }, factors)).toEqual(crowd.atWork);
+});
+
 test("ordinaryOf is the load scaled to a mean hour of light, rounded up, and at least one where any bird drinks", () => {
   const [pen] = crowdFor(300).pens;
   // A twelfth of the day in a mean hour against 15 % in the busiest: 5 in 9 of its load.
