@@ -1,6 +1,5 @@
 import type { Line } from "../model/line.js";
 import { flowThatClearsAir } from "../physics/air.js";
-import { siphonCrestLimit } from "../physics/vent.js";
 import type { LineSolution } from "../solve/solution.js";
 import { advanceCourse, beginCourse, type Courses, emptyCourses, pocketOf } from "./air-courses.js";
 import type { FillingFinding } from "./check-result.js";
@@ -60,7 +59,7 @@ export function judgeFilling(
       isOpen: points.bleed[p] === 1,
     });
     const pocket = pocketOf(courses, i, bore);
-    const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(bore, line, s);
+    const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(line, s);
     const here = swept ? 0 : pocket;
     airHead[p] = courses.air[i] + here;
     hump[p] = here > 0 ? courses.crestPoint[i] : courses.hump[i];
@@ -71,66 +70,58 @@ export function judgeFilling(
     if (short > 0 && short >= above[parentPoint] && !found.has(p) && above[parentPoint] <= 0) {
       found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });
     }
-    if (here > 0) noteHump(line, found, courses, i, here, s, busy, low);
+    if (here > 0) {
+      const crest = courses.crestPoint[i];
+      noteHump(found, {
+        code: "humpTrapsAir",
+        point: points.id[crest],
+        pointIndex: crest,
+        airHead: here,
+        flowToClear: clearingFlow(line, s),
+        flowThere: Math.abs(busy.flow[s]),
+        locks: low.head[crest] - points.height[crest] <= courses.air[i],
+      });
+    }
   }
   findings.push(...found.values());
   const meeting = countMeeting(line);
   for (let i = ways.rootCount; i < ways.nodeCount; i += 1) {
     const finding =
       meeting[ways.point[i]] === 1
-        ? endFinding(line, ways.point[i], courses, i, segments.bore[ways.segment[i]])
+        ? endFinding(line, courses, { i, point: ways.point[i], bore: segments.bore[ways.segment[i]] })
         : undefined;
     if (finding !== undefined) findings.push(finding);
   }
   return { findings, airHead, hump, above };
 }
 
-function clearingFlow(bore: number, line: Line, segment: number): number {
-  const { segments, points } = line;
+/** The flow that would sweep the air out of a piece of pipe [m³/s]. */
+function clearingFlow({ segments, points }: Line, segment: number): number {
   const fall = Math.abs(points.height[segments.from[segment]] - points.height[segments.to[segment]]);
   return flowThatClearsAir({
-    bore,
+    bore: segments.bore[segment],
     slopeAngle: Math.asin(Math.min(1, fall / Math.max(segments.length[segment], fall, 1e-9))),
   });
 }
 
 /** Keeps, for each hump, the tallest column of air found in the leg beyond it. */
-function noteHump(
-  line: Line,
-  found: Map<number, FillingFinding>,
-  courses: Courses,
-  i: number,
-  airHead: number,
-  segment: number,
-  busy: LineSolution,
-  low: Pick<LineSolution, "head">,
-): void {
-  const p = courses.crestPoint[i];
-  const before = found.get(p);
-  if (before?.code === "humpAboveWater" || (before?.code === "humpTrapsAir" && before.airHead >= airHead))
-    return;
-  found.set(p, {
-    code: "humpTrapsAir",
-    point: line.points.id[p],
-    pointIndex: p,
-    airHead,
-    flowToClear: clearingFlow(line.segments.bore[segment], line, segment),
-    flowThere: Math.abs(busy.flow[segment]),
-    locks: low.head[p] - line.points.height[p] <= courses.air[i],
-  });
+function noteHump(found: Map<number, FillingFinding>, hump: HumpWithAir): void {
+  const before = found.get(hump.pointIndex);
+  if (before?.code === "humpAboveWater") return;
+  if (before?.code === "humpTrapsAir" && before.airHead >= hump.airHead) return;
+  found.set(hump.pointIndex, hump);
 }
+
+type HumpWithAir = Extract<FillingFinding, { code: "humpTrapsAir" }>;
 
 /** A dead end that is the highest place since the last sag keeps air until it is let out. */
 function endFinding(
-  line: Line,
-  p: number,
+  { points }: Line,
   { goesUp, crestIsOpen, crest, sag }: Courses,
-  i: number,
-  bore: number,
+  { i, point, bore }: { readonly i: number; readonly point: number; readonly bore: number },
 ): FillingFinding | undefined {
-  const { points } = line;
-  if (goesUp[i] === 0 || crestIsOpen[i] === 1 || crest[i] - points.height[p] >= bore) return undefined;
-  return { code: "endHoldsAir", point: points.id[p], pointIndex: p, rise: crest[i] - sag[i] };
+  if (goesUp[i] === 0 || crestIsOpen[i] === 1 || crest[i] - points.height[point] >= bore) return undefined;
+  return { code: "endHoldsAir", point: points.id[point], pointIndex: point, rise: crest[i] - sag[i] };
 }
 
 /** How many pieces of pipe meet at each point: one at a dead end. */
@@ -138,31 +129,4 @@ function countMeeting(line: Line): Int32Array {
   const meeting = new Int32Array(line.points.count);
   for (const ends of [line.segments.from, line.segments.to]) for (const p of ends) meeting[p] += 1;
   return meeting;
-}
-
-/** Points where the running line would be under suction: water stands below the pipe. */
-export function findSuction(
-  line: Line,
-  solution: LineSolution,
-  moment: "fullBusiest" | "lowestBusiest",
-): FillingFinding[] {
-  const { points } = line;
-  const limit = siphonCrestLimit(line.water);
-  let worst: FillingFinding | undefined;
-  for (let p = 0; p < points.count; p += 1) {
-    if (solution.reached[p] === 0) continue;
-    const head = solution.head[p] - points.height[p];
-    const isFlowing = head < -0.001 && pointIsFlowing(line, solution, p);
-    if (!isFlowing || (worst?.code === "suction" && head >= worst.head)) continue;
-    worst = { code: "suction", point: points.id[p], pointIndex: p, head, moment, breaks: -head >= limit };
-  }
-  return worst === undefined ? [] : [worst];
-}
-
-function pointIsFlowing(line: Line, solution: LineSolution, p: number): boolean {
-  const { segments } = line;
-  for (let s = 0; s < segments.count; s += 1) {
-    if ((segments.from[s] === p || segments.to[s] === p) && Math.abs(solution.flow[s]) > 1e-12) return true;
-  }
-  return false;
 }

@@ -15,11 +15,11 @@ import { type MannedLine, manLine } from "./birds/man-line.js";
 import type { reportFlock as ReportFlock } from "./birds/report-flock.js";
 import { gatherCautions } from "./cautions.js";
 import type { Certainty, Checked, DrinkerVerdict } from "./check-result.js";
-import { findSuction } from "./filling.js";
 import { countVerdicts, type JudgedLine, judgeLine, worstOf } from "./judge-line.js";
 import { reportRuns } from "./run-reports.js";
 import type { SolvedMoments } from "./solve-moments.js";
 import { reportSources } from "./source-reports.js";
+import { findSuction } from "./suction.js";
 
 /** A plan checked, or what in it contradicts itself. */
 export type Checking =

@@ -7,16 +7,17 @@ const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
  */
 export function writeDuration(seconds: number): string {
   if (seconds < MINUTE) return seconds <= 0 ? "at once" : "under a minute";
-  if (seconds < HOUR) return `${Math.round(seconds / MINUTE)} min`;
-  if (seconds < DAY) return pair(seconds, HOUR, MINUTE, "h", "min");
-  const days = pair(seconds, DAY, HOUR, "days", "h");
-  return days.replace(/^1 days/, "1 day");
+  const minutes = Math.round(seconds / MINUTE) * MINUTE;
+  if (minutes < HOUR) return `${minutes / MINUTE} min`;
+  if (minutes < DAY) return parts(minutes, [HOUR, "h"], [MINUTE, "min"]);
+  const hours = Math.round(seconds / HOUR) * HOUR;
+  return parts(hours, [DAY, hours < 2 * DAY ? "day" : "days"], [HOUR, "h"]);
 }
 
-function pair(seconds: number, large: number, small: number, largeWord: string, smallWord: string): string {
-  const count = Math.round(seconds / small);
-  const per = large / small;
-  const rest = count % per;
-  const whole = `${Math.floor(count / per)} ${largeWord}`;
+type UnitOfTime = readonly [seconds: number, word: string];
+
+function parts(seconds: number, [large, largeWord]: UnitOfTime, [small, smallWord]: UnitOfTime): string {
+  const rest = (seconds % large) / small;
+  const whole = `${Math.floor(seconds / large)} ${largeWord}`;
   return rest === 0 ? whole : `${whole} ${rest} ${smallWord}`;
 }
