@@ -4,7 +4,7 @@ import { mutatedFrom } from "./mutate-plan.js";
 import { drawnPlan, type PlanData, type PlanSize, USUAL_SIZE } from "./plans.js";
 
 const SMALL: PlanSize = { fewestRuns: 1, mostRuns: 4, mostDrinkers: 12 };
-/** A thousand drinkers, more or less. */
+/** A hundred to two thousand drinkers. */
 const LARGE: PlanSize = { fewestRuns: 12, mostRuns: 40, mostDrinkers: 300 };
 const LARGE_ONE_IN = 2000;
 const USUAL_ONE_IN = 4;

@@ -4,10 +4,10 @@ import { nightPlan } from "../arbitraries/night-plans.js";
 import { createCases } from "./one-case.js";
 
 describe("a night", () => {
-  const tryCase = createCases({ checkedOneIn: 10, askedOneIn: 1e9 });
+  const tryCase = createCases({ checkedOneIn: 7, askedOneIn: 1e9 });
   const numbers = Array.from({ length: 15 }, (_, k) => k + 1);
 
-  it("finds no fault in its first plans, nor in one of a thousand drinkers", () => {
+  it("finds no fault in its first plans, nor in one of a great many drinkers", () => {
     const found = [...numbers, 2000].map((number) => tryCase("plans", number));
     expect(found.filter((one) => one !== undefined)).toEqual([]);
   });
@@ -17,7 +17,7 @@ describe("a night", () => {
     expect(found.filter((one) => one !== undefined)).toEqual([]);
   });
 
-  it("draws mostly small plans, and some of about a thousand drinkers", () => {
+  it("draws mostly small plans, and some of hundreds of drinkers", () => {
     const drinkers = (number: number): number => {
       const ready = madeReady(nightPlan(number));
       return ready.ok ? ready.line.drinkers.count : Number.NaN;
@@ -25,6 +25,6 @@ describe("a night", () => {
     const counts = numbers.map(drinkers).sort((a, b) => a - b);
     expect(counts[7]).toBeLessThan(15);
     const large = [4000, 6000].map(drinkers);
-    expect(large.reduce((sum, one) => sum + one, 0) / large.length).toBeGreaterThan(500);
+    expect(large.reduce((sum, one) => sum + one, 0) / large.length).toBeGreaterThan(300);
   });
 });

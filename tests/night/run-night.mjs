@@ -3,8 +3,8 @@
  *   npm run night                                     100,000 hostile documents, and 1,000,000 random plans solved at every moment
  *   npm run night -- --plans 5000 --documents 500     fewer
  *   npm run night -- --seed 42000                     from this number on; each plan has a number, and is always the same
- *   npm run night -- --checked-one-in 10              one plan in so many is checked in full as well
- *   npm run night -- --asked-one-in 2000              and one in so many asked every question there is
+ *   npm run night -- --checked-one-in 11              one plan in so many is checked in full as well
+ *   npm run night -- --asked-one-in 1999              and one in so many asked every question there is
  *   npm run night -- --jobs 2                         threads
  *   npm run night -- --go-on                          from where the last night stopped, as it was asked
  * What is found is made small, printed, and written to a file, to be made a test of in tests/regress.
@@ -27,8 +27,9 @@ const { values } = parseArgs({
     plans: { type: "string", default: "1000000" },
     documents: { type: "string", default: "100000" },
     seed: { type: "string", default: "1" },
-    "checked-one-in": { type: "string", default: "10" },
-    "asked-one-in": { type: "string", default: "2000" },
+    // Both without a divisor of what the sizes of plans go by, so that plans of every size come up.
+    "checked-one-in": { type: "string", default: "11" },
+    "asked-one-in": { type: "string", default: "1999" },
     jobs: { type: "string", default: String(Math.max(1, availableParallelism() - 1)) },
     "go-on": { type: "boolean", default: false },
   },
