@@ -56,7 +56,7 @@ describe.each(FRICTION_LAWS)("prepareLine (%s)", (friction) => {
     const kept = keepState(prepared.current.work);
     const idle = makeMoment(line(), [1], [false, true]);
     const first = solveLine(prepared, idle);
-    solveLine(prepared, busy);
+    solveLine(prepared, makeMoment(line(), [0.7]));
     // It was warm, and is again.
     prepared.current.work.warm = false;
     startFrom(prepared.current.work, kept);
