@@ -64,5 +64,12 @@ export function sumFlows(network: Network, demand: Demand, work: Workspace): voi
     trialFlow[chordFrom[c]] += q;
     trialFlow[chordTo[c]] -= q;
   }
-  for (let i = nodeCount - 1; i >= rootCount; i -= 1) trialFlow[parent[i]] += trialFlow[i];
+  // Carried along as in `solveTreeHeads`.
+  let beyond = trialFlow[nodeCount - 1];
+  for (let i = nodeCount - 1; i >= rootCount; i -= 1) {
+    const p = parent[i];
+    const above = trialFlow[p] + beyond;
+    trialFlow[p] = above;
+    beyond = p === i - 1 ? above : trialFlow[i - 1];
+  }
 }

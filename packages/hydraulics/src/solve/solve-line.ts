@@ -1,13 +1,13 @@
-import { type Line, SEGMENT_KIND, STUCK } from "../model/line.js";
+import { SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution } from "./check-solution.js";
+import { demandAt } from "./demand-at.js";
 import { changeFirst, devicesToSet, withoutUnfed } from "./device-settings.js";
 import { sumFlows } from "./direction.js";
 import type { Demand } from "./network.js";
 import { lossesOf, type PreparedLine, type SetDevice, useZoning, type Zoning } from "./prepare-line.js";
 import type { LineSolution } from "./solution.js";
 import { type Effort, solveNetwork } from "./solve-network.js";
-import { fedSources } from "./with-outlets.js";
 import { holdingRegulators, writeState } from "./write-state.js";
 
 /**
@@ -34,7 +34,7 @@ export function solveLine(prepared: PreparedLine, moment: Moment): LineSolution 
 export function reachState(prepared: PreparedLine, moment: Moment): LineSolution {
   const effort = { steps: 0, evaluations: 0 };
   let zoning = prepared.devices.length === 0 ? prepared.current : withoutUnfed(prepared);
-  let demand = demandOf(prepared, zoning, moment, undefined);
+  let demand = demandAt(prepared, zoning, moment, undefined);
   let solved = false;
   const mostRounds = 12 * prepared.devices.length + 4;
   for (let round = 0; round < mostRounds; round += 1) {
@@ -55,52 +55,11 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
       // Devices that keep changing together are taken one at a time.
       const set = round < mostRounds / 2 ? wanted : changeFirst(prepared.devices, zoning.set, wanted);
       zoning = useZoning(prepared, set);
-      demand = demandOf(prepared, zoning, moment, drawOf(prepared, zoning, through));
-    } else demand = demandOf(prepared, zoning, moment, draw);
+      demand = demandAt(prepared, zoning, moment, drawOf(prepared, zoning, through));
+    } else demand = demandAt(prepared, zoning, moment, draw);
     solved = false;
   }
   return writeState(prepared, zoning, solved, effort);
-}
-
-function demandOf(
-  prepared: PreparedLine,
-  zoning: Zoning,
-  moment: Moment,
-  draw: Float64Array | undefined,
-): Demand {
-  const { line } = prepared;
-  const { topology } = zoning.network;
-  const rootHead = new Float64Array(topology.rootCount);
-  const working = workingOutlets(line, topology.drinker, moment);
-  const holding = holdingRegulators(zoning);
-  for (let r = 0; r < topology.rootCount; r += 1) {
-    const point = topology.point[r];
-    const source = line.sources.findIndex((one) => one.point === point);
-    const regulator = holding.find((s) => line.segments.to[s] === point);
-    if (source >= 0) rootHead[r] = moment.sourceHead[source];
-    else if (regulator !== undefined)
-      rootHead[r] = line.points.height[point] + line.segments.setting[regulator];
-  }
-  return { rootHead, working, draw };
-}
-
-/** Places in `drinker` of the outlets that are open: drinkers at work or stuck open, float valves that feed, leaks. */
-function workingOutlets(line: Line, drinker: Int32Array, moment: Moment): Int32Array {
-  const { count, stuck } = line.drinkers;
-  const fed = fedSources(line);
-  const open = new Uint8Array(count + fed.length + (line.leaks?.length ?? 0)).fill(1);
-  open.set(moment.atWork);
-  stuck?.forEach((state, d) => {
-    if (state !== STUCK.not) open[d] = state === STUCK.open ? 1 : 0;
-  });
-  fed.forEach((i, k) => {
-    open[count + k] = line.sources[i].feed?.isStuckOpen ? 1 : (moment.feeding?.[i] ?? 0);
-  });
-  let openCount = 0;
-  for (let d = 0; d < drinker.length; d += 1) openCount += open[drinker[d]];
-  const working = new Int32Array(openCount);
-  for (let d = 0, w = 0; d < drinker.length; d += 1) if (open[drinker[d]] === 1) working[w++] = d;
-  return working;
 }
 
 /** Flow of every device by its segment: through a holding regulator, what its zone takes. */

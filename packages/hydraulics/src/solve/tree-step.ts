@@ -44,20 +44,29 @@ export function solveTreeHeads(
     nodeDraw[node] += drinkerFlow[d] - g * (drinkers.start[d] + drinkerLoss[d]);
   }
 
-  // Upwards: the edge's own loss in series, H_parent - H = loss + slope (Q - flow).
+  // Upwards: the edge's own loss in series, H_parent - H = loss + slope (Q - flow). What was just written for the node
+  // that comes next is carried along: on a long line each node waits for the one before, and memory is slow to give back.
+  let g = nodeConductance[nodeCount - 1];
+  let drawn = nodeDraw[nodeCount - 1];
   for (let i = nodeCount - 1; i >= rootCount; i -= 1) {
-    const g = nodeConductance[i];
     const t = 1 / (1 + g * slope[i]);
     const p = parent[i];
     through[i] = t;
-    nodeConductance[p] += g * t;
-    nodeDraw[p] += (nodeDraw[i] - g * (loss[i] - slope[i] * flow[i])) * t;
+    const conductanceAbove = nodeConductance[p] + g * t;
+    const drawAbove = nodeDraw[p] + (drawn - g * (loss[i] - slope[i] * flow[i])) * t;
+    nodeConductance[p] = conductanceAbove;
+    nodeDraw[p] = drawAbove;
+    g = p === i - 1 ? conductanceAbove : nodeConductance[i - 1];
+    drawn = p === i - 1 ? drawAbove : nodeDraw[i - 1];
   }
 
   // Downwards.
   for (let r = 0; r < rootCount; r += 1) head[r] = demand.rootHead[r];
+  let last = head[rootCount - 1];
   for (let i = rootCount; i < nodeCount; i += 1) {
-    head[i] = (head[parent[i]] - loss[i] + slope[i] * (flow[i] - nodeDraw[i])) * through[i];
+    const above = parent[i] === i - 1 ? last : head[parent[i]];
+    last = (above - loss[i] + slope[i] * (flow[i] - nodeDraw[i])) * through[i];
+    head[i] = last;
   }
 }
 

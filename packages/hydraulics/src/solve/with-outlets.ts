@@ -2,7 +2,9 @@ import type { Line } from "../model/line.js";
 
 /** Sources that a float valve fills from the line, by their place in `line.sources`. */
 export function fedSources(line: Line): number[] {
-  return line.sources.flatMap((source, i) => (source.feed === undefined ? [] : [i]));
+  const fed: number[] = [];
+  for (let i = 0; i < line.sources.length; i += 1) if (line.sources[i].feed !== undefined) fed.push(i);
+  return fed;
 }
 
 /** What passes water besides drinkers: an orifice at a point. */

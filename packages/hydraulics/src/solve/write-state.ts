@@ -5,6 +5,8 @@ import { fedSources } from "./with-outlets.js";
 
 const NOT_CHECKED = { continuity: { worst: 0, at: -1 }, energy: { worst: 0, at: -1 } } as const;
 
+const NONE = new Float64Array(0);
+
 /** What the loop has left in the buffers of a zoning, in the numbering of the line; nothing of it is the solver's own. */
 export function writeState(
   prepared: PreparedLine,
@@ -23,11 +25,19 @@ export function writeState(
   spreadOutlets(line, zoning, room);
   for (let r = 0; r < line.sources.length; r += 1) sourceFlow[r] = work.flow[r];
   for (const s of holdingRegulators(zoning)) flow[s] = work.flow[topology.point.indexOf(line.segments.to[s])];
+  const { drinkerFlow, feedFlow, leakFlow } = room;
+  const { head, reached } = headsByPoint(prepared, zoning, room.head);
+  // Written out, since objects poured into one take longer than all the columns.
   return {
     outcome: solved ? "solved" : "stalled",
     friction,
-    ...room,
-    ...headsByPoint(prepared, zoning, room.head),
+    head,
+    reached,
+    flow,
+    drinkerFlow,
+    sourceFlow,
+    feedFlow,
+    leakFlow,
     checks: NOT_CHECKED,
     effort,
   };
@@ -50,7 +60,7 @@ function makeRoom(line: Line) {
     head: column(points.count),
     sourceFlow: column(sources.length),
     feedFlow: column(sources.length),
-    leakFlow: column(leaks?.length ?? 0),
+    leakFlow: leaks === undefined ? NONE : column(leaks.length),
   };
 }
 
@@ -90,5 +100,7 @@ export function headsByPoint(
 
 /** Regulators that hold in a zoning, by segment. */
 export function holdingRegulators({ set }: Zoning): number[] {
-  return set.filter(({ setting }) => setting === "holds").map(({ segment }) => segment);
+  const holding: number[] = [];
+  for (const { segment, setting } of set) if (setting === "holds") holding.push(segment);
+  return holding;
 }
