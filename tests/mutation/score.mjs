@@ -53,13 +53,13 @@ export function scoreTable(score) {
     ...inFolder(folder).map((file) => writeLine(file.name, [file])),
   ]);
   const head =
-    "| file | tried | one in | noticed | of these by time | not noticed | of these explained | noticed, % |";
+    "| file | tried | one in | noticed | of these by time | not noticed | of these explained | noticed, % | of what could be, % |";
   const between = dates[0] === dates.at(-1) ? dates[0] : `${dates[0]} to ${dates.at(-1)}`;
   return [
     `Run on ${between}:`,
     "",
     head,
-    "|---|--:|--:|--:|--:|--:|--:|--:|",
+    "|---|--:|--:|--:|--:|--:|--:|--:|--:|",
     writeLine("**all**", files),
     ...rows,
     "",
@@ -70,6 +70,8 @@ function writeLine(name, files) {
   const sum = (key) => files.reduce((total, file) => total + file[key], 0);
   const noticed = sum("killed") + sum("timedOut");
   const oneIn = [...new Set(files.map((file) => file.oneIn))].join(", ");
-  const share = ((100 * noticed) / sum("mutants")).toFixed(1);
-  return `| ${[name, sum("mutants"), oneIn, noticed, sum("timedOut"), sum("survived"), sum("explained"), share].join(" | ")} |`;
+  const shareOf = (all) => (all === 0 ? "–" : ((100 * noticed) / all).toFixed(1));
+  const shares = [shareOf(sum("mutants")), shareOf(sum("mutants") - sum("explained"))];
+  const counts = [sum("mutants"), oneIn, noticed, sum("timedOut"), sum("survived"), sum("explained")];
+  return `| ${[name, ...counts, ...shares].join(" | ")} |`;
 }
