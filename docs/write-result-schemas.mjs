@@ -23,6 +23,7 @@ export const DOCUMENTS = [
   ["rain", "writeRainDocument", "a roof and a vessel through a record of rain"],
   ["frost", "writeFrostDocument", "a night of frost"],
   ["frost record", "writeFrostRecordDocument", "a record of nights"],
+  ["heat record", "writeHeatRecordDocument", "a record of hot days"],
   ["heat", "writeHeatDocument", "a hot day"],
   ["mishaps", "writeMishapsDocument", "what any one mishap does"],
   ["trouble", "writeTroubleDocument", "what is likely wrong"],

@@ -72,3 +72,18 @@ test("headfall heat tells water by the hour, what to flush and what each change 
   expect(headfall(["heat", YARD, "--sun", "5 kW/m2"]).stderr).toContain("It is from 0 to 1200 W/m2.");
   expect(headfall(["heat", HEN_HOUSE, "--high", "20C", "--sun", "0 W/m2"]).status).toBe(0);
 });
+
+test("headfall heat tells of loose waterers, and by a record hot days by year", () => {
+  const run = headfall(["heat", YARD]);
+  expect(run.stdout).toMatch(/\nLoose waterers\n- chick jars: \d+ mL of its 1\.09 L dry away in such a day/);
+  expect(run.stdout).toMatch(/yard pan: .* It stays under 30 °C all day\./);
+  const file = join(tmpdir(), `highs-${process.pid}.csv`);
+  writeFileSync(file, "date,tmin C,tmax C\n2025-07-01,16,31\n2025-07-02,17,34\n2025-07-03,14,24\n");
+  const record = headfall(["heat", HEN_HOUSE, "--record", file]);
+  expect(record).toMatchObject({ status: 1, stderr: "" });
+  expect(record.stdout).toMatch(
+    /2025-07-01 to 2025-07-03, 3 of 3 days known\n.* the hottest 34 °C on 2025-07-02/,
+  );
+  expect(record.stdout).toMatch(/\n2025 +3 +2 +2 +2 +2025-07-01 +2025-07-02 +34 °C/);
+  expect(headfall(["heat", HEN_HOUSE, "--record", file, "--high", "36C"]).stderr).toContain("one day's");
+});

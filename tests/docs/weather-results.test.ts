@@ -32,3 +32,13 @@ test("every key of frost by a record is there too, its coldest night being a doc
   const documented = namesInCode(page, "headfall frost record");
   expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
 });
+
+test("every key of heat by a record is there too, its hottest day being a document of heat", () => {
+  const run = headfall(["heat", TWO_PENS, "--example", "seattle", "--json"]);
+  expect(run).toMatchObject({ status: 1, stderr: "" });
+  const { worstDay, ...document } = JSON.parse(run.stdout);
+  expect(document).toMatchObject({ format: "headfall heat record", firstDay: "2012-01-01", days: 1461 });
+  expect(worstDay).toMatchObject({ format: "headfall heat", day: { high: 36 } });
+  const documented = namesInCode(page, "headfall heat record");
+  expect([...new Set(keysIn(document))].filter((key) => !documented.has(key))).toEqual([]);
+});

@@ -208,7 +208,13 @@ export { mishapsOf } from "./model/mishaps-of.js";
 export { buildMoments, MOMENTS, type Moment, type MomentName, type Moments } from "./model/moment.js";
 export { type CountedFitting, type FittedRun, listFittings, type WayIn } from "./model/pipe-kind.js";
 export type { DefaultUsed } from "./model/typed-values.js";
-export * from "./model/waterer-mishap.js";
+export {
+  WATERER_MISHAP_KINDS,
+  type WatererMishap,
+  type WatererMishapKind,
+  watererMishapsOf,
+  watererWithMishap,
+} from "./model/waterer-mishap.js";
 export { withMishap } from "./model/with-mishap.js";
 export * from "./model/yard.js";
 
@@ -285,7 +291,12 @@ export {
   type MishapsOptions,
   mishapsOfPlan,
 } from "./judge/mishaps/mishaps-of-plan.js";
-export * from "./judge/mishaps/waterers/waterer-guard.js";
+export {
+  WATERER_GUARD_KINDS,
+  type WatererGuard,
+  type WatererGuardKind,
+  type WatererGuardResult,
+} from "./judge/mishaps/waterers/waterer-guard.js";
 export * from "./judge/mishaps/waterers/waterer-mishap-result.js";
 export { compareWaterers } from "./judge/mishaps/waterers/waterer-mishaps-of-plan.js";
 export type { AskOptions } from "./judge/trouble/ask-about-trouble.js";
@@ -321,6 +332,7 @@ export * from "./judge/weather/frost-record.js";
 export * from "./judge/weather/frost-result.js";
 export * from "./judge/weather/heat.js";
 export { DRUNK_LESS_ABOVE, REFUSED_ABOVE } from "./judge/weather/heat-bodies.js";
+export * from "./judge/weather/heat-record.js";
 export * from "./judge/weather/heat-result.js";
 
 // The loose waterers of every pen, and a year with its kit.

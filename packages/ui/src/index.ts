@@ -48,6 +48,7 @@ export { HeadfallTime } from "./time/time-element.js";
 export { HeadfallTrouble } from "./trouble/trouble-element.js";
 export { HeadfallHow } from "./verdicts/how-element.js";
 export { HowClosedEvent, HowWantedEvent } from "./verdicts/how-wanted-event.js";
+export type { AirExample } from "./weather/air-example.js";
 export { HeadfallWeather } from "./weather/weather-element.js";
 export { HeadfallYard } from "./yard/yard-element.js";
 export { HeadfallYear } from "./year/year-element.js";

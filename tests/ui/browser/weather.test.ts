@@ -30,7 +30,7 @@ const yard: Plan = {
 async function weatherRoom(plan: Plan, width = 420) {
   const view = document.createElement("headfall-weather") as HeadfallWeather;
   const host = await new RoomHost(view, plan).place(width);
-  await expect.poll(() => view.shadowRoot?.querySelector("#frost") !== null, { timeout: 15_000 }).toBe(true);
+  await expect.poll(() => view.shadowRoot?.querySelector("#frost") !== null).toBe(true);
   // On a phone what can be changed is folded away.
   view.shadowRoot!.querySelector<HTMLDetailsElement>(".say details")!.open = true;
   return host;
@@ -92,4 +92,38 @@ test("the night is typed there: a plan that says nothing of weather is told a pl
   await userEvent.keyboard("{Enter}");
   await expect.poll(() => shown(view)).toContain("-15 °C for 12 h");
   expect(store.plan.weather).toEqual({ high: "21 degC", frost: { low: "-15 °C" } });
+});
+
+/** Gives the room a file, as if it had been chosen. */
+function open(view: HTMLElement, name: string, content: string): void {
+  const input = view.shadowRoot!.querySelector<HTMLInputElement>("#air-file")!;
+  const files = new DataTransfer();
+  files.items.add(new File([content], name));
+  input.files = files.files;
+  input.dispatchEvent(new Event("change"));
+}
+
+test("a daily record tells nights of frost and hot days by year; what it leaves open is asked, and a bad one told", async () => {
+  const { view } = await weatherRoom(yard, 336);
+  expect(shown(view)).toContain("pan: ");
+  open(
+    view,
+    "own.csv",
+    "date,tmin,tmax\n2024-12-31,28,40\n2025-01-01,14,36\n2025-07-01,61,88\n2025-07-02,63,93\n",
+  );
+  await userEvent.click(page.getByRole("button", { name: "F", exact: true }));
+  await expect
+    .poll(() => view.shadowRoot!.querySelector("#by-year ~ div table"), { timeout: 20_000 })
+    .not.toBeNull();
+  expect(shown(view)).toMatch(
+    /Nights of frost ?[\d.]+ nights of frost a year, the coldest -10 °C on 2025-01-01/,
+  );
+  expect(shown(view)).toMatch(
+    /Hot days ?[\d.]+ days a year of 30 °C and more, the hottest 34 °C on 2025-07-02\. Water standing in/,
+  );
+  unfold(view);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  expect(view.scrollWidth).toBeLessThanOrEqual(336);
+  open(view, "none.csv", "date,rain\n2025-01-01,3\n");
+  await expect.poll(() => shown(view)).toContain('"none.csv" could not be read. The record before it stays.');
 });

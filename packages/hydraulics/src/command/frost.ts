@@ -1,14 +1,11 @@
-import { AIR_UNITS, type AirReadingOptions } from "../document/air-record.js";
-import { readAirRecord } from "../document/read-air-record.js";
-import { writeProblem } from "../document/write-problem.js";
 import { frostOfPlan } from "../judge/weather/frost.js";
 import { frostOfRecord } from "../judge/weather/frost-record.js";
-import { writeAirQuestion, writeFrostRecordText } from "../report/weather/frost-record-text.js";
+import { writeFrostRecordText } from "../report/weather/frost-record-text.js";
 import { writeFrostText } from "../report/weather/frost-text.js";
 import { writeFrostDocument, writeFrostRecordDocument } from "../report/weather/weather-documents.js";
+import { AIR_OPTIONS, airRecordOf, asksRecord } from "./air-record.js";
 import type { Answer, Asked, Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
-import { EXAMPLES, recordText } from "./record-text.js";
 
 const ASKED = {
   low: { option: "low", kind: "temperature", least: -40, most: 0, words: "from -40 to 0 degC" },
@@ -28,11 +25,8 @@ const ASKED = {
  * stops.
  */
 export const FROST: Question = {
-  options: ["low", "hours", "wind", "record", "example", "degrees", "dates", "place"],
-  answer: (asked) =>
-    asked.own["record"] === undefined && asked.own["example"] === undefined
-      ? answerNight(asked)
-      : answerRecord(asked),
+  options: ["low", "hours", "wind", ...AIR_OPTIONS],
+  answer: (asked) => (asksRecord(asked.own) ? answerRecord(asked) : answerNight(asked)),
 };
 
 function answerNight({ plan, name, system, paint, own }: Asked): Answer {
@@ -53,38 +47,14 @@ async function answerRecord({ plan, name, system, paint, own }: Asked): Promise<
   const asked = readAsked(own, { hours, wind });
   if ("fault" in asked) return { fault: asked.fault };
   if (own["low"] !== undefined) return { fault: "--low is one night's; a record has its own." };
-  const options = readingOptions(own);
-  if ("fault" in options) return options;
-  const text = await recordText(own);
-  if (typeof text !== "string") return text;
-  const reading = readAirRecord(text, options);
-  if (!reading.ok) {
-    if ("problems" in reading)
-      return { fault: `${own["record"] ?? "the record"}: ${reading.problems.map(writeProblem).join(" ")}` };
-    return { fault: `${writeAirQuestion(reading.question)} Say it with --${reading.question.ask}.` };
-  }
-  const answer = frostOfRecord(plan, reading.record, asked.values);
+  const air = await airRecordOf(own);
+  if ("fault" in air) return air;
+  const answer = frostOfRecord(plan, air.record, asked.values);
   if (!answer.ok) return answer;
   const { record } = answer;
   return {
     text: () => writeFrostRecordText(name, record, system, paint),
     document: () => writeFrostRecordDocument(name, record, system),
     status: record.stops.some(({ surely }) => surely > 0) ? 1 : 0,
-  };
-}
-
-function readingOptions(own: Asked["own"]): AirReadingOptions | { readonly fault: string } {
-  const { example, degrees, dates, place } = own;
-  if (example !== undefined)
-    return { degrees: "C", place: EXAMPLES[example as keyof typeof EXAMPLES] ?? example };
-  const unit = AIR_UNITS.find((one) => one === degrees);
-  if (degrees !== undefined && unit === undefined)
-    return { fault: `--degrees is one of ${AIR_UNITS.join(", ")}, not ${JSON.stringify(degrees)}.` };
-  if (dates !== undefined && dates !== "day first" && dates !== "month first")
-    return { fault: '--dates is "day first" or "month first".' };
-  return {
-    ...(unit === undefined ? {} : { degrees: unit }),
-    ...(dates === undefined ? {} : { dates }),
-    ...(place === undefined ? {} : { place }),
   };
 }

@@ -94,6 +94,12 @@ export const OWN_WORDS: Readonly<Partial<Record<CommandName, Readonly<Record<str
       "by a daily record instead: a station file of GHCN-Daily, or a table of dates and lowest temperatures",
     ),
   },
+  heat: {
+    record: option(
+      "--record FILE",
+      "by a daily record instead: a station file of GHCN-Daily, or a table of dates, lowest and highest temperatures",
+    ),
+  },
   rain: {
     figure: option("--figure expect", "birds want the figure to expect (the one to size on if left out)"),
   },

@@ -112,7 +112,9 @@ export { TROUBLE_CAUTIONS, writeNextLook, writeTried, writeWhy } from "./trouble
 export * from "./trouble/trouble-todo.js";
 export * from "./trouble/trouble-two.js";
 export * from "./verdict-sentences.js";
+export { writeAirQuestion, writeFrostRecordAnswer } from "./weather/frost-record-text.js";
 export * from "./weather/frost-sentences.js";
+export { HEAT_RECORD_CAUTIONS, writeHeatRecordAnswer } from "./weather/heat-record-text.js";
 export {
   HEAT_CAUTIONS,
   HEAT_CHANGE_WORDS,

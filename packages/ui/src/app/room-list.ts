@@ -66,7 +66,7 @@ export const ROOMS = [
     words: "A night of frost, and a hot day",
     group: "times",
     tag: "headfall-weather",
-    load: async () => (await import("../weather/weather-element.js")).HeadfallWeather,
+    load: async () => (await import("./page-weather.js")).PageWeather,
   },
   {
     name: "year",

@@ -10,29 +10,37 @@ import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
+import { AirController } from "./air-controller.js";
+import type { AirExample } from "./air-example.js";
+import { airView } from "./air-view.js";
 import { frostView } from "./frost-view.js";
 import { heatView } from "./heat-view.js";
 import type { WeatherRoom } from "./room.js";
 import { weatherStyles } from "./weather.styles.js";
 import { coverEntries, hotDayEntries, nightEntries } from "./weather-entries.js";
+import { yearsView } from "./years-view.js";
 
 /** Rest after the last change before night and day are reckoned [ms]. */
 const REST_MS = 150;
 
 /**
  * A plan in frost and in heat: hours until each part stops in a night of frost, what to drain, refills; water by the
- * hour on a hot day, what to flush, what shade, white, foam or earth would change.
+ * hour on a hot day, what to flush, what shade, white, foam or earth would change; and by a
+ * daily record, nights of frost and hot days by year.
  *
  * @element headfall-weather
  * @fires edit-wanted  when the user wants the plan changed
  */
 export class HeadfallWeather extends RoomElement {
   static override properties = {
+    examples: { attribute: false },
     chosen: { state: true },
     covered: { state: true },
   };
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, weatherStyles];
 
+  /** Daily records of the air to try the room with, beside the user's own. */
+  declare examples: readonly AirExample[];
   /** The part whose curve is drawn; the warmest that birds drink from until one is chosen. */
   declare private chosen: number | undefined;
   /** The run or source whose cover is typed, runs first. */
@@ -40,10 +48,12 @@ export class HeadfallWeather extends RoomElement {
 
   readonly #typing = new TypingController(this);
   readonly #weather = new RoomAnswerController<"weather">(this, REST_MS);
+  readonly #air = new AirController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
 
   constructor() {
     super();
+    this.examples = [];
     this.chosen = undefined;
     this.covered = 0;
   }
@@ -61,8 +71,9 @@ export class HeadfallWeather extends RoomElement {
       }
       this.#typing.planChanged();
     }
-    if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
-      this.#weather.ask({ kind: "weather", plan: this.plan, day: this.day });
+    if (this.plan === undefined || !(changed.has("plan") || changed.has("day"))) return;
+    this.#weather.ask({ kind: "weather", plan: this.plan, day: this.day });
+    this.#air.ask(this.plan, this.day);
   }
 
   override render() {
@@ -75,6 +86,7 @@ export class HeadfallWeather extends RoomElement {
       <div class="rest ${isOld ? "older" : ""}">
         <section class="say" aria-label="Night, day, and what keeps them off">
           <details ?open=${this.#width.matches}><summary>Change the night, the day, and what keeps them off</summary>${this.#fields(plan)}</details>
+          ${airView(this.#air, this.examples)}
         </section>
         <div class="told">
           ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan, answer.heat), ...answer })}
@@ -85,7 +97,7 @@ export class HeadfallWeather extends RoomElement {
   }
 
   #told(room: WeatherRoom) {
-    return html`${frostView(room)} ${heatView(room)}`;
+    return html`${frostView(room)} ${heatView(room)} ${yearsView(this.#air, this.system)}`;
   }
 
   #room(plan: Plan, heat: Heat): Omit<WeatherRoom, "frost" | "heat"> {

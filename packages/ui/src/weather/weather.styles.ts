@@ -23,6 +23,7 @@ export const weatherStyles = css`
   .limit { stroke: var(--_starves); stroke-width: 1.5; }
   .less { stroke-dasharray: 10 4; }
   .refused { stroke-dasharray: 3 3; }
+  .asked { border: 2px solid var(--_accent); border-radius: 8px; background: var(--_sheet); padding: 0.35rem 0.75rem; margin: 0.6rem 0; }
   .key { list-style: none; padding: 0; }
   .key svg { vertical-align: middle; }
   th:first-child { text-align: left; }

@@ -9,13 +9,16 @@ import {
   findCures,
   findFront,
   frostOfPlan,
+  frostOfRecord,
   goingAway,
   heatOfPlan,
+  heatOfRecord,
   howLongItLasts,
   judgeWeeks,
   measureAgain,
   mishapsOfPlan,
   rainSupply,
+  readAirRecord,
   readRainRecord,
   rowOf,
   runDay,
@@ -79,6 +82,10 @@ export function answerRoom(
     }
     case "weather":
       return answerWeather(question);
+    case "airRecord":
+      return { ok: true, answer: readAirRecord(question.text, question.options) };
+    case "weatherRecord":
+      return answerWeatherRecord(question, progress);
     case "build": {
       const { plan, day } = question;
       const built = buildSheetOf(plan, { day, progress });
@@ -115,12 +122,22 @@ function answerWeeks(
   return told.ok ? { ok: true, answer: { ...judged, everyBird: told.birds.weeks } } : told;
 }
 
+/** Of a plan of loose waterers alone. */
+const NO_LINE = {
+  code: "missing",
+  path: "sources",
+  found: "a list of 0",
+  allowed: "This is asked of a line, and the plan has none.",
+  mend: "Add a vessel and a run; what founts and pans hold is told in the room Yard.",
+} as const;
+
 function answerTime({
   plan,
   day,
   daysAway,
   source,
 }: Extract<RoomQuestion, { kind: "time" }>): RoomAnswer<"time"> {
+  if (plan.sources.length === 0) return { ok: false, problems: [NO_LINE] };
   const lasting = howLongItLasts(plan, { day });
   if (!lasting.ok) return lasting;
   const away = goingAway(plan, { days: daysAway, day });
@@ -155,6 +172,16 @@ function answerWeather({ plan, day }: Extract<RoomQuestion, { kind: "weather" }>
   if (!frost.ok) return frost;
   const heat = heatOfPlan(plan, { day });
   return heat.ok ? { ok: true, answer: { frost: frost.frost, heat: heat.heat } } : heat;
+}
+
+function answerWeatherRecord(
+  { plan, day, record }: Extract<RoomQuestion, { kind: "weatherRecord" }>,
+  progress: RoomProgress,
+): RoomAnswer<"weatherRecord"> {
+  const frost = frostOfRecord(plan, record);
+  if (!frost.ok) return frost;
+  const heat = heatOfRecord(plan, record, { day, progress });
+  return heat.ok ? { ok: true, answer: { frost: frost.record, heat: heat.record } } : heat;
 }
 
 /** How many plans there are to judge shows only at the end: the share stays open. */

@@ -1,4 +1,7 @@
 import type {
+  AirReading,
+  AirReadingOptions,
+  AirRecord,
   Away,
   BirdsWeek,
   BuildSheet,
@@ -9,7 +12,9 @@ import type {
   DaysSummary,
   FrontAnswer,
   Frost,
+  FrostOfRecord,
   Heat,
+  HeatOfRecord,
   Lasting,
   Mark,
   Measuring,
@@ -85,6 +90,13 @@ export type RoomQuestion =
     }
   | { readonly kind: "measure"; readonly plan: Plan; readonly day: string | undefined }
   | { readonly kind: "weather"; readonly plan: Plan; readonly day: string | undefined }
+  | { readonly kind: "airRecord"; readonly text: string; readonly options: AirReadingOptions }
+  | {
+      readonly kind: "weatherRecord";
+      readonly plan: Plan;
+      readonly day: string | undefined;
+      readonly record: AirRecord;
+    }
   | { readonly kind: "build"; readonly plan: Plan; readonly day: string | undefined }
   | { readonly kind: "mishaps"; readonly plan: Plan; readonly day: string | undefined }
   | {
@@ -142,6 +154,8 @@ export interface RoomAnswers {
   readonly compare: readonly Variant[];
   readonly measure: Measuring;
   readonly weather: { readonly frost: Frost; readonly heat: Heat };
+  readonly airRecord: AirReading;
+  readonly weatherRecord: { readonly frost: FrostOfRecord; readonly heat: HeatOfRecord };
   readonly build: BuildSheet;
   readonly mishaps: Mishaps;
   readonly year: YearOfPlan;

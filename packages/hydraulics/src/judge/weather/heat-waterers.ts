@@ -32,8 +32,7 @@ export function heatOfWaterer(waterer: LooseWaterer, path: string, day: WatererD
   const shade = isShaded ? 1 : 0;
   const dark = colourById(COLOUR_NOT_SAID);
   const worst = { absorptance: dark.absorptanceHigh, shade };
-  const stands = hotterOf(kind, whole, worst, day);
-  const hottest = throughOpenDay(stands, worst, day.hottest);
+  const { stands, hottest, ofWhole } = hotterOf(kind, whole, worst, day);
   const expected = throughOpenDay(whole, { absorptance: dark.absorptance, shade }, day.expected);
   return {
     id,
@@ -52,22 +51,19 @@ export function heatOfWaterer(waterer: LooseWaterer, path: string, day: WatererD
     waterer: {
       open: stands.open,
       dried: { hottest: hottest.dried, expected: expected.dried },
-      refresh: refreshOf({ body: whole, skin: worst, day }),
+      refresh: refreshOf({ body: whole, skin: worst, day, standing: ofWhole.water }),
     },
   };
 }
 
-/** The ring alone, or all of it. */
-function hotterOf(
-  kind: LooseWaterer["kind"],
-  whole: OpenBody,
-  skin: Skin,
-  { hottest }: WatererDay,
-): OpenBody {
-  if (kind.works !== "vacuum" && kind.works !== "bell") return whole;
-  const peakOf = (body: OpenBody) => Math.max(...throughOpenDay(body, skin, hottest).water);
+/** The ring alone, or all of it, at worst. */
+function hotterOf(kind: LooseWaterer["kind"], whole: OpenBody, skin: Skin, day: WatererDay) {
+  const ofWhole = throughOpenDay(whole, skin, day.hottest);
+  if (kind.works !== "vacuum" && kind.works !== "bell") return { stands: whole, hottest: ofWhole, ofWhole };
   const ring = ringOf(kind);
-  return peakOf(ring) >= peakOf(whole) ? ring : whole;
+  const ofRing = throughOpenDay(ring, skin, day.hottest);
+  const isRing = Math.max(...ofRing.water) >= Math.max(...ofWhole.water);
+  return { stands: isRing ? ring : whole, hottest: isRing ? ofRing : ofWhole, ofWhole };
 }
 
 function leversOf(body: OpenBody, shade: number, { hottest }: WatererDay): HeatLever[] {
@@ -87,12 +83,14 @@ function refreshOf({
   body,
   skin,
   day: { hottest, fresh },
+  standing,
 }: {
   readonly body: OpenBody;
   readonly skin: Skin;
   readonly day: WatererDay;
+  /** Its water through the day while nobody fills it. */
+  readonly standing: readonly number[];
 }): HeatRefresh {
-  const standing = throughOpenDay(body, skin, hottest).water;
   const first = standing.findIndex((one) => one > DRUNK_LESS_ABOVE);
   if (first < 0) return { water: fresh, times: 0, againAfter: undefined };
   if (fresh >= DRUNK_LESS_ABOVE) return { water: fresh, times: undefined, againAfter: undefined };

@@ -7,9 +7,9 @@ import { HEAT_STEP } from "./heat-bodies.js";
 
 const DAY = 86_400;
 /** Step in which open water is followed [s], and days until one ends as it began, at most. */
-const STEP = 60;
+const STEP = 180;
 const MOST_DAYS = 20;
-const ENDS_ALIKE = 0.005;
+const ENDS_ALIKE = 0.01;
 
 /**
  * Share of the sun on open water that the water itself keeps, a few centimetres to a hand deep; the rest falls on what it
@@ -40,7 +40,7 @@ export interface Skin {
   readonly shade: number;
 }
 
-/** The air and sun of a day, minute by minute. */
+/** The air and sun of a day, step by step. */
 export interface SunnyAir {
   readonly air: readonly number[];
   readonly sun: readonly number[];
@@ -58,18 +58,18 @@ const within = (temperature: number) => Math.min(50, Math.max(0, temperature));
  * @source common-practice, dew point at the night's lowest, from memory
  */
 export function sunnyAir(day: HotDay, film: number | undefined): SunnyAir {
-  const minutes = Array.from({ length: DAY / STEP }, (_, k) => (k + 0.5) * STEP);
+  const times = Array.from({ length: DAY / STEP }, (_, k) => (k + 0.5) * STEP);
   const { sun, dawn, light } = day;
   return {
-    air: minutes.map((time) => airAt(day, time)),
-    sun: minutes.map((time) => sunAt({ peak: sun, dawn, light }, time)),
+    air: times.map((time) => airAt(day, time)),
+    sun: times.map((time) => sunAt({ peak: sun, dawn, light }, time)),
     film: film ?? filmOfWind(day.wind),
     dew: within(day.low),
   };
 }
 
 /**
- * One minute further: what the sun gives, what the air gives or takes, what drying takes.
+ * One step further: what the sun gives, what the air gives or takes, what drying takes.
  *
  *   ρ c V T′ = (1 − s) G [a_o A_o + a (A_f + A_s/2)] + h (A_o + A_w)(t_a − T) − q(T) A_o                     (1)
  *   a_o = k + (1 − k) a: what the water keeps itself, and the floor of the rest                             (2)
@@ -78,10 +78,10 @@ function next(
   body: OpenBody,
   { absorptance, shade }: Skin,
   { air, sun, film, dew }: SunnyAir,
-  minute: number,
+  at: number,
   water: number,
 ) {
-  const k = minute % air.length;
+  const k = at % air.length;
   const taken = (WATER_KEEPS + (1 - WATER_KEEPS) * absorptance) * body.open;
   const sides = absorptance * (body.flat + SIDE_SEES * body.silhouette);
   const drying = body.open > 0 ? heatOfDrying({ film, dew }, within(water)) : 0;
@@ -105,9 +105,9 @@ export function throughOpenDay(
     const began = water;
     const curve: number[] = [];
     let dried = 0;
-    for (let minute = 0; minute < count; minute += 1) {
-      if (minute % every === 0) curve.push(water);
-      const step = next(body, skin, weather, minute, water);
+    for (let at = 0; at < count; at += 1) {
+      if (at % every === 0) curve.push(water);
+      const step = next(body, skin, weather, at, water);
       dried += depthDried(step.drying) * body.open * STEP;
       water = step.water;
     }
@@ -124,9 +124,9 @@ export function warmFrom(
 ): number | undefined {
   let { water } = filled;
   const first = Math.floor(filled.from / STEP);
-  for (let minute = first; minute < weather.air.length; minute += 1) {
-    water = next(body, skin, weather, minute, water).water;
-    if (water > filled.to) return (minute + 1 - first) * STEP;
+  for (let at = first; at < weather.air.length; at += 1) {
+    water = next(body, skin, weather, at, water).water;
+    if (water > filled.to) return (at + 1 - first) * STEP;
   }
   return undefined;
 }

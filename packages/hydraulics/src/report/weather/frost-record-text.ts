@@ -9,7 +9,11 @@ import { FROST_CAUTIONS, FROST_PART_WORDS } from "./frost-sentences.js";
 const degrees = (air: number, system: UnitSystem) => writeQuantity(air, "temperature", system, 3);
 const count = (a: number) => (a >= 10 ? String(Math.round(a)) : String(Number(a.toPrecision(2))));
 
-/** What has to be asked of a record of temperatures, as a question. */
+/**
+ * What has to be asked of a record of temperatures, as a question.
+ *
+ * @example writeAirQuestion({ ask: "place", choices: ["Alder Bank", "Mill"] })   // "Which place: Alder Bank, Mill? The text is of several."
+ */
 export function writeAirQuestion(question: AirQuestion): string {
   switch (question.ask) {
     case "degrees":
@@ -21,7 +25,11 @@ export function writeAirQuestion(question: AirQuestion): string {
   }
 }
 
-/** The answer in one or two sentences. */
+/**
+ * The answer in one or two sentences.
+ *
+ * @example writeFrostRecordAnswer(frostOfRecord(plan, readAirRecord("date,low C\n2025-01-01,-4\n2025-01-02,9").record).record, "metric")   // "183 nights of frost a year, the coldest -4 °C on ..."
+ */
 export function writeFrostRecordAnswer(record: FrostOfRecord, system: UnitSystem): string {
   const { nightsAYear, coldest, seasons } = record;
   if (coldest === undefined) return "No night of the record goes below freezing.";

@@ -1,5 +1,6 @@
 import type { FrostOfRecord } from "../../judge/weather/frost-record.js";
 import type { Frost } from "../../judge/weather/frost-result.js";
+import type { HeatOfRecord } from "../../judge/weather/heat-record.js";
 import type { Heat } from "../../judge/weather/heat-result.js";
 import { writeDay } from "../../units/day.js";
 import type { UnitSystem } from "../../units/quantity.js";
@@ -11,7 +12,9 @@ import {
   writeFrostRefills,
   writeFrostTodo,
 } from "./frost-sentences.js";
+import { HEAT_RECORD_CAUTIONS, writeHeatRecordAnswer } from "./heat-record-text.js";
 import {
+  HEAT_CAUTIONS,
   writeHeatAnswer,
   writeHeatCautions,
   writeHeatFlush,
@@ -39,6 +42,32 @@ export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) 
     })),
     flushes: flushes.map((flush) => ({ ...flush, sentence: writeHeatFlush(flush, system) })),
     cautions: writeHeatCautions(heat, system),
+  };
+}
+
+/**
+ * Heat by a daily record as a plain document: days as dates, °C, days a year.
+ *
+ * @example writeHeatRecordDocument("hens", heatOfRecord(plan, readAirRecord("date,low C,high C\n2025-07-01,14,31\n2025-07-02,15,27").record).record, "metric").days   // 2
+ */
+export function writeHeatRecordDocument(name: string, record: HeatOfRecord, system: UnitSystem) {
+  const { firstDay, seasons, hottest, worst, ...rest } = record;
+  const day = (one: number | undefined) => (one === undefined ? undefined : writeDay(one));
+  return {
+    format: "headfall heat record",
+    version: 1,
+    plan: { name },
+    answer: writeHeatRecordAnswer(record, system),
+    record: rest.name,
+    firstDay: writeDay(firstDay),
+    days: rest.days,
+    known: rest.known,
+    hotAYear: rest.hotAYear,
+    hottest: hottest === undefined ? undefined : { ...hottest, day: writeDay(hottest.day) },
+    seasons: seasons.map((season) => ({ ...season, first: day(season.first), last: day(season.last) })),
+    often: rest.often,
+    worstDay: worst === undefined ? undefined : writeHeatDocument(name, worst, system),
+    cautions: [...HEAT_RECORD_CAUTIONS, ...HEAT_CAUTIONS],
   };
 }
 

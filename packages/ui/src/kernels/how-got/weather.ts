@@ -128,7 +128,7 @@ function standingNote({ kind }: HeatPart, side: HeatSubject["side"]): string {
         ? "The water in its ring alone, as while nobody drinks, or all of it where that is warmer. "
         : "All of its water, mixed. "
       : "";
-  return `${which}Minute by minute: sun on its open water and its walls, air all around, and what drying takes, with the night's lowest as dew point.`;
+  return `${which}Step by step: sun on its open water and its walls, air all around, and what drying takes, with the night's lowest as dew point.`;
 }
 
 function riseNote(
