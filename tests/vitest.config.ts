@@ -9,11 +9,10 @@ const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 const browserPath = await findBrowser().catch(() => undefined);
 
 /**
- * Tests read the sources, so that a failing line is the line one edits. Three projects, one after the other, since
- * a browser that shares its cores with long property tests answers too late:
- *   node      everything that needs no browser
+ * Tests read the sources, so that a failing line is the line one edits. Three projects:
+ *   node      everything that needs no browser; alone, since it keeps every core busy all the time
  *   browser   elements one by one, inside a browser
- *   page      the built page, driven from outside
+ *   page      the built page, driven from outside; with the one before, since both wait half of their time
  */
 export default defineConfig({
   root: here(".."),
@@ -38,7 +37,7 @@ export default defineConfig({
           // What is tested here keeps nothing between calls, so files can share what they import: half the time.
           isolate: false,
           maxWorkers: 2,
-          testTimeout: 30_000,
+          testTimeout: 120_000,
           sequence: { groupOrder: 0 },
         },
       },
@@ -52,14 +51,16 @@ export default defineConfig({
           restoreMocks: true,
           include: ["tests/ui/browser/**/*.test.ts"],
           globalSetup: [here("browser/require-browser.ts")],
-          testTimeout: 30_000,
+          testTimeout: 90_000,
           retry: 1,
-          expect: { poll: { timeout: 10_000 } },
-          maxWorkers: 1,
+          expect: { poll: { timeout: 30_000 } },
+          maxWorkers: 3,
           sequence: { groupOrder: 1 },
           browser: {
             enabled: true,
             headless: true,
+            // One tab: what has the keyboard is one thing in a window.
+            fileParallelism: false,
             screenshotFailures: false,
             instances: [{ browser: "chromium" }],
             provider: playwright({
@@ -86,9 +87,9 @@ export default defineConfig({
           hookTimeout: 120_000,
           // On a machine that has other work, the page takes its time too. What passes only at the second try is named.
           retry: 1,
-          expect: { poll: { timeout: 10_000 } },
-          maxWorkers: 2,
-          sequence: { groupOrder: 2 },
+          expect: { poll: { timeout: 20_000 } },
+          maxWorkers: 3,
+          sequence: { groupOrder: 1 },
         },
       },
     ],

@@ -23,7 +23,7 @@ test("WorkerAsker answers with the turn it gave out, and the same result as on t
     },
   });
   const turn = asker.ask(planWith("1 m"), 20);
-  await expect.poll(() => answers.length, { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => answers.length).toBe(1);
   expect(answers[0]![1]).toBe(turn);
   const { checkPlan } = await import("@headfall/hydraulics");
   expect(answers[0]![0]).toEqual(checkPlan(planWith("1 m"), { samples: 20 }));
@@ -34,7 +34,7 @@ test("WorkerAsker, while busy, keeps only the newest of the questions that follo
   const stands: unknown[] = [];
   const asker = new WorkerAsker({ answered: ({ outcome }) => stands.push(standOf(outcome)) });
   for (const stand of ["1 m", "2 m", "3 m", "4 m"]) asker.ask(planWith(stand), 0);
-  await expect.poll(() => stands.length, { timeout: 10_000 }).toBe(2);
+  await expect.poll(() => stands.length).toBe(2);
   expect(stands).toEqual([1, 4]);
   asker.close();
 });
@@ -59,7 +59,7 @@ test("WorkerAsker answers coarsely first, then with all samples, then with more 
       samples.push([isCoarse, outcome.ok ? outcome.checked.madeFrom.samples : undefined]),
   });
   asker.ask(planWith("1 m"), 200);
-  await expect.poll(() => samples.at(-1), { timeout: 10_000 }).toEqual([false, 200]);
+  await expect.poll(() => samples.at(-1)).toEqual([false, 200]);
   // How many are tried at first; the last answer has gone on from there.
   expect(samples).toEqual([
     [true, 16],
@@ -85,9 +85,9 @@ test("WorkerAsker tells how far long work has come, and drops it for a newer que
     },
   });
   asker.ask(long, 20_000);
-  await expect.poll(() => shares.length, { timeout: 15_000 }).toBeGreaterThan(2);
+  await expect.poll(() => shares.length).toBeGreaterThan(2);
   expect(shares.every((share) => share > 0 && share <= 1)).toBe(true);
   const newer = asker.ask(planWith("1 m"), 0);
-  await expect.poll(() => answers.at(-1), { timeout: 10_000 }).toBe(newer);
+  await expect.poll(() => answers.at(-1)).toBe(newer);
   asker.close();
 });

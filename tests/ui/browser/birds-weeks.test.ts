@@ -32,7 +32,7 @@ test("judging the weeks says that it is at work, can be cancelled, and is taken 
   await expect.element(page.getByText("The coming weeks were not judged.")).toBeVisible();
   expect(host.view.shadowRoot!.querySelector(".drunk")).toBeNull();
   await userEvent.click(page.getByRole("button", { name: "Judge the coming weeks" }));
-  await expect.poll(() => host.view.shadowRoot!.querySelector(".drunk"), { timeout: 15_000 }).not.toBeNull();
+  await expect.poll(() => host.view.shadowRoot!.querySelector(".drunk")).not.toBeNull();
   expect(host.view.shadowRoot!.querySelector(".work")).toBeNull();
 });
 

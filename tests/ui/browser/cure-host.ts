@@ -29,12 +29,7 @@ export const button = (view: HTMLElement, words: string) =>
 export async function looked(view: HTMLElement): Promise<void> {
   (button(view, "What would make it work?") ?? button(view, "Look again"))!.click();
   await expect
-    .poll(
-      () => view.shadowRoot!.querySelector("#found") !== null && button(view, "Look again") !== undefined,
-      {
-        timeout: 15_000,
-      },
-    )
+    .poll(() => view.shadowRoot!.querySelector("#found") !== null && button(view, "Look again") !== undefined)
     .toBe(true);
 }
 

@@ -24,7 +24,7 @@ test("headfall-cure has nothing that axe objects to, before and after, in light 
   await looked(view);
   await userEvent.click(page.getByRole("button", { name: "Choose from your plans" }));
   await userEvent.click(page.getByLabelText("As it was"));
-  await expect.poll(() => view.shadowRoot!.querySelector("table.beside"), { timeout: 15_000 }).not.toBeNull();
+  await expect.poll(() => view.shadowRoot!.querySelector("table.beside")).not.toBeNull();
   for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
   expect(await accessibilityFaults(view)).toEqual([]);
   view.style.colorScheme = "dark";
@@ -145,7 +145,7 @@ test("another plan from a file is set beside this one: verdicts, the better figu
   files.items.add(new File(["{"], "broken.json"));
   input.files = files.files;
   input.dispatchEvent(new Event("change"));
-  await expect.poll(() => view.shadowRoot!.querySelector("table.beside"), { timeout: 15_000 }).not.toBeNull();
+  await expect.poll(() => view.shadowRoot!.querySelector("table.beside")).not.toBeNull();
   const row = (words: string) =>
     [...view.shadowRoot!.querySelectorAll("table.beside tr")]
       .find((each) => each.querySelector("th")?.textContent === words)!
@@ -159,7 +159,7 @@ test("trade-offs are looked for when asked; points are chosen by key, by thumb a
   const { view, store } = await cureRoom(low);
   const root = view.shadowRoot!;
   await userEvent.click(page.getByRole("button", { name: "Show the trade-offs" }));
-  await expect.poll(() => root.querySelector(".trade svg"), { timeout: 15_000 }).not.toBeNull();
+  await expect.poll(() => root.querySelector(".trade svg")).not.toBeNull();
   const trade = root.querySelector<HTMLElement>("[aria-labelledby=trade-margin]")!;
   const slider = trade.querySelector<HTMLInputElement>("input[type=range]")!;
   const rows = [...trade.querySelectorAll<HTMLElement>("tbody tr")];

@@ -27,6 +27,6 @@ export async function dayRoom(plan: Plan, width = 420, system: UnitSystem = "met
   const view = document.createElement("headfall-day") as HeadfallDay;
   await new RoomHost(view, plan, system).place(width);
   if (plan.pens !== undefined)
-    await expect.poll(() => view.shadowRoot!.querySelector("svg.marks"), { timeout: 15_000 }).not.toBeNull();
+    await expect.poll(() => view.shadowRoot!.querySelector("svg.marks")).not.toBeNull();
   return view;
 }

@@ -145,10 +145,10 @@ test("in the hot spell, and to size on, birds drink more", async () => {
   const usual = drawn();
   expect(usual).toBeGreaterThan(0);
   await userEvent.selectOptions(page.getByLabelText("Birds drink"), "size");
-  await expect.poll(drawn, { timeout: 15_000 }).toBeGreaterThan(usual);
+  await expect.poll(drawn).toBeGreaterThan(usual);
   const sized = drawn();
   await userEvent.selectOptions(page.getByLabelText("Weather"), "hot");
-  await expect.poll(drawn, { timeout: 15_000 }).toBeGreaterThan(sized);
+  await expect.poll(drawn).toBeGreaterThan(sized);
 });
 
 test("a hundred days are run beside the page, can be cancelled, and are told in a table", async () => {

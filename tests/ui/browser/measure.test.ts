@@ -42,7 +42,7 @@ async function measured(plan: Plan, samples = 200): Promise<HeadfallMeasure> {
 
 const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ").trim();
 const found = async (view: HTMLElement) => {
-  await expect.poll(() => view.shadowRoot!.querySelector("ol") !== null, { timeout: 20_000 }).toBe(true);
+  await expect.poll(() => view.shadowRoot!.querySelector("ol") !== null).toBe(true);
 };
 
 const close = nipples("12 cm");

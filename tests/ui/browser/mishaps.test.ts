@@ -58,8 +58,7 @@ function show(view: HeadfallMishaps, plan: Plan): void {
 
 const rowsOf = (view: HTMLElement) => [...view.shadowRoot!.querySelectorAll(".row")];
 const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
-const ran = (view: HTMLElement) =>
-  expect.poll(() => rowsOf(view).length, { timeout: 15_000 }).toBeGreaterThan(8);
+const ran = (view: HTMLElement) => expect.poll(() => rowsOf(view).length).toBeGreaterThan(8);
 
 test("headfall-mishaps has nothing that axe objects to, drawn, in light and in dark, and fits into 336 px", async () => {
   const view = await placed(withHens, 336);
@@ -152,7 +151,7 @@ const founts: Plan = {
 
 test("loose waterers without a line are told with their birds, hours and guards, and fit into 336 px", async () => {
   const view = await placed(founts, 336);
-  await expect.poll(() => rowsOf(view).length, { timeout: 15_000 }).toBeGreaterThan(4);
+  await expect.poll(() => rowsOf(view).length).toBeGreaterThan(4);
   expect(shown(view)).toMatch(/The worst ?(Fount|Pan) in brooder .* first bird without water: /);
   const pan = rowsOf(view).find((row) => /Pan in brooder kicked over/.test(row.textContent!))!;
   expect(pan.textContent!.replace(/\s+/g, " ")).toMatch(/run out, nothing of it stays.*Guard:.*A brick of/);

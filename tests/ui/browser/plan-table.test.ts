@@ -1,5 +1,5 @@
 import type { Plan } from "@headfall/hydraulics";
-import { afterEach, expect, test } from "vitest";
+import { afterEach, expect, onTestFinished, test, vi } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { HeadfallPlanTable } from "../../../packages/ui/src/tables/plan-table-element.js";
 import { accessibilityFaults } from "./accessibility.js";
@@ -228,13 +228,18 @@ test("when a part is chosen elsewhere, its page is shown and its row marked", as
 
 test("when the plan of 1,000 runs changes in a drag elsewhere, the tables wait for its end, then show it", async () => {
   const host = await shown(long);
+  // By a clock of its own: on a busy machine the hand would seem to rest between two steps.
+  vi.useFakeTimers({ toFake: ["setTimeout"] });
+  onTestFinished(() => void vi.useRealTimers());
   const length = () => (textbox("Length of run 6").element() as HTMLInputElement).value;
   for (let step = 2; step <= 9; step++) {
     const runs = long.runs.map((run, index) => (index === 5 ? { ...run, length: `${step} m` } : run));
     host.view.plan = { ...long, runs };
-    await new Promise((done) => setTimeout(done, 40));
+    await vi.advanceTimersByTimeAsync(40);
     expect(length()).toBe("1 m");
   }
+  await vi.advanceTimersByTimeAsync(300);
+  vi.useRealTimers();
   await expect.poll(length).toBe("9 m");
 });
 

@@ -66,14 +66,14 @@ test("when a bare number is typed, it is taken in the field's own unit", async (
 test("when a sum is typed after an equals sign, its result is told", async () => {
   await type("=3*24 cm + 1 ft");
   // The part that works out sums is loaded now.
-  await expect.poll(() => told.length, { timeout: 10_000 }).toBe(1);
+  await expect.poll(() => told.length).toBe(1);
   expect(told[0]!.value).toBeCloseTo(0.72 + 0.3048, 3);
 });
 
 test("when a sum is no length, the field says so and tells nobody", async () => {
   await type("=3 kg");
   const words = page.getByText('"=3 kg" does not come out as a length');
-  await expect.element(words, { timeout: 10_000 }).toBeVisible();
+  await expect.element(words).toBeVisible();
   expect(told).toEqual([]);
 });
 
@@ -92,7 +92,7 @@ test("when units are US, the slider writes inches and the text shows a metric va
 
 test("when a sum takes away and divides, its result is told", async () => {
   await type("=(2 m - 50 cm) / 3");
-  await expect.poll(() => told.map(({ typed }) => typed), { timeout: 10_000 }).toEqual(["50 cm"]);
+  await expect.poll(() => told.map(({ typed }) => typed)).toEqual(["50 cm"]);
 });
 
 test("when the slider is slid twice, each slide has one gesture of its own, and typing has none", async () => {

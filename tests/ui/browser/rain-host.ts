@@ -39,9 +39,7 @@ export function openText(view: HeadfallRain, name: string, content: BlobPart): v
 }
 
 export async function answered(view: HeadfallRain): Promise<void> {
-  await expect
-    .poll(() => view.shadowRoot!.querySelector("#calendar") !== null, { timeout: 15_000 })
-    .toBe(true);
+  await expect.poll(() => view.shadowRoot!.querySelector("#calendar") !== null).toBe(true);
 }
 
 /** So many days from 2023 on, a line each: rain on every seventh, none in summer. */

@@ -21,7 +21,7 @@ const withHens: Plan = {
 async function timeRoom(plan: Plan, width = 420) {
   const view = document.createElement("headfall-time") as HeadfallTime;
   const host = await new RoomHost(view, plan).place(width);
-  await expect.poll(() => view.shadowRoot?.querySelector("#lasts") !== null, { timeout: 15_000 }).toBe(true);
+  await expect.poll(() => view.shadowRoot?.querySelector("#lasts") !== null).toBe(true);
   return host;
 }
 
@@ -65,9 +65,7 @@ test("going away asks for days and tells what one failure does", async () => {
   const { view } = await timeRoom(withHens);
   await userEvent.fill(page.getByLabelText("Days nobody comes"), "21");
   await userEvent.keyboard("{Tab}");
-  await expect
-    .poll(() => shown(view), { timeout: 10_000 })
-    .toMatch(/It does not last: the pen hens goes without after \d+ days/);
+  await expect.poll(() => shown(view)).toMatch(/It does not last: the pen hens goes without after \d+ days/);
   expect(shown(view)).toContain("If barrel gives nothing: the pen hens goes without at once.");
 });
 

@@ -46,8 +46,7 @@ function show(view: HeadfallTrouble, plan: Plan): void {
 const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 const causesOf = (view: HTMLElement) =>
   [...view.shadowRoot!.querySelectorAll(".causes h4")].map(({ textContent }) => textContent!.trim());
-const ranked = (view: HTMLElement) =>
-  expect.poll(() => causesOf(view).length, { timeout: 15_000 }).toBeGreaterThan(0);
+const ranked = (view: HTMLElement) => expect.poll(() => causesOf(view).length).toBeGreaterThan(0);
 const answerAt = (place: string, words: string) =>
   page.getByRole("group", { name: place, exact: true }).getByRole("button", { name: words });
 /** Unfolds all; drinkers are drawn once their run is. */

@@ -36,7 +36,7 @@ const hill: Plan = {
 async function yardRoom(plan: Plan, width = 420) {
   const view = document.createElement("headfall-yard") as HeadfallYard;
   const host = await new RoomHost(view, plan).place(width);
-  await expect.poll(() => view.shadowRoot?.querySelector(".answer") !== null, { timeout: 15_000 }).toBe(true);
+  await expect.poll(() => view.shadowRoot?.querySelector(".answer") !== null).toBe(true);
   return host;
 }
 

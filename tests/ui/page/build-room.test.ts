@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
+import { drawn, visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 
 const PLAN = readFileSync("docs/examples/alder-bank-to-build.json", "utf8");
@@ -36,7 +36,7 @@ test("on a phone the room Build has all of it under a thumb; what is typed chang
       await room.evaluate((view) => {
         for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
       });
-      await page.waitForTimeout(100);
+      await drawn(page);
       expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(360);
       const small = await room
         .locator("button, select, summary, input:not([type=checkbox])")

@@ -112,6 +112,8 @@ export async function beginVisit(
     serviceWorkers: "block",
     ...options,
   });
+  // On a machine that is busy with other things everything comes, but later.
+  context.setDefaultTimeout(60_000);
   try {
     const page = await context.newPage();
     const faults = watchForFaults(page);
@@ -121,6 +123,11 @@ export async function beginVisit(
     await context.close();
     throw error;
   }
+}
+
+/** Waits until what was changed a moment ago is drawn: two frames from now. */
+export async function drawn(page: Page): Promise<void> {
+  await page.evaluate(() => new Promise((done) => requestAnimationFrame(() => requestAnimationFrame(done))));
 }
 
 /** Notes from now on what goes wrong in a page that is served from `home`. */

@@ -69,7 +69,7 @@ test("the page opens on the Alder Bank hen-house line, worked out; verdicts chan
     const worst = (await line.counts()).split(" ").slice(0, 2).join(" ");
     // In a polite live region.
     await expect
-      .poll(() => line.page.locator("headfall-line [role=status]").first().textContent(), { timeout: 5000 })
+      .poll(() => line.page.locator("headfall-line [role=status]").first().textContent())
       .toContain(worst);
   });
 });

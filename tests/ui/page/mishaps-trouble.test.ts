@@ -1,6 +1,6 @@
 import type { BrowserContextOptions, Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
+import { drawn, visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 
 const PHONE = { width: 360, height: 740 };
@@ -31,8 +31,7 @@ async function tooSmall(page: Page, tag: string): Promise<readonly string[]> {
   await page.locator(tag).evaluate((view) => {
     for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
   });
-  // What is unfolded is drawn on the next frame.
-  await page.waitForTimeout(100);
+  await drawn(page);
   expect(await page.evaluate(() => document.documentElement.scrollWidth)).toBeLessThanOrEqual(PHONE.width);
   return page
     .locator(tag)

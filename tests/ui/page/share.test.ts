@@ -3,8 +3,9 @@ import { deflateRawSync } from "node:zlib";
 import type { BrowserContextOptions } from "playwright";
 import { expect, inject, test } from "vitest";
 import { smallLine } from "../fixtures/stored-plans.js";
-import { browserOfTests } from "./harness.js";
+import { beginVisit, browserOfTests, sharedVisit } from "./harness.js";
 import { PlansPage, visitPlans } from "./plans-page.js";
+import { DESKTOP_SIZE } from "./screens.js";
 import { SwitchableServer } from "./switchable-server.js";
 
 const linkTo = (text: string | Buffer) => `#plan=${deflateRawSync(text).toString("base64url")}`;
@@ -66,6 +67,8 @@ test("what stands in a link is sent to no server", async () => {
   }
 });
 
+const share = sharedVisit(async () => beginVisit(await browserOfTests(), { viewport: DESKTOP_SIZE }));
+
 test.each([
   ["is cut off", linkTo(JSON.stringify(smallLine)).slice(0, -20), "The link is broken"],
   ["holds no packed text", "#plan=%00<script>", "The link is broken"],
@@ -73,7 +76,11 @@ test.each([
   ["holds no plan", linkTo('{"headfall": 1, "sources": 4}'), "The link holds no plan that can be opened"],
   ["comes from a newer page", linkTo('{"headfall": 99}'), "Open it with a newer Headfall."],
 ])("a link that %s gives one clear message and harms nothing", async (_what, hash, words) => {
-  await visitLink("", async (plans) => {
+  await share(async ({ page }) => {
+    const plans = new PlansPage(page);
+    // Of the link before.
+    for (const close of await plans.notice("").getByRole("button", { name: "Close" }).all())
+      await close.click();
     await plans.raiseStand("72 cm");
     await plans.saved();
     const before = await plans.records();

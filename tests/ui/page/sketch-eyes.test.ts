@@ -24,7 +24,7 @@ async function expectInOrder(sketch: SketchPage, where: string, wish: AxeWish = 
 
 /** A press on it would reach it: it is there, enabled, at rest, and lies under nothing else. */
 async function expectInReach(sketch: SketchPage, names: readonly string[]): Promise<void> {
-  for (const name of names) await sketch.button(name).first().click({ trial: true, timeout: 5000 });
+  for (const name of names) await sketch.button(name).first().click({ trial: true });
 }
 
 test("at 200 %, without motion and in forced colours, every view, part and panel is in order and in reach", async () => {

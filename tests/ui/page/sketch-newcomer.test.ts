@@ -105,7 +105,7 @@ test("from the keyboard alone, a line is begun, drawn, hung with drinkers and ju
     await type(panel.getByLabel("Fall", { exact: true }), "20 cm", "Enter");
     await expectVerdictOnTen(sketch);
     const spoken = page.locator("headfall-line [role=status]").first();
-    await expect.poll(() => spoken.textContent(), { timeout: 5000 }).toMatch(/^Verdict: .*\d/);
+    await expect.poll(() => spoken.textContent()).toMatch(/^Verdict: .*\d/);
   }, DESKTOP);
 });
 

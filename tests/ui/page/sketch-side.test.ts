@@ -72,7 +72,7 @@ test("on a desktop, the same is done by keys, and a held key changes the verdict
             await sketch.page.keyboard.down(key);
             return sketch.line.counts();
           },
-          { message: name, interval: 150, timeout: 5000 },
+          { message: name, interval: 150 },
         )
         .not.toBe(before);
       await sketch.page.keyboard.up(key);

@@ -32,10 +32,10 @@ test("the room Weather comes to what the commands do; what keeps the sun off a r
     expect(before).toBeGreaterThan(50);
     await page.getByLabel("Sun kept off").fill("100 %");
     await page.getByLabel("Sun kept off").press("Enter");
-    await expect.poll(worst, { timeout: 10_000 }).toBeLessThan(35);
+    await expect.poll(worst).toBeLessThan(35);
     await page.keyboard.press("Escape");
     await page.getByRole("button", { name: /^Undo/ }).click();
-    await expect.poll(worst, { timeout: 10_000 }).toBe(before);
+    await expect.poll(worst).toBe(before);
   });
 });
 
