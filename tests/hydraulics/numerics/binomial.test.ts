@@ -12,6 +12,11 @@ describe("chanceOfAtMost", () => {
     expect(chanceOfAtMost({ count: 200, successes: 199, chance: 0.95 })).toBeCloseTo(1 - 0.95 ** 200, 12);
   });
 
+  it("is certain of none, where nobody tries", () => {
+    expect(chanceOfAtMost({ count: 0, successes: 0, chance: 0.3 })).toBe(1);
+    expect(chanceOfAtMost({ count: 0, successes: -1, chance: 0.3 })).toBe(0);
+  });
+
   it("comes near the normal law for many", () => {
     // Half a step within the mean, a thousandth of the width: 0.5 + 0.5 φ(0)/σ, and the skewness of order 1/σ.
     const sigma = Math.sqrt(1e5 * 0.25);
@@ -23,6 +28,8 @@ describe("chanceOfAtMost", () => {
 
   it("refuses counts and chances that are none", () => {
     expect(() => chanceOfAtMost({ count: 1.5, successes: 1, chance: 0.5 })).toThrow("count is 1.5");
+    expect(() => chanceOfAtMost({ count: -1, successes: 1, chance: 0.5 })).toThrow("count is -1");
+    expect(() => chanceOfAtMost({ count: 2, successes: 1, chance: 0 })).toThrow("chance is 0");
     expect(() => chanceOfAtMost({ count: 2, successes: 1, chance: 1 })).toThrow("chance is 1");
   });
 });

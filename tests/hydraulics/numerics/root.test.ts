@@ -51,6 +51,15 @@ describe("findRoot", () => {
     expect(rough.evaluations).toBeLessThan(findRoot(residual, 0, 4).evaluations);
   });
 
+  it("gives the better of the two ends it has come to, on whichever side of nought that is", () => {
+    for (let k = 0; k < 40; k += 1) {
+      const residual = (x: number) => (k % 2 === 0 ? 1 : -1) * (Math.exp(x) - 1.05 - k / 9);
+      const { root, residual: left, bracket } = findRoot(residual, -1, 3, { tolerance: 0.05 });
+      expect(left).toBe(residual(root));
+      expect(Math.abs(left)).toBe(Math.min(...bracket.map((end) => Math.abs(residual(end)))));
+    }
+  });
+
   it("takes no more calls than recorded: one more is waited for wherever a root is sought", () => {
     const calls = [
       findRoot((x) => x * x - 2, 0, 2),
@@ -60,8 +69,10 @@ describe("findRoot", () => {
       findRoot((x) => (x - 1) ** 9, -3, 4.5, { tolerance: 1e-3 }),
       findRoot((x) => Math.atan(x - 0.3), -5, 8),
       findRoot((x) => Math.sqrt(x) - 0.1, 0, 1),
+      findRoot((x) => x * Math.exp(x), 3, -2),
+      findRoot((x) => x ** 3, -0.001, 5),
     ];
-    const recorded = [9, 9, 9, 8, 15, 11, 6];
+    const recorded = [9, 9, 9, 8, 15, 11, 6, 13, 115];
     recorded.forEach((most, i) => void expect(calls[i]!.evaluations).toBeLessThanOrEqual(most));
   });
 

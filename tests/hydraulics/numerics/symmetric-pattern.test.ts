@@ -111,6 +111,20 @@ describe("analyseSymmetric", () => {
       "analyseSymmetric: pair 1 is (1, 3); it must be two different numbers from 0 to 2",
     ],
     [
+      "a pair whose first is outside",
+      3,
+      [3],
+      [1],
+      "analyseSymmetric: pair 0 is (3, 1); it must be two different numbers from 0 to 2",
+    ],
+    [
+      "a pair whose second is below zero",
+      3,
+      [1],
+      [-1],
+      "analyseSymmetric: pair 0 is (1, -1); it must be two different numbers from 0 to 2",
+    ],
+    [
       "a pair below zero",
       3,
       [-1],

@@ -47,6 +47,28 @@ test("cutStock: stopped early it says what is not proven, and the bound still ho
   expect(long.bound).toBeLessThanOrEqual(long.bought + 1e-9);
 });
 
+test("cutStock: what buys no more than the bound is proven, though not all was looked at", () => {
+  const asked = { pieces: [one(1)], sold: [3], leftovers: [2, 1.2, 5], kerf: 0 };
+  expect(cutStock({ ...asked, most: 0 })).toMatchObject({
+    bought: 0,
+    isProven: true,
+    isLeastLeftover: false,
+  });
+});
+
+test("cutStock: lengths alike are one, however often they are written", () => {
+  const asked = { pieces: [one(1), one(1, 2), one(0.5, 0)], sold: [1, 1], leftovers: [1.1, 1.1], kerf: 0 };
+  const { bars, worth, leftoverUsed } = cutStock(asked);
+  expect(worth).toHaveLength(1);
+  // Two on hand, and one bought for the third.
+  expect(bars.map(({ from, pieces }) => [from, pieces.length])).toEqual([
+    ["leftover", 1],
+    ["leftover", 1],
+    ["sold", 1],
+  ]);
+  expect(leftoverUsed).toBeCloseTo(2.2, 9);
+});
+
 test("cutStock refuses lengths that are none", () => {
   expect(() => cutStock({ pieces: [one(0)], sold: [3], leftovers: [], kerf: 0 })).toThrow(
     new RangeError("cutStock: a length is 0; it must be finite and above 0"),
