@@ -69,11 +69,22 @@ describe("buildMonotoneCurve", () => {
     expect(curve.slopeAt(9)).toBe(curve.slopeAt(2));
   });
 
+  it("ends with the slope of the parabola through the three nearest points, kept between none and thrice the secant", () => {
+    // ((2 h1 + h2) d1 - h1 d2) / (h1 + h2): 0.05 at the one end, 0.25 at the other.
+    const { slopeAt } = buildMonotoneCurve([0, 1, 2], [0, 0.1, 0.3]);
+    expect(slopeAt(0)).toBeCloseTo(0.05, 14);
+    expect(slopeAt(2)).toBeCloseTo(0.25, 14);
+    expect(buildMonotoneCurve([0, 1, 2], [0, 0.1, 0.9]).slopeAt(0)).toBe(0);
+    expect(buildMonotoneCurve([0, 1, 1.01], [0, 1, 1.000001]).slopeAt(0)).toBeLessThanOrEqual(3);
+  });
+
   it("refuses lists of other lengths and rows that do not rise", () => {
     expect(() => buildMonotoneCurve([0, 1], [0])).toThrow("2 places and 1 values");
     expect(() => buildMonotoneCurve([0], [0])).toThrow(RangeError);
     expect(() => buildMonotoneCurve([0, 1, 1], [0, 1, 2])).toThrow("row 2 does not rise above row 1");
     expect(() => buildMonotoneCurve([0, 1, 2], [0, 1, 0.5])).toThrow("row 2");
     expect(() => buildMonotoneCurve([0, Number.NaN], [0, 1])).toThrow(RangeError);
+    expect(() => buildMonotoneCurve([0, 1], [-1e308, 1e308])).toThrow(RangeError);
+    expect(() => buildMonotoneCurve([-1e308, 1e308], [0, 1])).toThrow(RangeError);
   });
 });

@@ -47,6 +47,10 @@ describe("expectedInformation", () => {
     expect(information).toBeCloseTo(0.5, 3);
   });
 
+  it("expectedInformation of no state at all is nothing", () => {
+    expect(expectedInformation([], [])).toBe(0);
+  });
+
   it("is nought where every state answers alike, a bit where the answer tells, never below nought nor above log2 of the answers", () => {
     const row = fc
       .tuple(fc.double({ min: 0.001, max: 1, noNaN: true }), fc.double({ min: 0.001, max: 1, noNaN: true }))

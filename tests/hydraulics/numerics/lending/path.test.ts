@@ -5,7 +5,6 @@ import {
 } from "../../../../packages/hydraulics/src/numerics/lending/borrower.js";
 import type { Lending } from "../../../../packages/hydraulics/src/numerics/lending/lending.js";
 import { cheapestPath, type PathPrices } from "../../../../packages/hydraulics/src/numerics/lending/path.js";
-import { listStates } from "../../../../packages/hydraulics/src/numerics/lending/states.js";
 import { type Random, randomFrom } from "../../../../packages/hydraulics/src/numerics/random.js";
 
 function drawn(random: Random): { borrower: Borrower; prices: PathPrices } {
@@ -79,41 +78,4 @@ it("cheapestPath costs what trying every way finds, or nothing where the limits 
   }
   expect(none).toBeGreaterThan(5);
   expect(none).toBeLessThan(100);
-});
-
-const ask = (met: number, ...shares: number[]) => ({ weight: 1, met, shares });
-
-it("listStates lists every number of pieces up to what is ever enough alone, and no kind that never serves", () => {
-  const { kinds, states, isHeldDown } = listStates([5, 4, 3], [ask(0, 0.5, 0, 0.3), ask(0.4, 0.2, 0, 1)]);
-  expect([kinds, isHeldDown]).toEqual([[0, 2], false]);
-  // Three of the first are enough where two thirds are left, as four of the other: three are there.
-  expect(states).toHaveLength(4 * 4);
-  expect(states[0]).toEqual([0, 0]);
-});
-
-it("listStates holds down what would be too many: no more pieces wait than need be, and the list stays closed", () => {
-  const shares = [0.1, 0.11, 0.12, 0.13, 0.14];
-  const stock = [8, 8, 8, 8, 8];
-  const { states, isHeldDown } = listStates(stock, [ask(0, ...shares), ask(0.5, ...shares)]);
-  expect(isHeldDown).toBe(true);
-  expect(states.length).toBeGreaterThan(1000);
-  expect(states.length).toBeLessThanOrEqual(4000);
-  const known = new Set(states.map((state) => state.join()));
-  expect(known.size).toBe(states.length);
-  for (const state of states)
-    for (const [d, count] of state.entries()) {
-      if (count === 0) continue;
-      expect(known.has(state.map((own, e) => (e === d ? own - 1 : own)).join())).toBe(true);
-    }
-});
-
-it("listStates lists all states of which each piece counts, where no more can be, and few that wait", () => {
-  // Eleven kinds of a piece each, of which four are enough: 562 states of up to four, of 2,048.
-  const { states, isHeldDown } = listStates(new Array(11).fill(1), [ask(0, ...new Array(11).fill(0.25))]);
-  expect(isHeldDown).toBe(true);
-  const counts = states.map((state) => state.reduce((sum, own) => sum + own, 0));
-  expect(counts.filter((count) => count <= 4)).toHaveLength(1 + 11 + 55 + 165 + 330);
-  // One that waits makes 462 more, and two as many again; three would be too many.
-  expect(counts.filter((count) => count === 5)).toHaveLength(462);
-  expect(Math.max(...counts)).toBe(6);
 });
