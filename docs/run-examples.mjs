@@ -28,6 +28,11 @@ export const RESULTS = {
              drinkers: { kind: "nipple-side-action", count: 4, first: "8 m", every: "30 cm" } }],
   }).plan`,
   mishaps: "mishapsOfPlan(small).mishaps",
+  loose: `mishapsOfPlan(checkDocument({
+    headfall: 1, day: "2026-07-04", sources: [], runs: [],
+    pens: [{ id: "brooder", birds: { kind: "pullet", count: 25, age: "10 days" },
+             waterers: [{ id: "fount", kind: "fount-1gal" }] }],
+  }).plan).mishaps.waterers`,
   trouble: 'whatIsWrong(small, [{ look: "gives", at: "drinker", id: "line 4", sees: "dry" }]).trouble',
   frost: 'frostOfPlan(examplePlan("yard")).frost',
   heat: "heatOfPlan(plan).heat",

@@ -213,7 +213,6 @@ export {
   type WatererMishap,
   type WatererMishapKind,
   watererMishapsOf,
-  watererWithMishap,
 } from "./model/waterer-mishap.js";
 export { withMishap } from "./model/with-mishap.js";
 export * from "./model/yard.js";

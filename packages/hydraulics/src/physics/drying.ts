@@ -31,7 +31,7 @@ const BY_RADIATION = 4.6;
  * @valid at about sea level; fresh water
  * @throws RangeError when film is not above its radiation, or a temperature outside 0 to 50 °C
  * @source closed-form, Lewis's relation of heat and vapour, derived; vapour pressure from iapws-sr1-86
- * @example heatOfDrying({ film: 10, dew: 18 }, 30)   // 175.6
+ * @example heatOfDrying({ film: 10, dew: 18 }, 30)   // 174.91
  */
 export function heatOfDrying(air: { readonly film: number; readonly dew: number }, water: number): number {
   const { film, dew } = air;

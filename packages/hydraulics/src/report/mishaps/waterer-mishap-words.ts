@@ -61,7 +61,7 @@ export function writeWatererHarm({ harmAfter }: Pick<WatererMishapResult, "harmA
 /**
  * What a mishap of a loose waterer does: to its water, to the birds of its pen, to the places they have.
  *
- * @example writeWatererEffects(mishaps.waterers[0], "metric")[0]   // "980 mL run out, nothing of it stays to drink."
+ * @example writeWatererEffects(loose[0], "metric")[0]   // "4.09 L run out, nothing of it stays to drink."
  */
 export function writeWatererEffects(row: WatererMishapRow, system: UnitSystem): string[] {
   const { worst, nothing } = row;
@@ -163,7 +163,7 @@ export function writeWatererGain(result: WatererGuardResult, system: UnitSystem 
 /**
  * The guard told first, with what it buys; then at most two others.
  *
- * @example writeWatererGuards(mishaps.waterers[0], "metric")   // "Turn its hole downhill, and mark the jar: 17 h more before a ..."
+ * @example writeWatererGuards(loose[0], "metric")   // "Turn its hole sideways, and mark the jar: 2 days 4 h more ..."
  */
 export function writeWatererGuards({ cheapest, guards }: WatererMishapRow, system: UnitSystem): string {
   if (cheapest === undefined)

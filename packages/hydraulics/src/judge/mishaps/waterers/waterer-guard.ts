@@ -13,6 +13,7 @@ export const WATERER_GUARD_KINDS = [
   "board",
   "secondWaterer",
 ] as const;
+/** A guard of a loose waterer, told apart. */
 export type WatererGuardKind = (typeof WATERER_GUARD_KINDS)[number];
 
 /** Something that can be done against a mishap of a loose waterer. Times [s], lengths [m], masses [kg], pushes [N]. */

@@ -72,7 +72,7 @@ const NOTHING = { harmAfter: undefined, birdHours: 0 };
  * The order of harm: most birds times hours of light without water until somebody comes, then the soonest, then most water
  * to the ground. Equal ones keep the order of the plan.
  *
- * @example compareWaterers(mishaps.waterers[0].worst, mishaps.waterers[0].worst)   // 0
+ * @example compareWaterers(loose[0].worst, loose[0].worst)   // 0
  */
 export function compareWaterers(a: WatererMishapResult, b: WatererMishapResult): number {
   const soonest = ({ harmAfter }: WatererMishapResult) => harmAfter ?? Number.MAX_VALUE;
