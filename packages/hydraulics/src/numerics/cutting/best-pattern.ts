@@ -37,7 +37,6 @@ export function bestPattern(
       taken[i] = count;
       search(at + 1, room - count * size[i], sum + count * worth[i]);
     }
-    taken[i] = 0;
   };
   search(0, capacity, 0);
   return best;

@@ -134,7 +134,6 @@ function fillings(
       pattern[at] = count;
       fill(at + 1, room - count * size[at]);
     }
-    pattern[at] = 0;
   };
   fill(piece, capacity);
   return found;
