@@ -14,6 +14,12 @@ test.each([
   expect([deviceOf(group), placesOf(group), isOpen(group)]).toEqual([device, places, open]);
 });
 
+test("deviceOf takes a measured drinker of one's own for a cup where a float works it, else for a nipple", () => {
+  const group = { ...groupOf("bell"), kindId: "my own" };
+  expect(deviceOf({ ...group, workedBy: "float" })).toBe("cup");
+  expect(deviceOf({ ...group, workedBy: "trigger" })).toBe("nipple");
+});
+
 test("rateAt gives half of a trigger's flow, all of a float's, and never more than the bird swallows", () => {
   expect(rateAt({ flow: 2e-6, workedBy: "trigger", places: 1 }, 5e-6)).toBe(1e-6);
   expect(rateAt({ flow: 2e-6, workedBy: "float", places: 5 }, 5e-6)).toBe(2e-6);
