@@ -1,6 +1,5 @@
 import { DEFAULTS, type Plan, type PlanPoint } from "@headfall/hydraulics";
 import type { Entry, TypedEntry } from "../fields/entry.js";
-import type { FieldKind } from "../fields/text-kinds.js";
 import type { Selected } from "../kernels/selected.js";
 import { heightKeyOf } from "../store/measure-height.js";
 import type { PlanChange } from "../store/plan-change.js";
@@ -21,56 +20,49 @@ export function nameEntry(part: Selected, name: string, what: string): TypedEntr
 
 /** What a plan says of the whole line. */
 export function planEntries({ plan }: PlanContext): Entry[] {
-  const typed = (
-    key: string,
-    title: string,
-    kind: FieldKind,
-    at: Path,
-    value?: string,
-    standIn?: string,
-    note?: string,
-  ): Entry => ({
-    form: "typed",
-    key: `plan ${key}`,
-    title,
-    name: title,
-    kind,
-    typed: value,
-    standIn,
-    note,
-    change: setAt(at, title.toLowerCase()),
-  });
+  const { name, note, water, doubts } = plan;
   return [
-    typed("name", "Name of the plan", "name", ["name"], plan.name),
-    typed("note", "Note", "note", ["note"], plan.note),
-    typed(
-      "water",
-      "Temperature of the water",
-      "temperature",
-      ["water"],
-      plan.water,
-      DEFAULTS.waterTemperature.typed.replace("deg", "°"),
-    ),
+    planEntry({ key: "name", title: "Name of the plan", kind: "name", at: ["name"], typed: name }),
+    planEntry({ key: "note", title: "Note", kind: "note", at: ["note"], typed: note }),
+    planEntry({
+      key: "water",
+      title: "Temperature of the water",
+      kind: "temperature",
+      at: ["water"],
+      typed: water,
+      standIn: DEFAULTS.waterTemperature.typed.replace("deg", "°"),
+    }),
     frictionEntry(plan),
-    typed(
-      "heights",
-      "Heights may be off by",
-      "length",
-      ["doubts", "heights"],
-      plan.doubts?.heights,
-      DEFAULTS.heightDoubt.typed,
-      "Each surveyed height, either way. It decides what is sure and what is a close call.",
-    ),
-    typed(
-      "level",
-      "Water levels may be off by",
-      "length",
-      ["doubts", "level"],
-      plan.doubts?.level,
-      DEFAULTS.levelDoubt.typed,
-    ),
+    planEntry({
+      key: "heights",
+      title: "Heights may be off by",
+      kind: "length",
+      at: ["doubts", "heights"],
+      typed: doubts?.heights,
+      standIn: DEFAULTS.heightDoubt.typed,
+      note: "Each surveyed height, either way. It decides what is sure and what is a close call.",
+    }),
+    planEntry({
+      key: "level",
+      title: "Water levels may be off by",
+      kind: "length",
+      at: ["doubts", "level"],
+      typed: doubts?.level,
+      standIn: DEFAULTS.levelDoubt.typed,
+    }),
   ];
 }
+
+type Told = Pick<TypedEntry, "key" | "title" | "kind" | "typed" | "standIn" | "note"> & { readonly at: Path };
+
+const planEntry = ({ key, title, at, ...more }: Told): Entry => ({
+  form: "typed",
+  key: `plan ${key}`,
+  title,
+  name: title,
+  change: setAt(at, title.toLowerCase()),
+  ...more,
+});
 
 const LAWS = [
   { value: "hazen-williams", words: "Hazen-Williams" },
@@ -114,28 +106,25 @@ export function jointEntries(
     entries: [entryOf(key, value), ...freed],
     what,
   });
-  const height = (key: "ground" | "above", title: string, standIn: string, note: string): Entry => ({
+  const height = (key: "ground" | "above", { title, note }: Pick<TypedEntry, "title" | "note">): Entry => ({
     form: "typed",
     key: `point ${joint} ${key}`,
     title,
     name: `${title} at ${joint}`,
     kind: "length",
     typed: point?.[key],
-    standIn,
+    standIn: isStated ? "0 cm" : "by runs",
     note,
     // A joint with a height of its own needs no fall to tell it.
     change: (value) =>
       write(key, value, `${title.toLowerCase()} at ${joint}`, isStated ? [] : fallThatTells(plan, joint)),
   });
-  const unsaid = isStated ? "0 cm" : "by runs";
   return {
-    ground: height(
-      "ground",
-      "Height of the ground",
-      unsaid,
-      "Above the ground at the first source; with a minus where lower.",
-    ),
-    above: height("above", "Pipe above that ground", unsaid, "0 where the pipe lies on it."),
+    ground: height("ground", {
+      title: "Height of the ground",
+      note: "Above the ground at the first source; with a minus where lower.",
+    }),
+    above: height("above", { title: "Pipe above that ground", note: "0 where the pipe lies on it." }),
     bleed: {
       form: "tick",
       key: `point ${joint} bleed`,

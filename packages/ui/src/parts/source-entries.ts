@@ -1,14 +1,14 @@
-import { allFittings, DEFAULTS, findFitting, type Plan } from "@headfall/hydraulics";
-import type { ChoiceEntry, Entry, TypedEntry } from "../fields/entry.js";
+import { DEFAULTS } from "@headfall/hydraulics";
+import type { Entry, TypedEntry } from "../fields/entry.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
 import type { LevelName } from "../store/plan-change.js";
-import { layoutOf, type PlanContext, setAt, sourceNames, workedOutSource } from "./plan-context.js";
+import { type PlanContext, setAt, sourceNames, workedOutSource } from "./plan-context.js";
 
-const LEVELS: readonly { level: LevelName; title: string }[] = [
-  { level: "full", title: "Water level when full" },
-  { level: "lowest", title: "Lowest usable water level" },
-  { level: "ordinary", title: "Water level in an ordinary hour" },
-];
+const LEVEL_TITLES: Readonly<Record<LevelName, string>> = {
+  full: "Water level when full",
+  lowest: "Lowest usable water level",
+  ordinary: "Water level in an ordinary hour",
+};
 
 /** The lengths of a source: stand, levels, outlet, ground. */
 export function sourceLengths(
@@ -21,57 +21,45 @@ export function sourceLengths(
   const worked = workedOutSource(context, index);
   const length = (
     key: string,
-    title: string,
-    typed: string | undefined,
-    standIn: string | undefined,
-    note?: string,
+    told: Pick<TypedEntry, "title" | "typed" | "standIn" | "note">,
   ): TypedEntry => ({
     key: `${name} ${key}`,
-    title,
-    name: `${title} of ${name}`,
+    name: `${told.title} of ${name}`,
     kind: "length",
-    typed,
-    standIn,
-    note,
-    change: setAt(["sources", index, ...key.split(".")], `${title.toLowerCase()} of ${name}`),
+    change: setAt(["sources", index, ...key.split(".")], `${told.title.toLowerCase()} of ${name}`),
+    ...told,
   });
   const written = (metres: number | undefined) =>
     metres === undefined ? undefined : TEXT_KINDS.length.write(metres, system);
-  const level = (place: number) => {
-    const { level: key, title } = LEVELS[place]!;
-    return length(
-      `level.${key}`,
-      title,
-      source.level?.[key],
-      written(worked?.levels[key]),
-      "Above its inside bottom.",
-    );
-  };
+  const level = (key: LevelName) =>
+    length(`level.${key}`, {
+      title: LEVEL_TITLES[key],
+      typed: source.level?.[key],
+      standIn: written(worked?.levels[key]),
+      note: "Above its inside bottom.",
+    });
   return {
-    stand: length(
-      "stand",
-      "Stand",
-      source.stand,
-      DEFAULTS.stand.typed,
-      `From the ground to the foot of the ${name}.`,
-    ),
-    full: level(0),
-    lowest: level(1),
-    ordinary: level(2),
-    outlet: length(
-      "outlet",
-      "Outlet",
-      source.outlet,
-      written(worked?.outlet) ?? DEFAULTS.outlet.typed,
-      "Its middle, above the inside bottom.",
-    ),
-    ground: length(
-      "ground",
-      "Ground",
-      source.ground,
-      DEFAULTS.ground.typed,
-      "Height of the ground it stands on.",
-    ),
+    stand: length("stand", {
+      title: "Stand",
+      typed: source.stand,
+      standIn: DEFAULTS.stand.typed,
+      note: `From the ground to the foot of the ${name}.`,
+    }),
+    full: level("full"),
+    lowest: level("lowest"),
+    ordinary: level("ordinary"),
+    outlet: length("outlet", {
+      title: "Outlet",
+      typed: source.outlet,
+      standIn: written(worked?.outlet) ?? DEFAULTS.outlet.typed,
+      note: "Its middle, above the inside bottom.",
+    }),
+    ground: length("ground", {
+      title: "Ground",
+      typed: source.ground,
+      standIn: DEFAULTS.ground.typed,
+      note: "Height of the ground it stands on.",
+    }),
   };
 }
 
@@ -88,130 +76,5 @@ export function outletBoreEntry({ plan }: PlanContext, index: number): Entry {
     standIn: "as its pipe",
     note: "The narrowest of bulkhead, tap and strainer.",
     change: setAt(["sources", index, "outletBore"], `outlet of ${name}`),
-  };
-}
-
-const VENTS = [
-  { value: "open", words: "Open to the air" },
-  { value: "sealed", words: "Sealed" },
-  { value: "opening", words: "Through an opening" },
-  { value: "airTube", words: "Through an air tube" },
-] as const;
-
-/** How air gets in, with the sizes that belong to it. */
-export function ventEntries({ plan, system }: PlanContext, index: number): [Entry, ...Entry[]] {
-  const { vent } = plan.sources[index]!;
-  const name = sourceNames(plan)[index]!;
-  const path = ["sources", index, "vent"] as const;
-  const value = ventName(vent);
-  const choice: Entry = {
-    form: "choice",
-    key: `${name} vent`,
-    title: "How air gets in",
-    name: `How air gets into ${name}`,
-    value,
-    words: VENTS.find((each) => each.value === value)!.words,
-    groups: () => [{ options: VENTS }],
-    change: (chosen) => setAt(path, `vent of ${name}`)(ventOf(chosen, system)),
-  };
-  if (typeof vent !== "object") return [choice];
-  const size = (key: "opening" | "airTube", title: string, isNeeded: boolean): Entry => ({
-    form: "typed",
-    key: `${name} vent ${key}`,
-    title,
-    name: `${title} of ${name}`,
-    kind: key === "airTube" ? "length" : "bore",
-    typed: (vent as Partial<Record<"opening" | "airTube", string>>)[key],
-    isNeeded,
-    change: setAt([...path, key], `vent of ${name}`),
-  });
-  return "airTube" in vent
-    ? [
-        choice,
-        size("airTube", "Foot of the air tube above the inside bottom", true),
-        size("opening", "Bore of the air tube", false),
-      ]
-    : [choice, size("opening", "Diameter of the opening", true)];
-}
-
-function ventName(vent: Plan["sources"][number]["vent"]): (typeof VENTS)[number]["value"] {
-  if (vent === undefined) return "open";
-  if (typeof vent === "string") return vent;
-  return "airTube" in vent ? "airTube" : "opening";
-}
-
-function ventOf(chosen: string, system: PlanContext["system"]) {
-  if (chosen === "opening") return { opening: TEXT_KINDS.bore.write(0.003, system) };
-  if (chosen === "airTube") return { airTube: TEXT_KINDS.length.write(0.05, system) };
-  return chosen;
-}
-
-/** What fills a header tank. */
-export function feedEntries({ plan }: PlanContext, index: number): Entry[] {
-  const { feed } = plan.sources[index]!;
-  const name = sourceNames(plan)[index]!;
-  const path = ["sources", index, "feed"] as const;
-  const from: Entry = { form: "choice", ...feedFrom(plan, name, path, feed) };
-  if (feed === undefined) return [from];
-  return [
-    from,
-    { form: "choice", ...floatValve(name, path, feed.valve) },
-    {
-      form: "typed",
-      key: `${name} feed opening`,
-      title: "Seat of the float valve",
-      name: `Seat of the float valve of ${name}`,
-      kind: "bore",
-      typed: feed.opening,
-      note: "Diameter of the opening that the float shuts.",
-      change: setAt([...path, "opening"], `float valve of ${name}`),
-    },
-  ];
-}
-
-type Feed = Plan["sources"][number]["feed"];
-
-function feedFrom(plan: Plan, name: string, path: readonly (string | number)[], feed: Feed): ChoiceEntry {
-  const joints = () =>
-    layoutOf(plan)
-      .joints.filter((joint) => joint.name !== name)
-      .map((joint) => ({ value: `at ${joint.name}`, words: joint.name }));
-  return {
-    key: `${name} feed`,
-    title: "Filled from",
-    name: `What fills ${name}`,
-    value: feed === undefined ? "" : `at ${feed.from}`,
-    words: feed?.from ?? "Filled by hand or rain",
-    isLazy: true,
-    note: "For a header tank: the point of the line that fills it through a float valve.",
-    groups: () => [{ options: [{ value: "", words: "Filled by hand or rain" }, ...joints()] }],
-    change: (chosen) =>
-      setAt(path, `feed of ${name}`)(chosen === "" ? undefined : { ...feed, from: chosen.slice(3) }),
-  };
-}
-
-function floatValve(
-  name: string,
-  path: readonly (string | number)[],
-  valve: string | undefined,
-): ChoiceEntry {
-  const found = valve === undefined ? undefined : findFitting(valve);
-  const kind = found?.outcome === "found" ? found.kind : undefined;
-  return {
-    key: `${name} feed valve`,
-    title: "Float valve",
-    name: `Float valve of ${name}`,
-    value: kind?.id ?? valve ?? "",
-    words: kind?.name ?? valve ?? "Not said",
-    groups: () => [
-      {
-        options: [
-          { value: "", words: "Not said" },
-          ...allFittings.map(({ id, name: words }) => ({ value: id, words })),
-        ],
-      },
-    ],
-    change: (chosen) =>
-      setAt([...path, "valve"], `float valve of ${name}`)(chosen === "" ? undefined : chosen),
   };
 }

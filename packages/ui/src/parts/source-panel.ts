@@ -15,7 +15,8 @@ import { buttonsView, type PanelRequest } from "./panel-request.js";
 import { actionsOfSource } from "./part-actions.js";
 import { setAt, sourceNames, workedOutSource } from "./plan-context.js";
 import { nameEntry } from "./plan-entries.js";
-import { feedEntries, outletBoreEntry, sourceLengths, ventEntries } from "./source-entries.js";
+import { outletBoreEntry, sourceLengths } from "./source-entries.js";
+import { feedEntries, ventEntries } from "./source-inlets.js";
 import { dimensionEntries, vesselChoice } from "./vessel-entries.js";
 
 /** The slider's end, where nothing taller is typed [m]. */

@@ -14,7 +14,8 @@ import {
   regulatorEntries,
   tapEntry,
 } from "../parts/run-entries.js";
-import { feedEntries, outletBoreEntry, sourceLengths, ventEntries } from "../parts/source-entries.js";
+import { outletBoreEntry, sourceLengths } from "../parts/source-entries.js";
+import { feedEntries, ventEntries } from "../parts/source-inlets.js";
 import { readingEntries } from "../parts/survey-view.js";
 import { dimensionEntries, vesselChoice } from "../parts/vessel-entries.js";
 
