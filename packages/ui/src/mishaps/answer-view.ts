@@ -14,6 +14,7 @@ import { html, nothing } from "lit";
 import { harmAfter } from "../kernels/mishaps/day-share.js";
 import { FAMILY_WORDS, familiesOf, type MishapFamily } from "../kernels/mishaps/mishap-families.js";
 import { upperFirst } from "../kernels/upper-first.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { MishapsRoom } from "./room.js";
 
@@ -34,7 +35,7 @@ export function answerView({ mishaps }: MishapsRoom) {
         <dd>${worst.worst.hasBirds ? "first bird without water" : "half of the drinkers dry"}: ${numberButton(words, { of: "mishap", row: 0, what: "harm" })}</dd></div>
       <div><dt>Harm within a day, if nobody looks</dt><dd><span class=${soon > 0 ? "large dry" : "large good"}>${soon} of ${mishaps.rows.length}</span></dd></div>
     </dl>
-    <p>Everything is full${mishaps.day === undefined ? "" : ` on ${writeDay(mishaps.day)}`} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.
+    <p>${beginningOf(mishaps)}
       ${writeNothing(mishaps)} ${mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => html`${LEFT_OUT[code]} `)}</p>`;
 }
 
@@ -52,8 +53,15 @@ export function looseAnswerView({ mishaps, system }: MishapsRoom) {
         <dd>first bird without water: ${words}</dd></div>
       <div><dt>Harm within a day, if nobody looks</dt><dd><span class=${soon > 0 ? "large dry" : "large good"}>${soon} of ${mishaps.waterers.length}</span></dd></div>
     </dl>
-    <p>Everything is full${mishaps.day === undefined ? "" : ` on ${writeDay(mishaps.day)}`} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.
+    <p>${beginningOf(mishaps)}
       The plan has no line.</p>`;
+}
+
+function beginningOf({ day, begins }: MishapsRoom["mishaps"]) {
+  const on = day === undefined ? "" : ` on ${writeDay(day)}`;
+  return wholeDates(
+    `Everything is full${on} at ${writeClock(begins)} when it happens; nobody looks and nobody fills by hand.`,
+  );
 }
 
 /** Which mishaps are shown, by what they come to. */
