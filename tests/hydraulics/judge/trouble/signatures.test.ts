@@ -114,3 +114,23 @@ describe("fallingLevel", () => {
     expect(falling.timeToEmpty(0)).toBe(Number.POSITIVE_INFINITY);
   });
 });
+
+describe("a cup that hangs askew, and one whose float hangs low", () => {
+  const { question, at } = expectationsOf(example("alder-bank-rain-barrel"));
+  const { bench } = question;
+
+  it("are the same to the line and to the ground, and differ in what stands in that cup alone", () => {
+    const [[tipped], [low]] = [at("cupTipped", "duck trough"), at("floatStuckOpen", "duck trough")];
+    const d = bench.line.drinkers.id.indexOf("duck trough");
+    const [one, other] = [tipped!.expectation, low!.expectation];
+    expect(one.leaks.map(({ index }) => index)).toEqual(other.leaks.map(({ index }) => index));
+    one.leaks.forEach(({ flow }, k) => {
+      expect(flow / other.leaks[k]!.flow).toBeCloseTo(1, 6);
+    });
+    expect(one.sources[0]!.nightFall / other.sources[0]!.nightFall).toBeCloseTo(1, 6);
+    expect(low!.expectation.flow[d]).toBeGreaterThan(0);
+    low!.expectation.flow.forEach((flow, k) => {
+      expect(tipped!.expectation.flow[k]).toBeCloseTo(k === d ? flow / 10 : flow, 12);
+    });
+  });
+});

@@ -1,7 +1,7 @@
 import { describe, expect, it, test } from "vitest";
 import type { Sign } from "../../../../packages/hydraulics/src/judge/trouble/signs.js";
 import { whatIsWrong } from "../../../../packages/hydraulics/src/judge/trouble/what-is-wrong.js";
-import { example, sight, troubleOf, worked } from "./ask.js";
+import { example, planOf, sight, troubleOf, worked } from "./ask.js";
 
 const hens = example("alder-bank-hen-house");
 const pens = example("alder-bank-two-pens");
@@ -81,6 +81,35 @@ describe("whatIsWrong", () => {
       sight("water", "source", "rain barrel", "asThought"),
     ]).likely;
     expect(first).toMatchObject({ code: "asDesigned", against: [] });
+  });
+
+  it("tells a cup that hangs askew from one whose float hangs low by what the birds find in it", () => {
+    const bells = planOf({
+      headfall: 1,
+      sources: [{ id: "barrel", vessel: "rain-barrel-50gal", stand: "1 m" }],
+      runs: [
+        {
+          id: "line",
+          length: "4 m",
+          fall: "10 cm",
+          drinkers: { id: "bells", kind: "bell", count: 3, every: "1 m" },
+        },
+      ],
+      pens: [{ id: "hens", birds: { kind: "hen", count: 12 } }],
+    });
+    const wet = sight("ground", "drinker", "bells 2", "wet");
+    const run = sight("drips", "drinker", "bells 2", "drips");
+    const firstWith = (found: string) =>
+      troubleOf(bells, [wet, run, ...worked("bells", [2], found)]).likely.find(
+        ({ code }) => code === "cupTipped" || code === "floatStuckOpen",
+      )!;
+    expect(firstWith("dry")).toMatchObject({ code: "cupTipped", places: ["bells 2"] });
+    expect(firstWith("fine")).toMatchObject({ code: "floatStuckOpen", places: ["bells 2"] });
+    // Without a look into it the two stand beside each other, and that look is the one to take.
+    const { likely, nextLook } = troubleOf(bells, [wet, run]);
+    const shares = likely.filter(({ code }) => code === "cupTipped" || code === "floatStuckOpen");
+    expect(shares.map(({ share }) => share)[0]).toBeCloseTo(shares[1]!.share, 6);
+    expect(nextLook?.look).toMatchObject({ look: "gives", id: "bells 2" });
   });
 
   it("does not hold dry drinkers against a cause where their source was found empty", () => {

@@ -81,7 +81,7 @@ function flowsOf({ bench, trial, prepared, atWork, idle, busy }: Omit<Solved, "f
   return line.drinkers.height.map((_, d) => {
     const stuck = line.drinkers.stuck?.[d] ?? STUCK.not;
     if (stuck === STUCK.shut || busy.reached[line.drinkers.point[d]] === 0) return 0;
-    if (stuck === STUCK.open) return busy.drinkerFlow[d];
+    if (stuck === STUCK.open) return busy.drinkerFlow[d] * foundAt(trial, d);
     const point = line.drinkers.point[d];
     const reading = readDrinker(line, solved, named, "ordinary", d);
     // A hump that stands above the water lets nothing by, however the line was filled.
@@ -89,6 +89,9 @@ function flowsOf({ bench, trial, prepared, atWork, idle, busy }: Omit<Solved, "f
     return readAsFilled(line, reading, airHead?.[point] ?? 0, above, d).flow;
   });
 }
+
+/** Share of what a drinker passes that stands in it to be drunk. */
+const foundAt = ({ spilt }: Trial, d: number): number => (spilt?.drinker === d ? spilt.left : 1);
 
 /** How far the head with nobody drinking is outside what a drinker holds, as a share; Infinity where water runs. */
 function overSealOf({ trial, idle }: Solved, d: number): number {

@@ -12,13 +12,14 @@ import type { Trial } from "./trial.js";
 export function mergeTrials(bench: Bench, a: Trial, b: Trial): Trial | undefined {
   if (standsInTheWay(bench, a, b) || standsInTheWay(bench, b, a)) return undefined;
   if (a.flock !== undefined && b.flock !== undefined) return undefined;
+  if (a.spilt !== undefined && b.spilt !== undefined) return undefined;
   const line = mergeLines(bench.line, a.line, b.line);
   const levels = column(bench.levels, a.levels ?? bench.levels, b.levels ?? bench.levels);
   const atWork = column(bench.atWork, a.atWork ?? bench.atWork, b.atWork ?? bench.atWork);
   const notFilled = onlyOne(a.notFilled, b.notFilled);
   if (line === undefined || levels === undefined || atWork === undefined || notFilled === CONFLICT)
     return undefined;
-  const [flock, heads] = [a.flock ?? b.flock, a.heads ?? b.heads];
+  const [flock, heads, spilt] = [a.flock ?? b.flock, a.heads ?? b.heads, a.spilt ?? b.spilt];
   const airHead =
     a.airHead === undefined || b.airHead === undefined
       ? (a.airHead ?? b.airHead)
@@ -32,6 +33,7 @@ export function mergeTrials(bench: Bench, a: Trial, b: Trial): Trial | undefined
     atWork,
     ...(flock === undefined ? {} : { flock }),
     ...(heads === undefined ? {} : { heads }),
+    ...(spilt === undefined ? {} : { spilt }),
     ...(airHead === undefined ? {} : { airHead }),
     ...(notFilled === undefined ? {} : { notFilled }),
   };

@@ -15,9 +15,11 @@ export interface Supposition {
 /** What is left of a drinker's flow when slime or grit sits in it, besides nothing; common practice, no source. */
 const LEFT_IN_DRINKER = [0.08, 0.3];
 
+/** What a beak still finds in a cup that hangs askew, of what runs through it; common practice, no source. */
+const LEFT_IN_TIPPED = 0.1;
+
 /**
- * A mishap as a cause, with the milder states it may be in; undefined for those that are told as another one: a cup
- * that hangs askew runs out as one whose float hangs low, a blocked run is looked for along its whole length, and birds
+ * A mishap as a cause, with the milder states it may be in; undefined for those that are told as another one: a blocked run is looked for along its whole length, and birds
  * that drink more are one cause.
  */
 export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undefined {
@@ -27,6 +29,8 @@ export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undef
       return bare(bench, mishap, "drinkerStuckOpen", drinkerAt(line, mishap.drinker));
     case "floatStuckDown":
       return bare(bench, mishap, "floatStuckOpen", drinkerAt(line, mishap.drinker));
+    case "cupTipped":
+      return tipped(bench, mishap);
     case "drinkerBlocked":
     case "floatStuckUp": {
       const code = mishap.kind === "drinkerBlocked" ? "drinkerBlocked" : "floatStuckShut";
@@ -66,7 +70,6 @@ export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undef
       };
     case "moreBirds":
     case "hottestWeek":
-    case "cupTipped":
     case "runBlocked":
     case "oneWayOpen":
       return undefined;
@@ -84,6 +87,16 @@ type Where = ReturnType<typeof place>;
 function bare(bench: Bench, mishap: Mishap, code: CauseCode, where: Where): Supposition {
   const trial = { weight: 1, severity: {}, line: withMishap(bench.line, mishap), isAlike: true };
   return { cause: { code, ...where }, trials: [trial] };
+}
+
+/**
+ * A cup that hangs askew passes what one passes whose float hangs low, and from the line they are the same. At the cup they
+ * are not: over its lower lip the water runs away, where that of the other stands to the brim.
+ */
+function tipped(bench: Bench, mishap: Mishap & { readonly drinker: number }): Supposition {
+  const { cause, trials } = bare(bench, mishap, "cupTipped", drinkerAt(bench.line, mishap.drinker));
+  const spilt = { drinker: mishap.drinker, left: LEFT_IN_TIPPED };
+  return { cause, trials: trials.map((trial) => ({ ...trial, spilt })) };
 }
 
 /** One state whose pipes, taps or outlets are others. */

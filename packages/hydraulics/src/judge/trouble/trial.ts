@@ -28,6 +28,8 @@ export interface Trial {
   readonly atWork?: Uint8Array;
   /** By point: height of the air columns on the way [m]. */
   readonly airHead?: Float64Array;
+  /** A drinker whose water runs away before a beak finds it, and the share that is found. */
+  readonly spilt?: { readonly drinker: number; readonly left: number };
   /** Source that nothing fills any more. */
   readonly notFilled?: number;
 }

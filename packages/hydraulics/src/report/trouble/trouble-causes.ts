@@ -49,7 +49,9 @@ function causeWords(cause: NamedCause, system: UnitSystem): string {
     case "lidOff":
       return `The lid of ${where} is off, or leaks air`;
     case "floatStuckOpen":
-      return `The float of ${where} hangs low, or the cup hangs askew: it runs over`;
+      return `The float of ${where} hangs low: it stands to the brim and runs over`;
+    case "cupTipped":
+      return `The cup of ${where} hangs askew: its water runs away over one side`;
     case "floatStuckShut":
       return `The float of ${where} hangs high, or its valve is blocked`;
     case "feedStuckOpen":

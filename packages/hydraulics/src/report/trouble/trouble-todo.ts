@@ -80,7 +80,11 @@ export function writeTodo(cause: NamedCause): string[] {
       return [`Put the lid of ${where} on air-tight, and look at its seal.`];
     case "floatStuckOpen":
       return [
-        `Hang ${where} upright, lift the float by hand: if the water stops, clean the pivot and set the float; if not, clean or change the valve's seat.`,
+        `Lift the float of ${where} by hand: if the water stops, clean the pivot and set the float; if not, clean or change the valve's seat.`,
+      ];
+    case "cupTipped":
+      return [
+        `Hang ${where} upright and fasten it; change wet litter. If it runs on upright, its float hangs low.`,
       ];
     case "floatStuckShut":
       return [
