@@ -3,8 +3,14 @@ import { afterEach, expect, test } from "vitest";
 import { page, userEvent } from "vitest/browser";
 import { BirdsHost, birdsRoom } from "./birds-host.js";
 import { alderBank } from "./plan-host.js";
+import { SilentWorker } from "./silent-worker.js";
 
-afterEach(() => document.body.replaceChildren());
+const { Worker } = globalThis;
+
+afterEach(() => {
+  globalThis.Worker = Worker;
+  document.body.replaceChildren();
+});
 
 const { day: _, ...undated } = alderBank;
 const pullets = (hatched: string): Plan => ({
@@ -26,11 +32,13 @@ test("what no figure shows is told in a plan without pens, too", async () => {
 });
 
 test("judging the weeks says that it is at work, can be cancelled, and is taken up again when asked", async () => {
+  globalThis.Worker = SilentWorker;
   const host = new BirdsHost(pullets("2026-06-01"));
   document.body.append(host.view);
   await userEvent.click(page.getByRole("button", { name: "Cancel" }));
   await expect.element(page.getByText("The coming weeks were not judged.")).toBeVisible();
   expect(host.view.shadowRoot!.querySelector(".drunk")).toBeNull();
+  globalThis.Worker = Worker;
   await userEvent.click(page.getByRole("button", { name: "Judge the coming weeks" }));
   await expect.poll(() => host.view.shadowRoot!.querySelector(".drunk")).not.toBeNull();
   expect(host.view.shadowRoot!.querySelector(".work")).toBeNull();
