@@ -6,10 +6,11 @@ import { writePath } from "./problem.js";
 export function checkKit(document: Entry, report: Report): void {
   entries(document["kit"]).forEach(({ kind, count, spare }, k) => {
     const path = ["kit", k] as const;
+    // Loose waterers are asked for first: most of a kit is.
     if (
       typeof kind === "string" &&
-      findDrinkerByName(kind) === undefined &&
-      findWatererId(kind) === undefined
+      findWatererId(kind) === undefined &&
+      findDrinkerByName(kind) === undefined
     )
       report(unknownName("waterer", kind, writePath([...path, "kind"])));
     if (typeof count === "number" && typeof spare === "number" && spare > count)

@@ -1,4 +1,5 @@
 import type { BirdKind } from "../tables/bird-types.js";
+import { allBirds } from "../tables/birds.js";
 import {
   type Found,
   findBird,
@@ -8,8 +9,14 @@ import {
   findRoof,
   findVessel,
   findWaterer,
+  kindMeant,
+  namedWaterers,
 } from "../tables/by-name.js";
+import { allDrinkers } from "../tables/drinkers.js";
+import { allFittings } from "../tables/fittings.js";
+import { allRoofs } from "../tables/roofs.js";
 import type { DrinkerKind, FittingKind, PipeSize, RoofKind, VesselKind } from "../tables/row-types.js";
+import { allVessels } from "../tables/vessels.js";
 import { type Problem, writeFound } from "./problem.js";
 
 /** "elbow-90 x 4" as its name and count; a bare name counts once. */
@@ -18,18 +25,17 @@ export function readFittingText(text: string): { name: string; count: number } {
   return match === null ? { name: text.trim(), count: 1 } : { name: match[1], count: Number(match[2]) };
 }
 
-export const findBirdByName = (words: string): BirdKind | undefined => kindOf(findBird(words));
-export const findPipeByName = (words: string): PipeSize | undefined => kindOf(findPipe(words));
-export const findFittingByName = (words: string): FittingKind | undefined => kindOf(findFitting(words));
-export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindOf(findDrinker(words));
-export const findRoofByName = (words: string): RoofKind | undefined => kindOf(findRoof(words));
-export const findVesselByName = (words: string): VesselKind | undefined => kindOf(findVessel(words));
-/** The id of a loose waterer; what it is stands in tables/waterers.ts. */
-export const findWatererId = (words: string): string | undefined => kindOf(findWaterer(words))?.id;
-
-function kindOf<Kind>(found: Found<Kind>): Kind | undefined {
+export const findBirdByName = (words: string): BirdKind | undefined => kindMeant(allBirds, words);
+export function findPipeByName(words: string): PipeSize | undefined {
+  const found = findPipe(words);
   return found.outcome === "found" ? found.kind : undefined;
 }
+export const findFittingByName = (words: string): FittingKind | undefined => kindMeant(allFittings, words);
+export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindMeant(allDrinkers, words);
+export const findRoofByName = (words: string): RoofKind | undefined => kindMeant(allRoofs, words);
+export const findVesselByName = (words: string): VesselKind | undefined => kindMeant(allVessels, words);
+/** The id of a loose waterer; what it is stands in tables/waterers.ts. */
+export const findWatererId = (words: string): string | undefined => kindMeant(namedWaterers, words)?.id;
 
 const FINDERS = {
   bird: { find: findBird, example: "hen" },

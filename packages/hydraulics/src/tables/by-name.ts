@@ -61,14 +61,24 @@ function likeness(asked: readonly string[], name: readonly string[]): number {
 
 const namesOf = (kind: NamedWaterer) => [kind.id, kind.name, ...kind.also];
 
-/** Exactly one kind with all the words and no other word; otherwise the nearest three. */
-function findAmong<Kind extends NamedWaterer>(kinds: readonly Kind[], words: string): Found<Kind> {
+/** Exactly one kind with that id, or with all the words and no other word. What is nearest takes far longer to find. */
+export function kindMeant<Kind extends NamedWaterer>(
+  kinds: readonly Kind[],
+  words: string,
+): Kind | undefined {
   const exact = kinds.find((kind) => kind.id === words.trim().toLowerCase());
-  if (exact !== undefined) return { outcome: "found", kind: exact };
+  if (exact !== undefined) return exact;
   const asked = tellingWords(words);
   const isNamed = (name: string) => asked.length > 0 && tellingWords(name).join(" ") === asked.join(" ");
   const fitting = kinds.filter((kind) => namesOf(kind).some(isNamed));
-  if (fitting.length === 1) return { outcome: "found", kind: fitting[0]! };
+  return fitting.length === 1 ? fitting[0] : undefined;
+}
+
+/** The kind meant; otherwise the nearest three. */
+function findAmong<Kind extends NamedWaterer>(kinds: readonly Kind[], words: string): Found<Kind> {
+  const kind = kindMeant(kinds, words);
+  if (kind !== undefined) return { outcome: "found", kind };
+  const asked = tellingWords(words);
   const scored = kinds.map((kind) => ({
     kind,
     score: Math.max(...namesOf(kind).map((name) => likeness(asked, tellingWords(name)))),
@@ -131,7 +141,12 @@ export function findRoof(words: string): Found<RoofKind> {
   return findAmong(allRoofs, words);
 }
 
-const namedWaterers = watererNames.map(([id, name, also]) => ({ id, name, also }));
+/** Loose waterers by their names alone. */
+export const namedWaterers: readonly NamedWaterer[] = watererNames.map(([id, name, also]) => ({
+  id,
+  name,
+  also,
+}));
 
 /**
  * The loose waterer meant by an id or by what people write, such as "nipple bucket" or "1 gallon fount".
