@@ -126,6 +126,7 @@ function typesText() {
     ["kernels/how-got/subject.ts", "HowSubject"],
     ["kernels/how-got/request.ts", "RoomTold"],
     ["rain/rain-example.ts", "RainExample"],
+    ["weather/air-example.ts", "AirExample"],
     ["cure/room.ts", "KeptPlan"],
     ["store/plan-diff.ts", "PlanDifference"],
     ["store/plan-diff.ts", "PlanDiff"],
