@@ -215,7 +215,12 @@ test("after a drag of more steps than are drawn, all stands as if the plan had j
   const line = await shown();
   const hands = line.shadowRoot!.querySelector("headfall-profile-hands")!;
   for (let stand = 61; stand <= 90; stand += 1) {
-    const change = { kind: "set", path: ["sources", 0, "stand"], to: `${stand} cm`, what: "stand" } as const;
+    const change = {
+      kind: "set",
+      path: ["sources", 0, "stand"],
+      value: `${stand} cm`,
+      what: "stand",
+    } as const;
     hands.dispatchEvent(new EditWantedEvent(change, "one drag"));
     if (stand % 3 === 0) await new Promise((resolve) => setTimeout(resolve, 5));
   }

@@ -4,8 +4,11 @@ import { DragPace } from "../../../packages/ui/src/controllers/drag-pace.js";
 
 beforeEach(() => {
   vi.useFakeTimers();
+  vi.stubGlobal("requestAnimationFrame", (act: () => void) => setTimeout(act, 16));
+  vi.stubGlobal("cancelAnimationFrame", (timer: number) => clearTimeout(timer));
 });
 afterEach(() => {
+  vi.unstubAllGlobals();
   vi.useRealTimers();
 });
 
@@ -14,39 +17,42 @@ function paced() {
   return { host, pace: new DragPace(host as unknown as ReactiveControllerHost) };
 }
 
+const waitingOf = (pace: DragPace) =>
+  (["panel", "below", "tables"] as const).filter((what) => pace.isWaiting(what)).join(" ");
+
 describe("DragPace", () => {
   it("makes nothing wait while no hand drags", () => {
     const { pace } = paced();
-    expect(pace.resting).not.toBe(pace.resting);
-    expect(pace.following).not.toBe(pace.following);
+    expect(waitingOf(pace)).toBe("");
+    expect(pace.isDragging).toBe(false);
   });
 
-  it("keeps what can wait as it is through a drag, and has it drawn once the hand has rested", () => {
+  it("makes all wait through a drag; once the hand has rested, one thing follows a frame", () => {
     const { pace, host } = paced();
-    pace.note();
-    const before = pace.resting;
     for (let step = 0; step < 20; step += 1) {
-      vi.advanceTimersByTime(50);
       pace.note();
-      expect(pace.resting).toBe(before);
+      vi.advanceTimersByTime(50);
+      expect(waitingOf(pace)).toBe("panel below tables");
     }
     expect(host.requestUpdate).not.toHaveBeenCalled();
-    vi.advanceTimersByTime(200);
-    expect(host.requestUpdate).toHaveBeenCalledTimes(1);
+    const seen: string[] = [];
+    host.requestUpdate.mockImplementation(() => seen.push(waitingOf(pace)));
+    vi.advanceTimersByTime(150);
+    expect(seen).toEqual(["below tables"]);
+    expect(pace.isDragging).toBe(true);
+    vi.advanceTimersByTime(100);
+    expect(seen).toEqual(["below tables", "tables", ""]);
     expect(pace.isDragging).toBe(false);
-    expect(pace.resting).not.toBe(before);
   });
 
-  it("lets what follows now and then do so a few times a second", () => {
-    const { pace } = paced();
-    const seen = new Set<object>();
-    for (let step = 0; step < 60; step += 1) {
-      pace.note();
-      vi.advanceTimersByTime(16);
-      seen.add(pace.following);
-    }
-    // What was there before, and then each 160 ms of these 960: the first step that comes later than 150 ms.
-    expect(seen.size).toBe(7);
+  it("makes all wait again when the hand goes on before all has followed", () => {
+    const { pace, host } = paced();
+    pace.note();
+    vi.advanceTimersByTime(200);
+    pace.note();
+    vi.advanceTimersByTime(100);
+    expect(waitingOf(pace)).toBe("panel below tables");
+    expect(host.requestUpdate).toHaveBeenCalledTimes(1);
   });
 
   it("forgets a drag when its host goes", () => {

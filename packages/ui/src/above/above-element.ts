@@ -1,7 +1,7 @@
 import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { nextTurn } from "../controllers/next-turn.js";
+import { nextTask } from "../controllers/next-task.js";
 import { layAbove } from "../kernels/above/lay-above.js";
 import { type Scene, vesselReachOf } from "../kernels/above/scene.js";
 import { spotsOfPart } from "../kernels/above/spots-of-part.js";
@@ -107,9 +107,9 @@ export class HeadfallAbove extends LitElement {
     this.#sizes?.disconnect();
   }
 
-  /** Draws once for all that comes in one turn. */
+  /** Draws once for all that comes in one turn, in a task of its own: the frame it comes in has enough to do. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await nextTurn();
+    if (this.hasUpdated) await nextTask();
     super.scheduleUpdate();
   }
 

@@ -2,7 +2,8 @@ import { css } from "lit";
 
 export const aboveStyles = css`
   :host { display: block; position: relative; height: clamp(280px, 38vh, 420px); overflow: hidden; background: var(--_sheet); }
-  .drawing { display: block; width: 100%; height: 100%; touch-action: none; user-select: none; -webkit-user-select: none; cursor: grab; }
+  /* Its size is given: what moves inside lays nothing else out anew. */
+  .drawing { display: block; width: 100%; height: 100%; contain: strict; touch-action: none; user-select: none; -webkit-user-select: none; cursor: grab; }
   .drawing.run, .drawing.drinkers { cursor: crosshair; }
   .drawing.busy { cursor: grabbing; }
   .drawing:focus-visible { outline: 3px solid var(--_focus); outline-offset: -3px; }

@@ -1,20 +1,19 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { afterPaint } from "./after-paint.js";
 
 /** Rest after the last edit of a drag before all that waited follows [ms]. */
 const REST_MS = 200;
-/** While a hand drags, what follows now and then does so no more often than this [ms]. */
-const EVERY_MS = 150;
+/** What waits while a hand drags, since it looks at the drawing, in the order in which it follows. */
+const WAITING = ["panel", "below", "tables"] as const;
 
-/**
- * What of its host follows a dragging hand, and how soon: it looks at the drawing. Each token stays the same while what
- * is made from it can wait.
- */
+export type Waiting = (typeof WAITING)[number];
+
+/** What of its host waits while a hand drags; after a rest one thing follows another, each in a frame of its own. */
 export class DragPace implements ReactiveController {
   readonly #host: ReactiveControllerHost;
+  #followed: number = WAITING.length;
   #timer: ReturnType<typeof setTimeout> | undefined;
-  #resting: object = {};
-  #following: object = {};
-  #followed = 0;
+  #takeBack: (() => void) | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
@@ -22,37 +21,36 @@ export class DragPace implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#timer = undefined;
+    this.#forget();
+    this.#followed = WAITING.length;
   }
 
   /** Whether a hand drags, or did a moment ago. */
   get isDragging(): boolean {
-    return this.#timer !== undefined;
+    return this.#followed < WAITING.length;
   }
 
-  /** Becomes another one at once, but for a drag and a moment after. */
-  get resting(): object {
-    if (!this.isDragging) this.#resting = {};
-    return this.#resting;
-  }
-
-  /** Becomes another one at once; in a drag now and then. */
-  get following(): object {
-    const now = performance.now();
-    if (!this.isDragging || now - this.#followed > EVERY_MS) {
-      this.#following = {};
-      this.#followed = now;
-    }
-    return this.#following;
+  /** Whether this part of the host is left as it is for now. */
+  isWaiting(what: Waiting): boolean {
+    return WAITING.indexOf(what) >= this.#followed;
   }
 
   /** The hand has dragged by a step. */
   note(): void {
+    this.#forget();
+    this.#followed = 0;
+    this.#timer = setTimeout(() => this.#follow(), REST_MS);
+  }
+
+  #follow(): void {
+    this.#followed += 1;
+    this.#host.requestUpdate();
+    if (this.isDragging) this.#takeBack = afterPaint(() => this.#follow());
+  }
+
+  #forget(): void {
     clearTimeout(this.#timer);
-    this.#timer = setTimeout(() => {
-      this.#timer = undefined;
-      this.#host.requestUpdate();
-    }, REST_MS);
+    this.#takeBack?.();
+    this.#takeBack = undefined;
   }
 }

@@ -1,4 +1,5 @@
 import type { Checked, MomentName, Plan } from "@headfall/hydraulics";
+import type { Waiting } from "../controllers/drag-pace.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import type { ProfilePath } from "../kernels/profile-path.js";
 import type { Selected } from "../kernels/selected.js";
@@ -45,14 +46,31 @@ export interface Board {
   readonly lookedAt: number;
   readonly path: ProfilePath | undefined;
   readonly showsAll: boolean;
-  /** What the tables are made from: stays the same while a hand drags, so that they wait. */
-  readonly tablesOf: object;
-  /** What the panel beside the drawings is made from: while a hand drags, it becomes another one now and then only. */
-  readonly panelOf: object;
+  /** Whether this is left as it is for now, since a hand drags. */
+  readonly isWaiting: (what: Waiting) => boolean;
   /** The number whose making is told of. */
   readonly how: HowSubject | undefined;
   readonly acts: BoardActs;
 }
+
+/** All of a board that is written out beside and below the drawings: where none of it has changed, nothing there has. */
+export const shownOn = (board: Board): unknown[] => {
+  const {
+    plan,
+    checked,
+    checkedPlan,
+    system,
+    day,
+    shown,
+    moment,
+    isWide,
+    part,
+    refusal,
+    lookedAt,
+    showsAll,
+  } = board;
+  return [plan, checked, checkedPlan, system, day, shown, moment, isWide, part, refusal, lookedAt, showsAll];
+};
 
 /** What the views ask of the element around them. */
 export interface BoardActs {

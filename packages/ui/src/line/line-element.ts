@@ -4,6 +4,7 @@ import { afterPaint } from "../controllers/after-paint.js";
 import { AnnounceController } from "../controllers/announce-controller.js";
 import { CheckController } from "../controllers/check-controller.js";
 import { DragPace } from "../controllers/drag-pace.js";
+import { DragStep } from "../controllers/drag-step.js";
 import { nextTask } from "../controllers/next-task.js";
 import { WidthController } from "../controllers/width-controller.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
@@ -88,6 +89,7 @@ export class HeadfallLine extends LitElement {
   readonly #check = new CheckController(this, (check) => this.#checkDone(check));
   readonly #announce = new AnnounceController(this);
   readonly #pace = new DragPace(this);
+  readonly #step = new DragStep(({ change, gesture }) => this.#edit(change, gesture));
   readonly #width = new WidthController(this, "(min-width: 900px)");
   #plan: Plan | undefined;
   #store: PlanStore | undefined;
@@ -108,7 +110,7 @@ export class HeadfallLine extends LitElement {
     this.rest = undefined;
     this.showsAll = false;
     this.addEventListener("edit-wanted", (event) => this.#editWanted(event));
-    this.addEventListener("gesture-given-up", ({ gesture }) => this.#store?.giveUp(gesture));
+    this.addEventListener("gesture-given-up", ({ gesture }) => this.store?.giveUp(gesture));
     this.addEventListener("part-chosen", ({ part }) => this.#choose(part));
     this.addEventListener("how-wanted", ({ subject }) => {
       this.how = subject;
@@ -118,6 +120,7 @@ export class HeadfallLine extends LitElement {
 
   /** The plan shown; replaced by a new one at each edit, never changed itself. */
   get plan(): Plan | undefined {
+    this.#step.makeNow();
     return this.#store?.plan ?? this.#plan;
   }
   set plan(plan: Plan | undefined) {
@@ -131,10 +134,11 @@ export class HeadfallLine extends LitElement {
 
   /** Holds the plan and what was done to it; made by the element unless one is given. */
   get store(): PlanStore | undefined {
+    this.#step.makeNow();
     return this.#store;
   }
   set store(store: PlanStore | undefined) {
-    if (store === this.#store) return;
+    if (store === this.store) return;
     this.#stopListening?.();
     this.#store = store;
     this.#stopListening = store?.listen((plan, before, cause) => {
@@ -161,7 +165,8 @@ export class HeadfallLine extends LitElement {
    * Not so for a moment after each change, and longer with a large plan.
    */
   get isSettled(): boolean {
-    return this.#check.isSettled && !this.isUpdatePending;
+    const isUnderWay = this.#step.isWaiting || this.#pace.isDragging || this.isUpdatePending;
+    return this.#check.isSettled && !isUnderWay;
   }
 
   /** Fulfilled once everything that follows the first verdict is there. */
@@ -246,8 +251,7 @@ export class HeadfallLine extends LitElement {
       lookedAt,
       path: pathFor(line, this.selected, lookedAt),
       showsAll: this.showsAll,
-      tablesOf: this.#pace.resting,
-      panelOf: this.#pace.following,
+      isWaiting: (what) => this.#pace.isWaiting(what),
       how: this.how,
       acts: this.#acts,
     };
@@ -267,8 +271,8 @@ export class HeadfallLine extends LitElement {
     take: (tool) => {
       this.tool = tool;
     },
-    undo: () => this.#announceStep("Undone", this.#store?.undo()?.words),
-    redo: () => this.#announceStep("Done again", this.#store?.redo()?.words),
+    undo: () => this.#announceStep("Undone", this.store?.undo()?.words),
+    redo: () => this.#announceStep("Done again", this.store?.redo()?.words),
     showAll: () => {
       this.showsAll = true;
     },
@@ -288,13 +292,14 @@ export class HeadfallLine extends LitElement {
 
   #editWanted(event: EditWantedEvent): void {
     const field = fieldsAround(event);
-    this.#edit(event.change, event.gesture, field?.localName);
+    if (field === undefined && event.gesture !== undefined) this.#step.put(event);
+    else this.#edit(event.change, event.gesture, field?.localName);
     // The drawings follow with the check; a field that is still under the hand must not fall back for that long.
     if (field !== undefined) field.plan = this.plan;
   }
 
   #edit(change: PlanChange, gesture?: string, by = "drawing"): void {
-    const edited = this.#store?.edit(change, this.units, gesture);
+    const edited = this.store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
     if (gesture !== undefined) this.#pace.note();
     this.refusal = edited.ok ? undefined : { by, because: edited.because };

@@ -1,15 +1,16 @@
-import { html } from "lit";
+import { html, noChange } from "lit";
 import { guard } from "lit/directives/guard.js";
-import { type Board, refusalFor } from "./board.js";
+import { type Board, refusalFor, shownOn } from "./board.js";
 import { drinkerChoice } from "./drinker-view.js";
 import { partFigures } from "./figures-view.js";
 import { momentsView } from "./moments-view.js";
 
 /**
  * Beside the drawings, under the sentence: the moment shown, the chosen part with all that can be changed, the drinker
- * looked at. While a hand drags, all this follows now and then.
+ * looked at. While a hand drags, all this waits.
  */
-export const sideView = (board: Board) => guard([board.panelOf, board.part], () => panelView(board));
+export const sideView = (board: Board) =>
+  board.isWaiting("panel") ? noChange : guard(shownOn(board), () => panelView(board));
 
 function panelView(board: Board) {
   const { plan, checked, part, system, moment, shown, lookedAt, acts } = board;

@@ -1,6 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import { html, LitElement, nothing } from "lit";
-import { nextTurn } from "../../controllers/next-turn.js";
+import { nextTask } from "../../controllers/next-task.js";
 import type { Spot } from "../../kernels/profile-request.js";
 import type { Selected } from "../../kernels/selected.js";
 import type { AlongWindow } from "../../kernels/side/along-window.js";
@@ -98,7 +98,7 @@ export class HeadfallProfileHands extends LitElement implements HandsHost {
 
   /** Once for all that comes in one turn, and after the drawing that it may bring. */
   protected override async scheduleUpdate(): Promise<void> {
-    if (this.hasUpdated) await nextTurn();
+    if (this.hasUpdated) await nextTask();
     super.scheduleUpdate();
   }
 

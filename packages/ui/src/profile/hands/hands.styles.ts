@@ -3,7 +3,8 @@ import { css } from "lit";
 export const handsStyles = css`
   :host { display: block; }
   .over { position: absolute; top: 0; left: 0; overflow: hidden; }
-  svg { display: block; touch-action: pan-y; user-select: none; -webkit-user-select: none; }
+  /* Its size is given: what moves inside lays nothing else out anew. */
+  svg { display: block; contain: strict; touch-action: pan-y; user-select: none; -webkit-user-select: none; }
   svg.closer { cursor: grab; }
   text { font: 12px var(--_font); fill: var(--_ink); pointer-events: none; }
   .halo { stroke: var(--_sheet); stroke-width: 5; paint-order: stroke; stroke-linejoin: round; }
