@@ -69,7 +69,7 @@ const PARTS = {
   },
   drags: {
     title: "The page dragged for long: what is left on its heap",
-    measure: (bench, isShort) => measureLongDrags(bench, isShort ? { rounds: 6 } : {}),
+    measure: (bench, isShort) => measureLongDrags(bench, isShort ? { seconds: 90 } : {}),
     inBars: true,
   },
   mishaps: {
