@@ -68,7 +68,7 @@ test("headfall mishaps tells of loose waterers where there is no line, and of ne
     JSON.stringify({ ...yard, pens: [{ ...pen, waterers: undefined }] }),
   );
   expect(none).toMatchObject({ status: 2, stdout: "" });
-  expect(none.stderr).toContain("loose waterers only");
+  expect(none.stderr).toContain("Add a source, loose waterers to a pen, or a kit.");
 });
 
 test("headfall mishaps refuses what it does not know, and plans that are broken, with status 2", () => {

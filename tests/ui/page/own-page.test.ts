@@ -66,7 +66,9 @@ async function visitExample(name: string, visit: (page: Page) => Promise<void>):
 test("a page of one's own shows a line from the one file headfall.js, and says what README prints", async () => {
   await visitExample("own-page.html", async (page) => {
     const answer = await page.locator("#answer").textContent();
-    expect(answer).toMatch(/^run 1 10 \(40 ft along\) does well with the water lowest and the birds busiest: /);
+    expect(answer).toMatch(
+      /^run 1 10 \(40 ft along\) does well with the water lowest and the birds busiest: /,
+    );
     expect(readFileSync(join(top, "README.md"), "utf8")).toContain(answer);
     await page.locator("headfall-line").getByText("10 good").first().waitFor();
   });
