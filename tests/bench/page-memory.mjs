@@ -7,7 +7,7 @@ import { slopeOf } from "./time.mjs";
 const WIDTH = 1280;
 /** Steps within one press of the hand; then it lets go, and a new edit begins. */
 const STEPS_OF_PRESS = 100;
-/** Presses between two looks at the heap; those before the first are not counted, since caches fill then. */
+/** Presses between two looks at the heap. */
 const PRESSES = 2;
 const STEPS = STEPS_OF_PRESS * PRESSES;
 /** No further look after this, or the page would be dragged for an hour where the machine is busy [s]. */
@@ -38,7 +38,10 @@ export async function measureLongDrags({ row, measured }, { most = 20, seconds =
   });
 }
 
-function tellGrowth(seen, row, measured) {
+/** Of the second thousand and on, where there are as many: until then caches and compiled code grow. */
+function tellGrowth(all, row, measured) {
+  const later = all.filter(([thousands]) => thousands >= 1);
+  const seen = later.length < 3 ? all : later;
   const slope = (key) => slopeOf(seen.map(([thousands, sizes]) => [thousands, sizes[key]]));
   const [from, first] = seen[0];
   const [to, last] = seen.at(-1);
