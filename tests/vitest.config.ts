@@ -54,7 +54,7 @@ export default defineConfig({
           testTimeout: 90_000,
           retry: 1,
           expect: { poll: { timeout: 30_000 } },
-          maxWorkers: 3,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
           browser: {
             enabled: true,
@@ -88,7 +88,7 @@ export default defineConfig({
           // On a machine that has other work, the page takes its time too. What passes only at the second try is named.
           retry: 1,
           expect: { poll: { timeout: 20_000 } },
-          maxWorkers: 3,
+          maxWorkers: 2,
           sequence: { groupOrder: 1 },
         },
       },

@@ -102,10 +102,12 @@ test("a page of one's own can use the views by themselves, with a store between 
     await expect.poll(() => said.textContent()).toBe("Drag anything.");
     const stand = page.getByRole("slider", { name: "stand of tote" });
     await stand.focus();
-    await page.keyboard.press("PageUp");
+    // Held down, so that the handle stays in the hand until it is given up.
+    await page.keyboard.down("PageUp");
     await expect.poll(() => stand.getAttribute("aria-valuetext")).toBe("50 cm");
     expect(await said.textContent()).toBe("stand of tote");
     await page.keyboard.press("Escape");
+    await page.keyboard.up("PageUp");
     await expect.poll(() => stand.getAttribute("aria-valuetext")).toBe("40 cm");
     await page.getByRole("button", { name: /^source tote/ }).focus();
     await page.keyboard.press("Enter");

@@ -69,22 +69,24 @@ export class PlansPage {
   }
 
   /** Types the stand of the first source anew, by the event that every view fires for it. */
-  raiseStand(typed: string): Promise<void> {
-    return this.#edit(["sources", 0, "stand"], typed);
+  raiseStand(typed: string, at?: number): Promise<void> {
+    return this.#edit(["sources", 0, "stand"], typed, at);
   }
 
-  lengthen(typed: string): Promise<void> {
-    return this.#edit(["runs", 0, "length"], typed);
+  lengthen(typed: string, at?: number): Promise<void> {
+    return this.#edit(["runs", 0, "length"], typed, at);
   }
 
-  async #edit(path: (string | number)[], value: string): Promise<void> {
+  /** @param at  when to do so, by the clock [ms]; tabs given one time do so at once, however busy the machine is */
+  async #edit(path: (string | number)[], value: string, at = 0): Promise<void> {
     await this.ready();
     await this.page.locator("headfall-line").evaluate(
-      (line, change) => {
+      async (line, { at, ...change }) => {
+        if (at > 0) await new Promise((resolve) => setTimeout(resolve, at - Date.now()));
         const event = new Event("edit-wanted", { bubbles: true, composed: true });
         line.dispatchEvent(Object.assign(event, { change: { kind: "set", what: "typed", ...change } }));
       },
-      { path, value },
+      { path, value, at },
     );
   }
 

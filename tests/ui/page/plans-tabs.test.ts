@@ -2,6 +2,9 @@ import { expect, test } from "vitest";
 import { visitPage } from "./harness.js";
 import { PlansPage } from "./plans-page.js";
 
+/** Within this both tabs have been told what to do at once [ms]. */
+const SOON = 2000;
+
 /** Two tabs of one browser on the same plan, as typed at `60 cm`. */
 async function visitTwoTabs(visit: (one: PlansPage, other: PlansPage) => Promise<void>): Promise<void> {
   await visitPage(async ({ page }) => {
@@ -36,7 +39,8 @@ test("an edit in one tab is seen in the other, both ways, and can be undone ther
 
 test("edits made in both tabs at once at different places are both kept in both", async () => {
   await visitTwoTabs(async (one, other) => {
-    await Promise.all([one.raiseStand("70 cm"), other.lengthen("11 m")]);
+    const at = Date.now() + SOON;
+    await Promise.all([one.raiseStand("70 cm", at), other.lengthen("11 m", at)]);
     for (const tab of [one, other]) {
       await expect.poll(() => tab.stand()).toBe("70 cm");
       await expect.poll(() => tab.length()).toBe("11 m");
@@ -47,7 +51,8 @@ test("edits made in both tabs at once at different places are both kept in both"
 
 test("edits made in both tabs at once at the same place are both kept, one under a name of its own, and it says so", async () => {
   await visitTwoTabs(async (one, other) => {
-    await Promise.all([one.raiseStand("70 cm"), other.raiseStand("80 cm")]);
+    const at = Date.now() + SOON;
+    await Promise.all([one.raiseStand("70 cm", at), other.raiseStand("80 cm", at)]);
     const told = [one, other].map((tab) => tab.notice("Another tab changed the same place"));
     await expect.poll(async () => (await told[0]!.count()) + (await told[1]!.count())).toBe(1);
     await expect.poll(async () => (await one.records()).length).toBe(2);
