@@ -18,7 +18,7 @@ function paced() {
 }
 
 const waitingOf = (pace: DragPace) =>
-  (["panel", "below", "tables"] as const).filter((what) => pace.isWaiting(what)).join(" ");
+  (["above", "side", "panel", "below", "tables"] as const).filter((what) => pace.isWaiting(what)).join(" ");
 
 describe("DragPace", () => {
   it("makes nothing wait while no hand drags", () => {
@@ -38,11 +38,23 @@ describe("DragPace", () => {
     const seen: string[] = [];
     host.requestUpdate.mockImplementation(() => seen.push(waitingOf(pace)));
     vi.advanceTimersByTime(150);
-    expect(seen).toEqual(["below tables"]);
+    expect(seen).toEqual(["panel below tables"]);
     expect(pace.isDragging).toBe(true);
     vi.advanceTimersByTime(100);
-    expect(seen).toEqual(["below tables", "tables", ""]);
+    expect(seen).toEqual(["panel below tables", "below tables", "tables", ""]);
     expect(pace.isDragging).toBe(false);
+  });
+
+  it("makes the other drawing wait, too, which follows first; none of them where a field is under the hand", () => {
+    const { pace } = paced();
+    pace.held = "side";
+    pace.note();
+    expect(waitingOf(pace)).toBe("above panel below tables");
+    vi.advanceTimersByTime(200);
+    expect(waitingOf(pace)).toBe("panel below tables");
+    pace.held = undefined;
+    pace.note();
+    expect(waitingOf(pace)).toBe("panel below tables");
   });
 
   it("makes all wait again when the hand goes on before all has followed", () => {

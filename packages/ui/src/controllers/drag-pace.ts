@@ -3,13 +3,17 @@ import { afterPaint } from "./after-paint.js";
 
 /** Rest after the last edit of a drag before all that waited follows [ms]. */
 const REST_MS = 200;
-/** What waits while a hand drags, since it looks at the drawing, in the order in which it follows. */
-const WAITING = ["panel", "below", "tables"] as const;
+/** What waits while a hand drags, since it looks at the drawing in the hand, in the order in which it follows. */
+const WAITING = ["drawing", "panel", "below", "tables"] as const;
 
-export type Waiting = (typeof WAITING)[number];
+/** One of the drawings: the other waits while a hand drags on one. */
+export type Drawing = "above" | "side";
+export type Waiting = Exclude<(typeof WAITING)[number], "drawing"> | Drawing;
 
 /** What of its host waits while a hand drags; after a rest one thing follows another, each in a frame of its own. */
 export class DragPace implements ReactiveController {
+  /** The drawing that a hand drags on; undefined: what drags is a field, and both follow. */
+  held: Drawing | undefined;
   readonly #host: ReactiveControllerHost;
   #followed: number = WAITING.length;
   #timer: ReturnType<typeof setTimeout> | undefined;
@@ -32,6 +36,8 @@ export class DragPace implements ReactiveController {
 
   /** Whether this part of the host is left as it is for now. */
   isWaiting(what: Waiting): boolean {
+    if (what === "above" || what === "side")
+      return this.held !== undefined && what !== this.held && this.#followed === 0;
     return WAITING.indexOf(what) >= this.#followed;
   }
 

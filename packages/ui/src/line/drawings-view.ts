@@ -1,17 +1,21 @@
-import { html, nothing } from "lit";
+import { html, noChange, nothing } from "lit";
+import type { Drawing } from "../controllers/drag-pace.js";
 import type { DrinkerChosenEvent } from "../profile/drinker-chosen-event.js";
 import type { SavedDrawing } from "../sheet/saved-drawing.js";
 import { type Board, refusalFor } from "./board.js";
 
-/** The drawings: both where there is room, else the one turned to. */
+/** The drawings: both where there is room, else the one turned to. While a hand drags on one, the other waits. */
 export function drawingsView(board: Board) {
   const { isWide, view } = board;
   const refused = refusalFor(board, "drawing");
   return html`${refused === "" ? nothing : html`<p class="problem" role="alert">${refused}</p>`}
-  ${isWide || view === "above" ? aboveView(board) : nothing}
-  ${isWide || view === "side" ? fromTheSideView(board) : nothing}
+  ${isWide || view === "above" ? unlessWaiting(board, "above", aboveView) : nothing}
+  ${isWide || view === "side" ? unlessWaiting(board, "side", fromTheSideView) : nothing}
   ${!isWide && view === "table" ? planTable(board) : nothing}`;
 }
+
+const unlessWaiting = (board: Board, drawing: Drawing, view: (board: Board) => unknown) =>
+  board.isWaiting(drawing) ? noChange : view(board);
 
 /** The plan as tables, every figure in them to be typed anew. */
 export function planTable(board: Board) {

@@ -20,7 +20,7 @@ import { controls } from "../styles/controls.js";
 import { tokens } from "../styles/tokens.js";
 import { answerView, countsView } from "./answer-view.js";
 import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
-import { fieldsAround } from "./fields-around.js";
+import { drawingAround, fieldsAround } from "./fields-around.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
 import { momentOf, type Shown } from "./moments-view.js";
@@ -292,6 +292,7 @@ export class HeadfallLine extends LitElement {
 
   #editWanted(event: EditWantedEvent): void {
     const field = fieldsAround(event);
+    this.#pace.held = field === undefined ? drawingAround(event) : undefined;
     if (field === undefined && event.gesture !== undefined) this.#step.put(event);
     else this.#edit(event.change, event.gesture, field?.localName);
     // The drawings follow with the check; a field that is still under the hand must not fall back for that long.
