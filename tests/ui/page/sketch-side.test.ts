@@ -43,6 +43,7 @@ test("on a phone, whatever is dragged from the side changes the verdicts under t
       await sketch.fingers.down(grip);
       await sketch.fingers.move({ x: grip.x, y: grip.y + by });
       await expect.poll(() => sketch.line.counts(), { message: name }).not.toBe(before);
+      await sketch.line.settled();
       const underHand = await sketch.line.counts();
       await sketch.fingers.up();
       await sketch.line.settled();
