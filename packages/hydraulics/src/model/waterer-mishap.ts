@@ -35,14 +35,14 @@ export interface WatererMishap {
  *
  * @source common-practice, two fingers of litter scratched away, from memory
  */
-export const SINK = 0.02;
+export const EDGE_SINKS = 0.02;
 
 /**
  * How far aside a hung bell is held [m].
  *
  * @source common-practice, a hand's breadth, from memory
  */
-export const ASIDE = 0.1;
+export const HELD_ASIDE = 0.1;
 
 /**
  * Every single thing that can go wrong with the loose waterers of a plan, in the order of the plan.
@@ -84,7 +84,7 @@ export function watererWithMishap(
 ): LooseWaterer {
   switch (kind) {
     case "offLevel":
-      return { ...waterer, slope: waterer.slope + SINK / waterer.kind.base };
+      return { ...waterer, slope: waterer.slope + EDGE_SINKS / waterer.kind.base };
     case "holeUphill":
       return { ...waterer, hole: "uphill" };
     case "heldAside":
@@ -96,6 +96,6 @@ export function watererWithMishap(
 
 /** tan of the lean of a bell that hangs by a cord and is held aside; by a cord hardly longer, it is all but turned over. */
 function leaning(cord: number): number {
-  const upright = Math.sqrt(Math.max(0, cord ** 2 - ASIDE ** 2));
-  return ASIDE / Math.max(upright, ASIDE / 10);
+  const upright = Math.sqrt(Math.max(0, cord ** 2 - HELD_ASIDE ** 2));
+  return HELD_ASIDE / Math.max(upright, HELD_ASIDE / 10);
 }

@@ -9,8 +9,9 @@ import {
   writeRowName,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
-import { dayBarOf, harmAfter } from "../kernels/mishaps/day-share.js";
+import { dayBarOf, harmAfter, writeHarmAfter } from "../kernels/mishaps/day-share.js";
 import { rowsOfFamily } from "../kernels/mishaps/mishap-families.js";
+import { isSameGuard } from "../kernels/mishaps/same-guard.js";
 import { showVolume } from "../kernels/shown.js";
 import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
@@ -54,10 +55,8 @@ function harmView({ mishaps }: MishapsRoom, { worst }: MishapRow, at: number) {
   const after = harmAfter(worst);
   const who = worst.firstWithout === undefined ? "" : `, ${worst.firstWithout.pen}`;
   const what = worst.hasBirds ? `First bird without water${who}` : "Half of the drinkers dry";
-  const words =
-    after === undefined ? "does not come" : after <= 0 ? "at once" : `after ${writeDuration(after)}`;
   const isBlameless = after !== undefined && after === harmAfter(mishaps.nothing);
-  return html`<p class="harm">${what}: <strong>${numberButton(words, { of: "mishap", row: at, what: "harm" })}</strong>${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
+  return html`<p class="harm">${what}: <strong>${numberButton(writeHarmAfter(after), { of: "mishap", row: at, what: "harm" })}</strong>${isBlameless ? html` <span class="quiet">(no sooner than if nothing goes wrong)</span>` : nothing}</p>
     ${hoursView(dayBarOf(after))}`;
 }
 
@@ -120,9 +119,6 @@ function guardView(room: MishapsRoom, row: MishapRow, at: number) {
     ${isLate ? "Even so a look every day may come too late." : nothing}
     ${numberButton("How it was got", { of: "mishapGuard", row: at, guard })}</p>`;
 }
-
-const isSameGuard = (one: GuardResult, other: GuardResult): boolean =>
-  JSON.stringify(one.guard) === JSON.stringify(other.guard);
 
 /** Other guards, and what pours. */
 function moreView(room: MishapsRoom, row: MishapRow) {

@@ -2,14 +2,14 @@ import {
   WATERER_MISHAP_CAUTIONS,
   type WatererGuardResult,
   type WatererMishapRow,
-  writeDuration,
   writeWatererEffects,
   writeWatererGain,
   writeWatererGuard,
   writeWatererMishap,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
-import { dayBarOf } from "../kernels/mishaps/day-share.js";
+import { dayBarOf, writeHarmAfter } from "../kernels/mishaps/day-share.js";
+import { isSameGuard } from "../kernels/mishaps/same-guard.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
@@ -29,18 +29,12 @@ function rowView(row: WatererMishapRow, at: number, system: UnitSystem) {
   const { worst } = row;
   const id = `loose-mishap-${at}`;
   const { harmAfter, birds, pen } = worst;
-  const words =
-    harmAfter === undefined
-      ? "does not come"
-      : harmAfter <= 0
-        ? "at once"
-        : `after ${writeDuration(harmAfter)}`;
   return html`<li class="row" aria-labelledby=${id}>
     <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeWatererMishap(worst, system))}</h4>
     ${
       birds === 0
         ? nothing
-        : html`<p class="harm">First bird without water, ${pen}: <strong>${numberButton(words, { of: "mishapWaterer", row: at })}</strong></p>
+        : html`<p class="harm">First bird without water, ${pen}: <strong>${numberButton(writeHarmAfter(harmAfter), { of: "mishapWaterer", row: at })}</strong></p>
             ${hoursView(dayBarOf(harmAfter))}`
     }
     <p>${writeWatererEffects(row, system).join(" ")}</p>
@@ -53,7 +47,7 @@ function guardsView({ cheapest, guards }: WatererMishapRow, system: UnitSystem) 
     return html`<p class="guard"><strong>Guard:</strong> none was found. It harms sooner than anybody looks.</p>`;
   const told = (one: WatererGuardResult) =>
     html`${writeWatererGuard(one.guard, system)}${writeWatererGain(one, system)}.`;
-  const others = guards.filter((one) => !isSame(one, cheapest));
+  const others = guards.filter((one) => !isSameGuard(one, cheapest));
   const isLate = !cheapest.isEnough && cheapest.guard.kind !== "look";
   return html`<p class="guard"><strong>Guard:</strong> ${told(cheapest)} ${isLate ? "Even so a look every day may come too late." : nothing}</p>
     ${
@@ -62,10 +56,6 @@ function guardsView({ cheapest, guards }: WatererMishapRow, system: UnitSystem) 
         : html`<details><summary>Other guards (${others.length})</summary><ul>${others.map((one) => html`<li>${told(one)}</li>`)}</ul></details>`
     }`;
 }
-
-/** Answers from the worker are copies: the cheapest is no longer one of the list itself. */
-const isSame = (one: WatererGuardResult, other: WatererGuardResult): boolean =>
-  JSON.stringify(one.guard) === JSON.stringify(other.guard);
 
 /** What is said beside them. */
 export const watererCautions = () => WATERER_MISHAP_CAUTIONS.map((words) => html`<p>${words}</p>`);

@@ -3,7 +3,7 @@ import type {
   WatererMishapResult,
   WatererMishapRow,
 } from "../../judge/mishaps/waterers/waterer-mishap-result.js";
-import { ASIDE, SINK, type WatererMishapKind } from "../../model/waterer-mishap.js";
+import { EDGE_SINKS, HELD_ASIDE, type WatererMishapKind } from "../../model/waterer-mishap.js";
 import type { UnitSystem } from "../../units/quantity.js";
 import { writePercent } from "../birds/bird-sentences.js";
 import { writeDuration } from "../durations.js";
@@ -28,7 +28,7 @@ export function writeWatererMishap(
 function stateWords(kind: WatererMishapKind, system: UnitSystem): string {
   switch (kind) {
     case "offLevel":
-      return `off level, its lower edge sunk by ${writeMark(SINK, system)}`;
+      return `off level, its lower edge sunk by ${writeMark(EDGE_SINKS, system)}`;
     case "holeUphill":
       return "put back with its hole uphill";
     case "capOff":
@@ -42,7 +42,7 @@ function stateWords(kind: WatererMishapKind, system: UnitSystem): string {
     case "kickedOver":
       return "kicked over";
     case "heldAside":
-      return `held ${writeMark(ASIDE, system)} aside`;
+      return `held ${writeMark(HELD_ASIDE, system)} aside`;
     case "refillMissed":
       return "not filled at its hour";
   }

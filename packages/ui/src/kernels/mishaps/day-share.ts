@@ -1,4 +1,4 @@
-import type { MishapEnd } from "@headfall/hydraulics";
+import { type MishapEnd, writeDuration } from "@headfall/hydraulics";
 
 const DAY = 86_400;
 
@@ -19,3 +19,7 @@ export function dayBarOf(after: number | undefined): DayBar {
 /** What harm is: a bird without water, or half of the drinkers dry in a plan without birds [s]. */
 export const harmAfter = ({ hasBirds, firstWithout, halfDry }: MishapEnd): number | undefined =>
   hasBirds ? firstWithout?.after : halfDry;
+
+/** When harm comes, in words. */
+export const writeHarmAfter = (after: number | undefined): string =>
+  after === undefined ? "does not come" : after <= 0 ? "at once" : `after ${writeDuration(after)}`;

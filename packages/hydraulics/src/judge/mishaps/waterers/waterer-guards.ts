@@ -1,4 +1,4 @@
-import { ASIDE, SINK } from "../../../model/waterer-mishap.js";
+import { EDGE_SINKS, HELD_ASIDE } from "../../../model/waterer-mishap.js";
 import type { LooseWaterer } from "../../../model/yard.js";
 import { pushThatTips } from "../../../physics/tipping.js";
 import { LEAVE, tiltOf } from "../../yard/waterer-tilt.js";
@@ -125,7 +125,7 @@ function boards(waterer: LooseWaterer): number[] {
   const tilt = tiltOf(waterer);
   const limit = "drainsAt" in tilt ? tilt.drainsAt : undefined;
   if (limit === undefined || slope >= LEAVE * limit) return [];
-  const across = Math.ceil(SINK / (LEAVE * limit - slope) / STEP - 1e-9) * STEP;
+  const across = Math.ceil(EDGE_SINKS / (LEAVE * limit - slope) / STEP - 1e-9) * STEP;
   return across > kind.base && across <= MOST.board ? [across] : [];
 }
 
@@ -133,7 +133,7 @@ function boards(waterer: LooseWaterer): number[] {
 function cords(waterer: LooseWaterer, cord: number): number[] {
   const tilt = tiltOf(waterer);
   if (tilt.works !== "bell" || tilt.swing === undefined) return [];
-  const length = Math.ceil((ASIDE * cord) / tilt.swing / STEP + 1e-6) * STEP;
+  const length = Math.ceil((HELD_ASIDE * cord) / tilt.swing / STEP + 1e-6) * STEP;
   return length > cord && length <= MOST.cord ? [length] : [];
 }
 
