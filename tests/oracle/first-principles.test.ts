@@ -1,5 +1,10 @@
 import { describe, expect, it } from "vitest";
 import { randomFrom } from "../../packages/hydraulics/src/numerics/random.js";
+import {
+  boreThatHoldsBubble,
+  flowThatClearsAir,
+  velocityThatClearsAir,
+} from "../../packages/hydraulics/src/physics/air.js";
 import { flowThatHolds } from "../../packages/hydraulics/src/physics/cooling.js";
 import { depthDried, heatOfDrying } from "../../packages/hydraulics/src/physics/drying.js";
 import {
@@ -27,6 +32,7 @@ import {
   surfaceHeadSealed,
   volumeBeforeStall,
 } from "../../packages/hydraulics/src/physics/vent.js";
+import { waterAt } from "../../packages/hydraulics/src/physics/water.js";
 import { windPressure } from "../../packages/hydraulics/src/physics/wind.js";
 import { askPython, PYTHON_IS } from "./ask-python.js";
 import { type Bound, expectClose } from "./closeness.js";
@@ -253,6 +259,21 @@ const QUESTIONS: Readonly<Record<string, Question>> = {
     times(10, () => tuple(between(0.3, 20), between(0.1, 0.6), between(0.05, 0.5))),
     (mass, base, height) => pushThatTips({ mass, base, height }),
     { relative: 1e-5 },
+  ),
+  // The Bond number of the library has three figures.
+  bubble: question(
+    times(6, () => tuple(between(1, 49), between(988, 1000))),
+    (temperatureC, density) => boreThatHoldsBubble({ ...waterAt(20), temperatureC, density }),
+    { relative: 2e-4 },
+  ),
+  // What air that comes in at an open end does by itself. To carry it out takes more, here half as much again: 0.825/0.542.
+  drift: question(
+    times(4, () => tuple(spread(0.01, 0.1))),
+    (bore) => {
+      const pipe = { bore, slopeAngle: 0 };
+      return [velocityThatClearsAir(pipe) / 1.522, flowThatClearsAir(pipe) / 1.522];
+    },
+    { relative: 1e-3 },
   ),
 };
 

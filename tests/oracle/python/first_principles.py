@@ -6,6 +6,7 @@ the closed forms that the library computes.
 
 import json
 import sys
+from functools import cache
 from math import cos, exp, log, pi, sin, sqrt, tan
 
 import numpy as np
@@ -235,6 +236,67 @@ def tipping_push(mass, base, height):
     return mass * GRAVITY * raised / (height * sin(turn))
 
 
+@cache
+def greatest_nose():
+    """Bond number (r² ρ g/σ) of the widest plumb tube whose resting bubble can still stand square to the wall.
+
+    The nose of a bubble in lengths √(σ/(ρ g)), from its tip down along its side: the pressure of the water grows with depth, so
+    it bends ever less; blunter than some, it never comes to run along the wall, and water passes it.
+    """
+
+    def radius(tip):
+        def bend(_, at):
+            r, z, slope = at
+            return [cos(slope), sin(slope), 2 / tip - z - sin(slope) / r]
+
+        def plumb(_, at):
+            return at[2] - pi / 2
+
+        plumb.terminal = True
+        start = 1e-6
+        nose = solve_ivp(
+            bend, (0, 10), [start, start**2 / (2 * tip), start / tip], events=plumb, rtol=1e-10, atol=1e-12
+        )
+        return nose.y[0, -1] if nose.t_events[0].size else 0.0
+
+    sharp, blunt = 0.5, 1.0
+    for _ in range(40):
+        tip = (sharp + blunt) / 2
+        sharp, blunt = (tip, blunt) if radius(tip) > 0 else (sharp, tip)
+    return radius(sharp) ** 2
+
+
+def bubble(celsius, density):
+    """Surface tension of water by IAPWS R1-76."""
+    apart = 1 - (celsius + 273.15) / 647.096
+    tension = 0.2358 * apart**1.256 * (1 - 0.625 * apart)
+    return 2 * sqrt(greatest_nose() * tension / (density * GRAVITY))
+
+
+def drift(bore):
+    """Speed and flow at which air, let into a full level pipe, comes up it: its nose at rest in a stream that loses no energy.
+
+    The water below the air has the level's fall for its speed (Bernoulli) and the pressure and momentum of the full pipe before it.
+    """
+    radius = bore / 2
+
+    def stream(half_angle):
+        level = radius * cos(half_angle)
+        area = radius**2 * (pi - half_angle + sin(half_angle) * cos(half_angle))
+        thrust = level * area + 2 / 3 * radius**3 * sin(half_angle) ** 3
+        speed = sqrt(2 * GRAVITY * (radius - level))
+        return speed * area, GRAVITY * thrust + area * speed**2
+
+    def unbalanced(half_angle):
+        flow, leaves = stream(half_angle)
+        full = pi * radius**2
+        mean = flow / full
+        return full * (GRAVITY * radius - mean**2 / 2 + mean**2) - leaves
+
+    flow, _ = stream(brentq(unbalanced, 1, 2, xtol=1e-14))
+    return [flow / (pi * radius**2), flow]
+
+
 QUESTIONS = {
     "barb": barb,
     "widening": widening,
@@ -262,6 +324,8 @@ QUESTIONS = {
     "drying": drying,
     "dried": dried,
     "tippingPush": tipping_push,
+    "bubble": bubble,
+    "drift": drift,
 }
 
 asked = json.load(sys.stdin)
