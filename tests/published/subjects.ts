@@ -19,7 +19,14 @@ export const SUBJECTS: Readonly<Record<string, readonly string[]>> = {
   "Drinkers, their flow, the hours of the day": ["allowance", "flowNeed", "heatTrial", "dayShares"],
   "Birds at the drinkers at once": ["crowd", "loss", "delay"],
   "Rain, roofs and storage": ["roofYield", "rainStore", "monthlyStore", "neverFails", "drySpell"],
-  "Frost, sun and evaporation": ["timeToFreezing", "iceGrowth", "sunnyHose", "panWeek", "openLoss"],
+  "Frost, sun and evaporation": [
+    "timeToFreezing",
+    "iceGrowth",
+    "filmInWind",
+    "sunnyHose",
+    "panWeek",
+    "openLoss",
+  ],
   "Drips and air gaps": ["drips", "airGap"],
   "Vessels, founts and pans, level or tilted": [
     ...["vesselShare", "capacityUpright", "tiltedPan", "tiltedTrough", "fountTilt", "expelledByWarming"],

@@ -1,5 +1,6 @@
 import {
   conductanceOfPipe,
+  filmOfWind,
   HEAT_OF_WATER,
   timeToCool,
 } from "../../../packages/hydraulics/src/physics/cooling.js";
@@ -42,4 +43,12 @@ const sunnyHose: Question = (given) => {
   return { rise: plain(sunRiseOfPipe(pipe, given.measure("sun", "sunshine"))) };
 };
 
-export const WEATHER_QUESTIONS: Readonly<Record<string, Question>> = { timeToFreezing, iceGrowth, sunnyHose };
+/** Heat that moving air takes from a wall [W/(m² K)]. */
+const filmInWind: Question = (given) => ({ film: plain(filmOfWind(given.number("wind"))) });
+
+export const WEATHER_QUESTIONS: Readonly<Record<string, Question>> = {
+  timeToFreezing,
+  iceGrowth,
+  sunnyHose,
+  filmInWind,
+};

@@ -31,9 +31,7 @@ export function writeNotCovered(compared: readonly Compared[], ran: ReadonlySet<
     readFileSync(new URL("../not-covered.json", import.meta.url), "utf8"),
   ) as NotCovered;
   return `Of ${equations.length} numbered equations of physics and birds, ${equations.length - unmet.length} run in at least one case below (counted as the cases run). ${asked.length} more
-are put to another implementation (scipy, fluids, or brute force). These ${neither.length} have our own laws and worked examples alone (one that only wraps another which ran stands here too):
-
-${writeByFile(neither)}
+are put to another implementation (scipy, fluids, or brute force). ${writeNeither(neither)}
 
 Beyond single equations:
 
@@ -48,6 +46,13 @@ ${[
   "|---|---|---|---|",
   ...leftOut.map(({ source, where, what, why }) => tableRow([`\`${source}\``, where, what, why])),
 ].join("\n")}`;
+}
+
+function writeNeither(equations: readonly { readonly file: string; readonly name: string }[]): string {
+  if (equations.length === 0) return "None has our own laws and worked examples alone.";
+  return `Those that have our own laws and worked examples alone are ${equations.length} (one that only wraps another which ran stands here too):
+
+${writeByFile(equations)}`;
 }
 
 function writeByFile(equations: readonly { readonly file: string; readonly name: string }[]): string {
