@@ -72,3 +72,9 @@ test("peakShare is 15, 11 and 8 % with 12, 16 and 20 hours of light, and a fifth
   expect(peakShare(12 * HOUR, 35)).toBeCloseTo(0.2, 12);
   expect(peakShare(8 * HOUR, 21)).toBeGreaterThan(0.15);
 });
+
+test("a day with less light than the rule is for is still a day: half is drunk in one quarter of its light", () => {
+  const curve = dayCurve({ shape: "evening", dawn: 11 * HOUR, light: HOUR });
+  expect(shareBetween(curve, 11.5 * HOUR, 11.75 * HOUR)).toBeCloseTo(0.5, 12);
+  expect(curve.drunk).toEqual([...curve.drunk].sort((a, b) => a - b));
+});

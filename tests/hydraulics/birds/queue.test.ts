@@ -63,6 +63,7 @@ describe("erlangB", () => {
   test("erlangB refuses what is no count, in one line", () => {
     expect(() => erlangB(1.5, 1)).toThrow(RangeError);
     expect(() => erlangB(2, -1)).toThrow(RangeError);
+    expect(() => erlangB(-1, 1)).toThrow("erlangB: count is -1; it must be finite and not below 0");
   });
 });
 

@@ -69,10 +69,12 @@ describe("crowdLoad", () => {
   });
 
   it("of nobody, or at drinkers that give nothing, says so without a number that is none", () => {
-    expect(crowdLoad([], nipples(2, 60))).toMatchObject({ load: 0, atOnce: 0, saturates: false });
+    const nobody = { demand: 0, capacity: 0, rate: 0, load: 0, atOnceAlone: 0, atOnce: 0, saturates: false };
+    expect(crowdLoad([], nipples(2, 60))).toEqual(nobody);
     expect(crowdLoad([{ ...hens(10), count: 0 }], nipples(2, 60))).toMatchObject({ load: 0, atOnce: 0 });
     const dry = crowdLoad([hens(10)], nipples(2, 0));
     expect(dry).toMatchObject({ rate: 0, atOnce: 10, atOnceAlone: 10, saturates: true, capacity: 0 });
+    expect(crowdLoad([hens(10), hens(0)], nipples(2, 0))).toEqual(dry);
   });
 });
 

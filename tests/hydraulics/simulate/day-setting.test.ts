@@ -1,5 +1,10 @@
+import { readFileSync } from "node:fs";
 import { expect, test } from "vitest";
-import { buildDaySetting } from "../../../packages/hydraulics/src/simulate/day-setting.js";
+import {
+  BEHAVIOUR,
+  BIRD_HABITS,
+  buildDaySetting,
+} from "../../../packages/hydraulics/src/simulate/day-setting.js";
 import { lineOf } from "../model/built.js";
 import { batch, flockOf, PLAIN_BIRD } from "./made-birds.js";
 
@@ -29,4 +34,16 @@ test("buildDaySetting takes the batches that are there, by pen, each with the fi
   for (const { wanted } of batches) expect(wanted).toBeCloseTo(200e-6, 12);
   for (const { wanted } of settingOf(pens, "size").batches) expect(wanted).toBeCloseTo(270e-6, 12);
   expect(places).toEqual([1, 1, 5, 5]);
+});
+
+test("birds behave as the page about the day tells", () => {
+  const page = readFileSync(new URL("../../../docs/method/day.md", import.meta.url), "utf8").replace(
+    /\s+/g,
+    " ",
+  );
+  const { spread, patience, retry, least, most } = BEHAVIOUR;
+  expect(page).toContain(`with a standard deviation of ${100 * spread} %`);
+  expect(page).toContain(`After ${patience} s it gives up, and comes back after ${retry} s on average`);
+  expect(page).toContain(`no less than ${least} D / b and no more than ${most} D / b`);
+  expect(BIRD_HABITS).toEqual({ bouts: "thirst", patience, retry, spread });
 });

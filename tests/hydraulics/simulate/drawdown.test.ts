@@ -75,8 +75,10 @@ describe("drawDown", () => {
 
   test("it is empty when the even draw says so, found at its own second", () => {
     const { line, flock, pools } = plain({ weather: { high: "21 degC", light: "24 h" } });
-    const { events } = drawDown(line, flock, pools, { figure: "size", from: 0, lasts: 100 * DAY });
+    const { events, until } = drawDown(line, flock, pools, { figure: "size", from: 0, lasts: 100 * DAY });
     const empty = events.find(({ kind }) => kind === "empty")!;
+    // With nothing left it goes on no longer than to where the day's curve next bends.
+    expect(until).toBeLessThanOrEqual(empty.time + DAY);
     const { daily } = drawOfPen(line, flock, flock.pens[0]!, "size");
     const days = givesAll(pools[0]!) / daily;
     // Whole days are exact; the last one follows the day's curve.

@@ -38,3 +38,7 @@ test("wantOfPen counts for nothing the birds that have not come", () => {
   expect(batches[1]).toMatchObject({ count: 0, demand: 0, boutVolume: 0 });
   expect(wantOf(nipples, batch(30, { ageDays: -1 }))).toMatchObject({ birds: 0, busiestHour: undefined });
 });
+
+test("wantOfPen counts chicks from the day they hatch", () => {
+  expect(wantOf(nipples, batch(30, { ageDays: 0 })).birds).toBe(30);
+});
