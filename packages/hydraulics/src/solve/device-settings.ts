@@ -97,13 +97,30 @@ function regulatorSetting(
   return left > held - SWITCH_HEAD ? "holds" : undefined;
 }
 
-/** `from` with only the first device changed in which it differs from `to`. */
-export function changeFirst(
+/** Rounds in which devices may change all at once; as many follow for the first alone, and four times as many at haphazard. */
+const roundsTogether = (devices: readonly number[]) => 6 * devices.length + 2;
+
+/** Rounds after which the settings of so many devices are given up. */
+export const mostRounds = (devices: readonly number[]) => 6 * roundsTogether(devices);
+
+/**
+ * The settings to try next. At first all devices change that would. Where they keep changing together, the first of them
+ * is changed alone; and where that is ever undone again, any one of them, drawn by the number of the round.
+ */
+export function nextSettings(
   devices: readonly number[],
-  from: readonly SetDevice[],
-  to: readonly SetDevice[],
+  {
+    from,
+    to,
+    round,
+  }: { readonly from: readonly SetDevice[]; readonly to: SetDevice[]; readonly round: number },
 ): SetDevice[] {
-  const changed = devices.find((segment) => settingOf(from, segment) !== settingOf(to, segment));
+  const together = roundsTogether(devices);
+  if (round < together) return to;
+  const differing = devices.filter((segment) => settingOf(from, segment) !== settingOf(to, segment));
+  // The bits of a number times 2^32 over the golden ratio are as good as drawn, and the same at every run.
+  const drawn = round < 2 * together ? 0 : Math.imul(round, 0x9e3779b1) >>> 8;
+  const changed = differing[drawn % differing.length];
   return devices.flatMap((segment) => {
     const setting = settingOf(segment === changed ? to : from, segment);
     return setting === undefined ? [] : [{ segment, setting }];

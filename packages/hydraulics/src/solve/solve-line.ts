@@ -2,7 +2,7 @@ import { SEGMENT_KIND } from "../model/line.js";
 import type { Moment } from "../model/moment.js";
 import { checkSolution } from "./check-solution.js";
 import { demandAt } from "./demand-at.js";
-import { changeFirst, devicesToSet, withoutUnfed } from "./device-settings.js";
+import { devicesToSet, mostRounds, nextSettings, withoutUnfed } from "./device-settings.js";
 import { sumFlows } from "./direction.js";
 import type { Demand } from "./network.js";
 import { lossesOf, type PreparedLine, type SetDevice, useZoning, type Zoning } from "./prepare-line.js";
@@ -36,8 +36,8 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
   let zoning = prepared.devices.length === 0 ? prepared.current : withoutUnfed(prepared);
   let demand = demandAt(prepared, zoning, moment, undefined);
   let solved = false;
-  const mostRounds = 12 * prepared.devices.length + 4;
-  for (let round = 0; round < mostRounds; round += 1) {
+  const rounds = mostRounds(prepared.devices);
+  for (let round = 0; round < rounds; round += 1) {
     const found: Effort = solveNetwork(zoning.network, demand, zoning.work);
     effort.steps += found.steps;
     effort.evaluations += found.evaluations;
@@ -52,8 +52,7 @@ export function reachState(prepared: PreparedLine, moment: Moment): LineSolution
         carryDraws(prepared, zoning, demand);
         break;
       }
-      // Devices that keep changing together are taken one at a time.
-      const set = round < mostRounds / 2 ? wanted : changeFirst(prepared.devices, zoning.set, wanted);
+      const set = nextSettings(prepared.devices, { from: zoning.set, to: wanted, round });
       zoning = useZoning(prepared, set);
       demand = demandAt(prepared, zoning, moment, drawOf(prepared, zoning, through));
     } else demand = demandAt(prepared, zoning, moment, draw);
