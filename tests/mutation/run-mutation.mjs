@@ -3,7 +3,7 @@
  *   npm run mutate                     numerics, physics, solve
  *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge and simulate, too
  *   npm run mutate -- --one-in=3       every third mutant
- *   npm run mutate -- --left           only those that the last run of the same files left over
+ *   npm run mutate -- --left           those that the last run of the same files tried; what it left over is tried again
  * Prints what no test noticed and nobody explained; keeps the score by file and writes docs/method/mutation.md anew.
  */
 import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -66,16 +66,19 @@ function testFiles(path) {
 
 async function tryAll() {
   const coverage = await coverTests();
-  const planned = planTrials({ mutants, importers, ...coverage }).filter(
-    ({ mutant }) => mutant.id % oneIn === 0,
-  );
-  const earlier = isLeftOnly ? settledBefore() : new Map();
+  const names = nameEach(mutants);
+  const before = isLeftOnly ? lastRun() : undefined;
+  const planned = planTrials({ mutants, importers, ...coverage })
+    .sort((a, b) => (names.get(a.mutant) < names.get(b.mutant) ? -1 : 1))
+    .filter(({ mutant }, at) => before?.has(names.get(mutant)) ?? at % oneIn === 0);
   process.stdout.write(`${planned.length} mutants, ${coverage.tests.length} tests\n`);
   writeFileSync(log, "");
   const results = [];
   for (const trial of planned) {
-    const settled = earlier.get(`${trial.mutant.line} ${keyOf(trial.mutant)}`);
-    results.push(settled ?? { ...trial.mutant, ...(await outcomeOf(trial)) });
+    const name = names.get(trial.mutant);
+    const last = before?.get(name);
+    const isSettled = last?.outcome === "killed" || last?.outcome === "timed out";
+    results.push(isSettled ? { ...last, name } : { ...trial.mutant, name, ...(await outcomeOf(trial)) });
     appendFileSync(log, `${JSON.stringify(results.at(-1))}\n`);
     if (results.length % 100 === 0) process.stdout.write(`${results.length} of ${planned.length}\n`);
   }
@@ -95,14 +98,26 @@ async function coverTests() {
   return coverage;
 }
 
-/** What the last run settled, by mutant. */
-function settledBefore() {
-  const before = readFileSync(log, "utf8")
+/** A name for each mutant, the same whatever was changed above it: its key, and which of those alike in its file it is. */
+function nameEach(all) {
+  const alike = new Map();
+  return new Map(
+    all.map((mutant) => {
+      const key = keyOf(mutant);
+      alike.set(key, (alike.get(key) ?? 0) + 1);
+      return [mutant, `${key} | ${alike.get(key)}`];
+    }),
+  );
+}
+
+/** What came of the mutants that the last run of the same files tried, by name. */
+function lastRun() {
+  const tried = readFileSync(log, "utf8")
     .trim()
     .split("\n")
-    .map((text) => JSON.parse(text));
-  const settled = before.filter(({ outcome }) => outcome === "killed" || outcome === "timed out");
-  return new Map(settled.map((result) => [`${result.line} ${keyOf(result)}`, result]));
+    .map((text) => JSON.parse(text))
+    .sort((a, b) => a.id - b.id);
+  return new Map([...nameEach(tried)].map(([result, name]) => [result.name ?? name, result]));
 }
 
 async function outcomeOf({ mutant, indices, limit, isAtLoad }) {
