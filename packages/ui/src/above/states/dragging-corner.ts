@@ -30,10 +30,11 @@ function move(state: DraggingCorner, at: Pixel, around: Surroundings): Turn {
     step: snapStep(view.scale, system),
     ...(anchor && { anchor }),
   });
-  const change = { kind: "moveCorner", run, corner, place: snapped.place } as const;
+  const { place } = snapped;
+  const change = { kind: "moveCorner", run, corner, place } as const;
   const after = { ...state, ghost: ghostOf(snapped, anchor, around) };
-  const isSame = isThere(snapped.place, layout.runs[run]?.spots[corner + 1]);
-  return isSame ? stay(after) : next(after, { kind: "edit", change, gesture });
+  const isSame = isThere(place, state.asked ?? layout.runs[run]?.spots[corner + 1]);
+  return isSame ? stay(after) : next({ ...after, asked: place }, { kind: "edit", change, gesture });
 }
 
 function isStraight({ run, corner }: DraggingCorner, { layout, view }: Surroundings): boolean {

@@ -29,9 +29,11 @@ function move(state: DraggingDrinkers, at: Pixel, around: Surroundings): Turn {
     words: `first at ${showLength(first, around.system)}`,
   };
   const change = { kind: "moveDrinkers", run: index, group, first } as const;
-  const now = around.drinkers.find((each) => each.run === index && each.group === group);
-  const isSame = now !== undefined && Math.abs(now.along - first) < 1e-6;
-  return isSame ? stay({ ...state, ghost }) : next({ ...state, ghost }, { kind: "edit", change, gesture });
+  const drawn = around.drinkers.find((each) => each.run === index && each.group === group)?.along;
+  const now = state.asked ?? drawn;
+  const isSame = now !== undefined && Math.abs(now - first) < 1e-6;
+  const after = { ...state, ghost };
+  return isSame ? stay(after) : next({ ...after, asked: first }, { kind: "edit", change, gesture });
 }
 
 /** A whole number of steps, the last drinker still on the run. */

@@ -42,8 +42,12 @@ function move(state: DraggingJoint, at: Pixel, around: Surroundings): Turn {
   const { onto: _, ...held } = state;
   const onto = ontoOf(snapped.to);
   const after = { ...held, ...(onto && { onto }), ghost: ghostOf(snapped, anchor, { ...around, layout }) };
-  if (isThere(snapped.place, inHand)) return stay(after);
-  return next(after, { kind: "edit", change: { kind: "moveJoint", joint, place: snapped.place }, gesture });
+  const { place } = snapped;
+  if (isThere(place, state.asked ?? inHand)) return stay(after);
+  return next(
+    { ...after, asked: place },
+    { kind: "edit", change: { kind: "moveJoint", joint, place }, gesture },
+  );
 }
 
 function ontoOf(to: SnapTo): DraggingJoint["onto"] {

@@ -34,6 +34,8 @@ interface Held {
 export interface DraggingJoint extends Held {
   readonly name: "dragging-joint";
   readonly joint: string;
+  /** Where it was last asked to be; the drawing may not show it there yet. */
+  readonly asked?: Ground;
   /** The joint or run it lies upon now, to meet there when let go. */
   readonly onto?: Exclude<RunEndChoice, { kind: "place" }>;
 }
@@ -42,6 +44,8 @@ export interface DraggingCorner extends Held {
   readonly name: "dragging-corner";
   readonly run: number;
   readonly corner: number;
+  /** Where it was last asked to be; the drawing may not show it there yet. */
+  readonly asked?: Ground;
 }
 
 export interface DraggingDrinkers extends Held {
@@ -50,6 +54,8 @@ export interface DraggingDrinkers extends Held {
   readonly group: number;
   /** How far along the run the hand is from the group's first drinker [m]. */
   readonly ahead: number;
+  /** How far along its first was last asked to be [m]; the drawing may not show it there yet. */
+  readonly asked?: number;
 }
 
 export interface DrawingRun {

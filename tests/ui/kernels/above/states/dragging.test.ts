@@ -30,8 +30,16 @@ describe("a joint in the hand", () => {
   });
 
   test("asks for nothing while it stays where it is", () => {
-    expect(new Hand().down(14, 3).move(14, 3.3).move(14, 3.02).changes).toHaveLength(1);
+    expect(new Hand().down(14, 3).move(14, 3.3).move(14, 3.31).changes).toHaveLength(1);
     expect(new Hand().down(14, 3).move(14.2, 3.0).move(14.2, 3.01).wishes).toEqual([]);
+  });
+
+  test("taken away and back before that was drawn comes back", () => {
+    const hand = new Hand().down(14, 3).move(14, 4.2).move(14, 3.02);
+    expect(hand.changes).toEqual([
+      { kind: "moveJoint", joint: "pen", place: { x: 14, y: 4.2 } },
+      { kind: "moveJoint", joint: "pen", place: { x: 14, y: 3 } },
+    ]);
   });
 
   test("laid on another joint and let go becomes one with it", () => {
@@ -88,6 +96,11 @@ describe("a corner in the hand", () => {
     expect(hand.changes).toEqual([{ kind: "moveCorner", run: 1, corner: 0, place: { x: 15, y: 0 } }]);
   });
 
+  test("taken away and back before that was drawn comes back", () => {
+    const hand = new Hand().down(14, 0).move(15.02, 0.05).move(14.02, 0.05);
+    expect(hand.changes.at(-1)).toEqual({ kind: "moveCorner", run: 1, corner: 0, place: { x: 14, y: 0 } });
+  });
+
   test("that lies on the straight between its neighbours is taken out when let go", () => {
     const base = around();
     const spots = [
@@ -127,6 +140,11 @@ describe("drinkers in the hand", () => {
     expect(hand.changes).toMatchObject([{ kind: "moveDrinkers", run: 1, group: 0 }]);
     expect((hand.changes[0] as unknown as { first: number }).first).toBeCloseTo(2, 9);
     expect(hand.state).toMatchObject({ ghost: { words: "first at 2 m" } });
+  });
+
+  test("taken away and back before that was drawn come back", () => {
+    const hand = new Hand().down(12, 0).move(13.02, 0.3).move(12.02, 0);
+    expect(hand.changes.map((change) => (change as unknown as { first: number }).first)).toEqual([2, 1]);
   });
 
   test("stop with the last of them at the end of the run, and with the first at its start", () => {
