@@ -1,6 +1,7 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { middleOf } from "./time.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const COMMAND = here("../../packages/hydraulics/bin/headfall.mjs");
@@ -10,39 +11,51 @@ const HEN_HOUSE = JSON.stringify(
 
 /** Asked of each plan, and of how many in a run. */
 const ASKED = [
-  ["check, verdicts alone", ["--samples", "0"], 400],
+  ["check, verdicts alone", ["--samples", "0"], 1000],
   ["check, with its samples", [], 20],
   ["how long it lasts", ["--ask", "lasts"], 40],
 ];
+const TURNS = 3;
 
-/** Seconds that a batch of so many plans takes; what it wrote must be whole. */
-function secondsOf(count, words) {
-  const start = performance.now();
-  const run = spawnSync(process.execPath, [COMMAND, "batch", "-", "--day", "2026-07-04", ...words], {
-    input: `${HEN_HOUSE}\n`.repeat(count),
-    encoding: "utf8",
-    maxBuffer: 1e9,
-  });
+/**
+ * A batch of so many plans on standard input, by the clock and by the processor, all its threads together [s].
+ *
+ * @returns the two, and what it wrote, which must be a line for each plan
+ */
+export function runBatch(input, words) {
+  const count = input.trimEnd().split("\n").length;
+  const begin = performance.now();
+  const run = spawnSync(
+    process.execPath,
+    ["--import", here("tell-processor.mjs"), COMMAND, "batch", "-", "--day", "2026-07-04", ...words],
+    { input, encoding: "utf8", maxBuffer: 1e9, stdio: ["pipe", "pipe", "pipe", "pipe"] },
+  );
+  const clock = (performance.now() - begin) / 1000;
   const lines = run.stdout.split("\n").length - 1;
-  if (run.status !== 0 || lines !== count) throw new Error(`${lines} of ${count} plans: ${run.stderr}`);
-  return (performance.now() - start) / 1000;
+  if (run.stderr !== "" || lines !== count) throw new Error(`${lines} of ${count} plans: ${run.stderr}`);
+  return { clock, processor: Number(run.output[3]) / 1000, stdout: run.stdout };
 }
 
-/** Plans a second of the hen house (24 drinkers) on one thread and two, turn by turn; the start of the command left out. */
+/**
+ * Plans a second of the hen house (24 drinkers and its birds) on one thread and two, turn by turn; the start of the
+ * command left out. By the processor first: by the clock a busy machine tells of what else it does.
+ */
 export function measureBatch(row) {
   for (const [what, words, count] of ASKED) {
-    const rates = [1, 2].map(() => []);
-    for (let turn = 0; turn < 3; turn += 1)
-      for (const jobs of [1, 2]) {
-        const own = [...words, "--jobs", String(jobs)];
-        const start = secondsOf(jobs, own);
-        rates[jobs - 1].push((count - jobs) / (secondsOf(count, own) - start));
-      }
-    const [one, two] = rates.map((list) => list.sort((a, b) => a - b)[1]);
+    const turns = Array.from({ length: TURNS }, () => [1, 2].map((jobs) => ratesOf(count, words, jobs)));
+    const middle = (tell) => middleOf(turns.map(tell));
     row(`headfall batch, ${what}`, {
-      "plans/s, one thread": one,
-      "two threads": two,
-      "times as many": two / one,
+      "plans in a second of the processor": middle(([one]) => one.processor),
+      "plans/s by the clock, one thread": middle(([one]) => one.clock),
+      "two threads": middle(([, two]) => two.clock),
+      "times as many": middle(([one, two]) => two.clock / one.clock),
     });
   }
+}
+
+function ratesOf(count, words, jobs) {
+  const own = [...words, "--jobs", String(jobs)];
+  const [start, whole] = [jobs, count].map((plans) => runBatch(`${HEN_HOUSE}\n`.repeat(plans), own));
+  const rate = (by) => (count - jobs) / (whole[by] - start[by]);
+  return { clock: rate("clock"), processor: rate("processor") };
 }

@@ -6,10 +6,11 @@
 import { spawnSync } from "node:child_process";
 import { readFileSync } from "node:fs";
 import { fileURLToPath } from "node:url";
+import { runBatch } from "./batch.mjs";
 
 const here = (path) => fileURLToPath(new URL(path, import.meta.url));
 const COMMAND = `node ${here("../../packages/hydraulics/bin/headfall.mjs")}`;
-const ASKED = "--ask check --samples 0 --day 2026-07-04 --jobs 1";
+const ASKED = ["--ask", "check", "--samples", "0", "--jobs", "1"];
 const PLANS = 200;
 /** The place of a line that is no plan. */
 const BROKEN = 137;
@@ -23,16 +24,19 @@ export function measureHosts(row) {
   const logins = process.env.HEADFALL_LOGINS?.split(",");
   const places = logins ?? ["1/:", "2/:"];
   const lines = plans();
-  const alone = answersOf(`${COMMAND} batch - ${ASKED}`, lines);
-  row(`${PLANS} plans through one process`, { "plans/s": PLANS / alone.seconds });
+  const alone = runBatch(lines, ASKED);
+  const expected = answersIn(alone.stdout);
+  row(`${PLANS} plans through one process, its start counted`, {
+    "plans in a second of the processor": PLANS / alone.processor,
+    "by the clock": PLANS / alone.clock,
+  });
   const there = process.env.HEADFALL_THERE ?? COMMAND;
   const tell = (over) => {
-    const dealt = `parallel --will-cite --pipe --block 50k -k --sshlogin ${over} ${there} batch - ${ASKED}`;
+    const dealt = `parallel --will-cite --pipe --block 50k -k --sshlogin ${over} ${there} batch - --day 2026-07-04 ${ASKED.join(" ")}`;
     const { seconds, answers } = answersOf(dealt, lines);
     row(`dealt out over ${logins === undefined ? over : `${over.split(",").length} logins by ssh`}`, {
-      "plans/s": PLANS / seconds,
-      "answers in their place and the same": answers.filter((answer, k) => answer === alone.answers[k])
-        .length,
+      "plans/s by the clock": PLANS / seconds,
+      "answers in their place and the same": answers.filter((answer, k) => answer === expected[k]).length,
     });
   };
   if (logins === undefined) for (const place of places) tell(place);
@@ -49,15 +53,19 @@ function plans() {
   return `${lines.join("\n")}\n`;
 }
 
-/** Seconds by the clock, and each answer without the number of its line, which counts within a piece. */
+/** Seconds by the clock, and what was answered. */
 function answersOf(command, input) {
   const start = performance.now();
   const run = spawnSync("sh", ["-c", command], { input, encoding: "utf8", maxBuffer: 1e9 });
   const seconds = (performance.now() - start) / 1000;
-  const answers = run.stdout
-    .trimEnd()
-    .split("\n")
-    .map((line) => JSON.stringify({ ...JSON.parse(line), line: 0 }));
+  const answers = answersIn(run.stdout);
   if (answers.length !== PLANS) throw new Error(`${answers.length} of ${PLANS} answers: ${run.stderr}`);
   return { seconds, answers };
 }
+
+/** Each answer without the number of its line, which counts within a piece. */
+const answersIn = (text) =>
+  text
+    .trimEnd()
+    .split("\n")
+    .map((line) => JSON.stringify({ ...JSON.parse(line), line: 0 }));
