@@ -62,17 +62,8 @@ function drinkerEntry(checked: Checked, verdict: DrinkerVerdict, system: UnitSys
   const { drinkers } = line;
   const { index, certainty } = verdict;
   const group = drinkers.groups[drinkers.group[index]];
-  // Key by key: to leave two out of a copy of all takes several times as long.
   return {
-    drinker: verdict.drinker,
-    verdict: verdict.verdict,
-    margin: verdict.margin,
-    moment: verdict.moment,
-    friction: verdict.friction,
-    because: verdict.because,
-    also: verdict.also,
-    lawsAgree: verdict.lawsAgree,
-    moments: verdict.moments,
+    ...judgedOf(verdict),
     run: line.runs[drinkers.run[index]].id,
     kind: group.kindId,
     along: drinkers.along[index],
@@ -81,3 +72,16 @@ function drinkerEntry(checked: Checked, verdict: DrinkerVerdict, system: UnitSys
     sentence: writeVerdict(verdict, line, system),
   };
 }
+
+/** Key by key: to leave two out of a copy of all takes several times as long. */
+const judgedOf = (verdict: DrinkerVerdict): Omit<DrinkerVerdict, "index" | "certainty"> => ({
+  drinker: verdict.drinker,
+  verdict: verdict.verdict,
+  margin: verdict.margin,
+  moment: verdict.moment,
+  friction: verdict.friction,
+  because: verdict.because,
+  also: verdict.also,
+  lawsAgree: verdict.lawsAgree,
+  moments: verdict.moments,
+});
