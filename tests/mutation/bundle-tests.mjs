@@ -4,6 +4,7 @@ import { fileURLToPath } from "node:url";
 import { build } from "vite";
 import { filesKnowWhereTheyAre } from "../runner/files-know-where-they-are.mjs";
 import { writeSwitchable } from "./switchable.mjs";
+import { writeTestFile } from "./test-file.mjs";
 
 const top = fileURLToPath(new URL("../..", import.meta.url));
 const core = `${top}packages/hydraulics/src/`;
@@ -83,11 +84,10 @@ function testsThatStayWarm(tests) {
     resolveId: (id) => (id === "vitest" || id === warmTests ? { id: warmTests, external: true } : undefined),
     transform(code, id) {
       if (!tests.has(id)) return undefined;
-      const name = JSON.stringify(relative(top, id).split(sep).join("/"));
-      return {
-        code: `import { startFile } from ${JSON.stringify(warmTests)};\nstartFile(${name});\n${code}`,
-        map: null,
-      };
+      const name = relative(top, id).split(sep).join("/");
+      const again = writeTestFile(id, code, { name, call: "describeFile", from: warmTests });
+      const once = `import { startFile } from ${JSON.stringify(warmTests)};\nstartFile(${JSON.stringify(name)});\n${code}`;
+      return { code: again ?? once, map: null };
     },
   };
 }

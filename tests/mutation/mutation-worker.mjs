@@ -3,7 +3,7 @@
  * and may be stopped at any time: whoever started it starts another.
  */
 import { makeSwitch, RUNS_AWAY } from "./switch.mjs";
-import { takeTests } from "./warm-tests.mjs";
+import { describeAgain, takeTests } from "./warm-tests.mjs";
 
 const [bundle, count] = process.argv.slice(2);
 const mutation = makeSwitch(Number(count));
@@ -78,14 +78,15 @@ async function failureOf(run) {
 }
 
 /** Switches a mutant on and runs tests until one fails. */
-async function tryMutant({ id, limit, indices, isAtLoad }) {
+async function tryMutant({ id, limit, indices, isAtLoad, described }) {
   mutation.on = id;
   mutation.limit = limit;
   mutation.passed = 0;
-  const failed = isAtLoad ? await failureOf(makeConstants) : undefined;
+  const again = new Map();
+  const failed = isAtLoad ? await failureOf(() => importAgain(described, again)) : undefined;
   const result = failed
     ? { outcome: "killed", by: "the import", detail: failed }
-    : await firstFailure(indices);
+    : await firstFailure(indices, again);
   mutation.on = 0;
   if (isAtLoad) makeConstants();
   return { id, ...result };
@@ -95,9 +96,15 @@ const makeConstants = () => {
   for (const make of mutation.makers) make();
 };
 
-async function firstFailure(indices) {
+/** Works out again what files of the core hold, and what files of tests do before their tests: those by their titles. */
+function importAgain(files, again) {
+  makeConstants();
+  for (const file of files) for (const test of describeAgain(file)) again.set(titleOf(test), test);
+}
+
+async function firstFailure(indices, again) {
   for (const index of indices) {
-    const { run } = tests[index];
+    const { run } = again.get(titleOf(tests[index])) ?? tests[index];
     mutation.passed = 0;
     const failed = await failureOf(run);
     const ranAway = mutation.passed > mutation.limit || failed?.includes(RUNS_AWAY);

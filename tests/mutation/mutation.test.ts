@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import { readExplained, readScore, scoreTable } from "./score.mjs";
 import { makeSwitch, RUNS_AWAY } from "./switch.mjs";
 import { writeSwitchable } from "./switchable.mjs";
+import { writeTestFile } from "./test-file.mjs";
 
 /** A file made switchable, and run: what its last function gives with each mutant switched on. */
 function runSwitched(source: string, call: string) {
@@ -81,6 +82,40 @@ describe("writeSwitchable", () => {
     mutation.on = mutants.find(({ became }) => became === "k -= 1")?.id ?? 0;
     const count = new Function("__mutation", `${text.replace("export ", "")}\nreturn count;`)(mutation);
     expect(() => count(3)).toThrow(RUNS_AWAY);
+  });
+});
+
+describe("writeTestFile", () => {
+  const written = (source: string) =>
+    writeTestFile("made.test.ts", source, { name: "made", call: "describeFile", from: "./warm.mjs" });
+
+  it("makes a function of all that a file does after its imports", () => {
+    const text = written(
+      'import { two } from "./two.js";\nconst four = 2 * two;\ntest("four", () => see(four));\n',
+    );
+    expect(text).toMatch(/^import { describeFile } from ".\/warm.mjs";\nimport { two } from ".\/two.js";\n/);
+    let two = 2;
+    const seen: number[] = [];
+    let again = () => {};
+    const run = new Function("two", "test", "see", "describeFile", text!.replace(/^import .*$/gm, ""));
+    const both = { valueOf: () => two };
+    run(
+      both,
+      (_: string, body: () => void) => body(),
+      (x: number) => seen.push(x),
+      (_: string, body: () => void) => {
+        again = body;
+        body();
+      },
+    );
+    two = 5;
+    again();
+    expect(seen).toEqual([4, 10]);
+  });
+
+  it("leaves alone what exports or waits", () => {
+    expect(written("export const two = 2;\n")).toBeUndefined();
+    expect(written("const two = await three();\n")).toBeUndefined();
   });
 });
 

@@ -10,7 +10,8 @@ const RUNAWAY = { times: 10, more: 10_000 };
  * what a file works out at the import, or calls then, is tried by the tests that pass that file or one that imports it,
  * too.
  *
- * @returns for each mutant the indices of its tests, how often its place may be passed, and whether it is passed at the import
+ * @returns for each mutant the indices of its tests, how often its place may be passed, whether it is passed at the
+ *   import, and which files of tests pass it before their tests
  */
 export function planTrials({ mutants, importers, tests, atLoad }) {
   const sound = tests.map((test, index) => ({ ...test, index })).filter(({ failed }) => !failed);
@@ -23,6 +24,7 @@ export function planTrials({ mutants, importers, tests, atLoad }) {
     }
   }
   const loaded = new Map(Object.values(atLoad).flat());
+  const filesAtLoad = filesByMutant(atLoad);
   const byFile = testsByFile(mutants, byMutant);
   return mutants.map((mutant, index) => {
     const isAtLoad = mutant.isStatic || loaded.has(mutant.id);
@@ -30,13 +32,34 @@ export function planTrials({ mutants, importers, tests, atLoad }) {
       ? [...byMutant[index], ...testsNear(mutant.file, byFile, importers), ...testsBeside(mutant.file, sound)]
       : byMutant[index];
     const times = Math.max(most[index], loaded.get(mutant.id) ?? 0);
+    const described = ownFirst(mutant, filesAtLoad.get(mutant.id) ?? []).slice(0, FEWEST);
+    const inThem = sound.filter(({ file }) => described.includes(file));
     return {
       mutant,
-      indices: choose(mutant, passing),
+      indices: choose([...described, ownTests(mutant)], [...passing, ...inThem]),
       limit: times * RUNAWAY.times + RUNAWAY.more,
       isAtLoad,
+      described,
     };
   });
+}
+
+/** Files of tests that pass each mutant before their tests. */
+function filesByMutant(atLoad) {
+  const files = new Map();
+  for (const [file, places] of Object.entries(atLoad))
+    for (const [id] of places) files.set(id, [...(files.get(id) ?? []), file]);
+  return files;
+}
+
+const ownTests = ({ file }) => `tests/hydraulics/${file.replace(/\.ts$/, ".test.ts")}`;
+
+/** Its own file's tests, then those of its folder, then others. */
+function ownFirst(mutant, files) {
+  const own = ownTests(mutant);
+  const folder = own.slice(0, own.lastIndexOf("/"));
+  const rank = (file) => (file === own ? 0 : file.startsWith(folder) ? 1 : 2);
+  return files.filter((file) => file !== "").sort((a, b) => rank(a) - rank(b));
 }
 
 function testsByFile(mutants, byMutant) {
@@ -60,9 +83,8 @@ function testsNear(file, byFile, importers) {
 const testsBeside = (file, tests) =>
   tests.filter((test) => test.file.startsWith(`tests/hydraulics/${file.split("/")[0]}/`));
 
-function choose({ file }, tests) {
-  const own = `tests/hydraulics/${file.replace(/\.ts$/, ".test.ts")}`;
-  const isOwn = (test) => test.file === own;
+function choose(ownFiles, tests) {
+  const isOwn = (test) => ownFiles.includes(test.file);
   const sorted = [...new Set(tests)].sort((a, b) => a.time - b.time || a.index - b.index);
   const others = sorted.filter((test) => !isOwn(test));
   let spent = 0;

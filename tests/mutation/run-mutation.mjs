@@ -120,10 +120,10 @@ function lastRun() {
   return new Map([...nameEach(tried)].map(([result, name]) => [result.name ?? name, result]));
 }
 
-async function outcomeOf({ mutant, indices, limit, isAtLoad }) {
+async function outcomeOf({ mutant, indices, limit, isAtLoad, described }) {
   if (indices.length === 0) return { outcome: "not reached" };
   const answer = await trials.ask(
-    { ask: "mutant", id: mutant.id, indices, limit, isAtLoad },
+    { ask: "mutant", id: mutant.id, indices, limit, isAtLoad, described },
     PATIENCE.oneMutant,
   );
   return answer ?? { outcome: "timed out" };

@@ -44,6 +44,28 @@ export function startFile(path) {
   globalThis.__mutation.startFile(path);
 }
 
+/** What each file of tests does when it is imported. */
+const bodies = new Map();
+
+/** Describes the tests of a file, and keeps how, so that it can be done again. */
+export function describeFile(path, body) {
+  startFile(path);
+  bodies.set(path, body);
+  body();
+}
+
+/** Describes the tests of a file again: what they share is worked out anew. None where that cannot be. */
+export function describeAgain(path) {
+  const kept = tests;
+  [tests, file, within] = [[], path, []];
+  try {
+    bodies.get(path)?.();
+    return tests;
+  } finally {
+    tests = kept;
+  }
+}
+
 const isFunction = (one) => typeof one === "function";
 
 export const describe = Object.assign(

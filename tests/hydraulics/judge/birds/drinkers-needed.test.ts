@@ -42,6 +42,15 @@ describe("how many drinkers a pen needs", () => {
     expect(large).toMatchObject({ byRule: 35, needed: 35, because: "rule", ruleOfRegion: "binds" });
   });
 
+  it("lists what binds before what advises, and of either first what asks the most", () => {
+    for (const hens of [6, 60, 400]) {
+      const { asked: answers } = asked([birds("hen", hens, 200), birds("coturnix", 30, 60)], "nipple", "EU");
+      expect(answers.length).toBeGreaterThan(2);
+      const order = answers.map(({ isBinding, needed }) => (isBinding ? 1e6 : 0) + needed);
+      expect(order).toEqual([...order].sort((a, b) => b - a));
+    }
+  });
+
   it("counts all that are kept, not the pen alone, where a rule binds from so many on", () => {
     const hens = birds("hen", 200, 200);
     const kept = [hens, birds("hen", 150, 300)];

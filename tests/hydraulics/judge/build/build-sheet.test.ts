@@ -1,0 +1,85 @@
+import { expect, test } from "vitest";
+import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
+import { buildSheetOf } from "../../../../packages/hydraulics/src/judge/build/build-of-plan.js";
+import { fittingsOf } from "../../../../packages/hydraulics/src/judge/build/parts-of.js";
+
+function planOf(more: Record<string, unknown> = {}, run: Record<string, unknown> = {}) {
+  const reading = checkDocument({
+    headfall: 1,
+    sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm", level: { full: "60 cm" } }],
+    runs: [
+      {
+        id: "hen line",
+        length: "8 m",
+        pipe: "pvc-sch40-3/4",
+        drinkers: { id: "nipples", kind: "nipple-side-action", count: 6 },
+        ...run,
+      },
+    ],
+    ...more,
+  });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return reading.plan;
+}
+
+function sheetOf(plan: ReturnType<typeof planOf>) {
+  const answer = buildSheetOf(plan, { samples: 4, weeks: 0 });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+  return answer.sheet;
+}
+
+test("buildSheetOf sums what is bought, and counts what has no price", () => {
+  const { price, parts, pipes } = sheetOf(
+    planOf({
+      money: "EUR",
+      prices: { drinker: 2 },
+      shelf: [{ pipe: "pvc-sch40-3/4", price: 3, per: "1 m", sold: "3 m" }],
+    }),
+  );
+  // Six drinkers at 2, and three sticks of 3 m at 9.
+  expect(pipes.map(({ price: ofPipe }) => ofPipe)).toEqual([27]);
+  expect(price).toMatchObject({ sum: 6 * 2 + 27, money: "EUR" });
+  const bought = parts.filter(({ basis }) => basis !== "advised");
+  expect(price.unpriced).toBe(bought.length - 1);
+  expect(sheetOf(planOf()).price.sum).toBe(0);
+});
+
+test("buildSheetOf marks the top of a stand where there is one", () => {
+  const marksOf = (stand: string) =>
+    sheetOf(planOf({ sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand }] })).heights.filter(
+      ({ kind }) => kind === "standTop",
+    );
+  expect(marksOf("60 cm")).toMatchObject([{ name: "barrel", aboveGround: 0.6 }]);
+  expect(marksOf("0 cm")).toEqual([]);
+});
+
+test("buildSheetOf holds the jug for a time that is easily read, long enough for a tenth of a litre", () => {
+  const times = [15, 30, 60, 120, 180, 300];
+  for (const quarter of [5, 12, 30, 60, 120, 400]) {
+    const ownDrinkers = {
+      own: {
+        readings: [
+          { head: "25 cm", flow: `${quarter} mL/min` },
+          { head: "1 m", flow: `${2 * quarter} mL/min` },
+        ],
+        holdsUpTo: "5 m",
+        need: "10 mL/min",
+      },
+    };
+    const run = { length: "1 m", drinkers: { kind: "own", count: 1 } };
+    const { jugs } = sheetOf(planOf({ ownDrinkers }, run));
+    const [{ seconds, volume }] = jugs as [(typeof jugs)[0]];
+    expect(times).toContain(seconds);
+    const flow = volume / seconds;
+    for (const shorter of times.filter((time) => time < seconds)) expect(flow * shorter).toBeLessThan(1e-4);
+    if (seconds < 300) expect(volume).toBeGreaterThanOrEqual(1e-4);
+  }
+});
+
+test("fittingsOf calls what a run says in words by the id and name of its table", () => {
+  const plan = planOf({}, { fittings: ["eighth bend x 2", { name: "my own bend", k: 3 }] });
+  expect(fittingsOf(plan.runs[0]!)).toEqual([
+    { id: "elbow-45", name: "45 degree elbow", count: 2 },
+    { id: "my own bend", name: "my own bend", count: 1 },
+  ]);
+});
