@@ -27,6 +27,7 @@ describe("buildMonotoneCurve", () => {
         const curve = buildMonotoneCurve(x, y);
         for (const [i, place] of x.entries()) expect(curve.at(place)).toBeCloseTo(y[i]!, 10);
         const end = x[x.length - 1]!;
+        expect([curve.at(0), curve.at(end)]).toEqual([0, y[y.length - 1]!]);
         let before = 0;
         for (let i = 0; i <= 500; i++) {
           const value = curve.at((end * i) / 500);

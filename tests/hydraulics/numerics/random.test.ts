@@ -121,5 +121,7 @@ describe("randomFrom", () => {
     expect(() => randomFrom(1.5)).toThrow("seed is 1.5");
     expect(() => randomFrom(Number.NaN)).toThrow(RangeError);
     expect(() => randomFrom(1).integerBelow(0)).toThrow("count is 0");
+    expect(() => randomFrom(1).integerBelow(1.5)).toThrow("count is 1.5");
+    expect(() => randomFrom(1).integerBelow(2 ** 54)).toThrow("count is 18014398509481984");
   });
 });

@@ -43,6 +43,7 @@ it.each<[string, number, Pairs, entries: number, digest: string]>([
   ["40 points joined at random", 40, randomPairs(40, 90, 1), 167, "221984da6aad6a53"],
   ["120 points joined at random", 120, randomPairs(120, 300, 2), 870, "2c26dfec638e0175"],
   ["300 points loosely joined at random", 300, randomPairs(300, 420, 3), 1294, "754bae63d5143862"],
+  ["100 points joined at random", 100, randomPairs(100, 200, 113), 438, "feb120f078df0a89"],
   ["60 points thickly joined at random", 60, randomPairs(60, 600, 4), 1061, "741c103b887fd189"],
 ])("analyseSymmetric orders %s as it did", (_, size, pairs, entries, digest) => {
   const { order, factorEntries, workspace } = analyseSymmetric(size, firstEnds(pairs), secondEnds(pairs));

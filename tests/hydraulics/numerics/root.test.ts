@@ -76,6 +76,12 @@ describe("findRoot", () => {
     recorded.forEach((most, i) => void expect(calls[i]!.evaluations).toBeLessThanOrEqual(most));
   });
 
+  it("gives up after 200 calls, unless told to go on, where a root is sought to the last bit next to nought", () => {
+    const step = (x: number) => (x < 1e-310 ? -1 : 1);
+    expect(findRoot(step, 0, 1, { tolerance: 0 })).toMatchObject({ outcome: "spent", evaluations: 200 });
+    expect(findRoot(step, 0, 1, { tolerance: 0, evaluationsAllowed: 2000 }).outcome).toBe("found");
+  });
+
   it("gives every outcome when its cause is there", () => {
     const provoked: Record<RootOutcome, RootOutcome> = {
       found: findRoot((x) => x, -1, 2).outcome,

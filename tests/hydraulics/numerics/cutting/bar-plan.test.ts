@@ -159,6 +159,14 @@ describe("relaxCutting", () => {
     }
   });
 
+  it("cuts one bar on hand once, where there is nothing else and all fits it", () => {
+    const onHand = { ...bars, wanted: [2, 2], capacity: [16], length: [16], supply: [1], price: [0] };
+    const { cuts, bound } = relaxCutting(onHand);
+    expect(cuts).toHaveLength(1);
+    expect(cuts[0]).toMatchObject({ kind: 0, pattern: [2, 2] });
+    expect([cuts[0]!.times, bound]).toEqual([1, 0]);
+  });
+
   it("takes for what nobody can cut a price that no plan would pay", () => {
     const nothing = { ...soldOnly([1, 0], []), supply: [], price: [], capacity: [], length: [] };
     expect(relaxCutting(nothing)).toMatchObject({ cuts: [], yields: [] });
@@ -196,6 +204,14 @@ describe("roundRelaxed", () => {
       { kind: 0, pattern: [1, 1] },
       { kind: 0, pattern: [1, 1] },
     ]);
+  });
+
+  it("cuts no bar for nothing, where one before it was filled up with what the plan had for it", () => {
+    const asked: Bars = {
+      ...{ size: [17, 8], wanted: [2, 4], capacity: [8, 14, 29], length: [8, 14, 29] },
+      ...{ supply: [1, 2, Number.POSITIVE_INFINITY], price: [0, 0, 29] },
+    };
+    for (const { pattern } of roundRelaxed(asked)!) expect(Math.max(...pattern)).toBeGreaterThan(0);
   });
 
   it("gives nothing where there is nothing to cut it from", () => {

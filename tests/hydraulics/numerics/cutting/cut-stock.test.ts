@@ -75,3 +75,14 @@ test("cutStock refuses lengths that are none", () => {
   );
   expect(() => cutStock({ pieces: [], sold: [3], leftovers: [], kerf: -1 })).toThrow(RangeError);
 });
+
+test("cutStock: tells what nothing is long enough for from long to short, however it was asked", () => {
+  const asked = { pieces: [one(4), one(7), one(5), one(1)], sold: [3], leftovers: [], kerf: 0 };
+  expect(cutStock(asked).uncut).toEqual([7, 5, 4]);
+});
+
+test("cutStock: where nothing is on hand, nothing less of it could be cut, though the search was stopped", () => {
+  const asked = { pieces: [one(1.2, 3), one(1.6, 3), one(1.3)], sold: [3, 2.5], leftovers: [], kerf: 0 };
+  const { isProven, isLeastLeftover } = cutStock({ ...asked, most: 0 });
+  expect([isProven, isLeastLeftover]).toEqual([false, true]);
+});

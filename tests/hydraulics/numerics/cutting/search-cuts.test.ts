@@ -1,6 +1,7 @@
 import { expect, it } from "vitest";
 import { cutStock } from "../../../../packages/hydraulics/src/numerics/cutting/cut-stock.js";
 import type { CuttingAsked } from "../../../../packages/hydraulics/src/numerics/cutting/cutting.js";
+import { searchCuts } from "../../../../packages/hydraulics/src/numerics/cutting/search-cuts.js";
 import { randomFrom } from "../../../../packages/hydraulics/src/numerics/random.js";
 
 /** Pieces of so many lengths in centimetres, one to three of each; a bar or two sold, two or three on hand. */
@@ -51,3 +52,18 @@ it.each<[seed: number, states: number, bought: number]>([
     expect([found.isProven, found.isLeastLeftover]).toEqual([true, true]);
   },
 );
+
+it("searchCuts says that it has not looked at every plan where one bar can be filled in too many ways", () => {
+  const size = [19, 17, 16, 13, 11, 9, 8, 7, 6, 5, 4, 3, 2, 1].map((tens) => 10 * tens + 1);
+  const wanted = size.map(() => 2);
+  const length = Math.ceil(0.55 * 2 * size.reduce((sum, one) => sum + one, 0));
+  const bars = {
+    ...{ size, wanted, capacity: [length], length: [length] },
+    ...{ supply: [Number.POSITIVE_INFINITY], price: [length] },
+  };
+  // What is left after one bar is worth something, so that no second bar is looked at.
+  const relaxed = { cuts: [], worth: size.map((one) => one / 10), yields: [0], bound: length };
+  const first = { cuts: [], bought: 2 * length, onHand: 0 };
+  const { isComplete, plan } = searchCuts(bars, relaxed, { bound: length, first, most: 1e6 });
+  expect([isComplete, plan]).toEqual([false, first]);
+});

@@ -32,6 +32,7 @@ function drawn(seed: number): Lending {
 const RECORDED: readonly (readonly [seed: number, parts: number, ...cost: [number, number, number]])[] = [
   [25, 35, 75415, 12, 1236],
   [34, 67, 0, 16, 2792],
+  [42, 9, 156944, 18, 2408],
   [43, 17, 23917, 13, 1060],
   [48, 17, 936, 14, 1702],
   [50, 19, 60434, 20, 2970],
@@ -39,6 +40,7 @@ const RECORDED: readonly (readonly [seed: number, parts: number, ...cost: [numbe
   [61, 27, 0, 12, 3105],
   [62, 25, 25802, 14, 511],
   [63, 19, 96264, 8, 2147],
+  [65, 127, 49119, 15, 1387],
   [66, 11, 0, 14, 3730],
   [71, 31, 0, 13, 4055],
 ];

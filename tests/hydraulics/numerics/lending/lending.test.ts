@@ -229,6 +229,7 @@ describe("leastToAdd", () => {
     ["for two at a time, what both need then", [[ask(5, 0, 0.5)], [ask(1, 0, 0.5)]], [1], [1], [3]],
     ["nothing for who asks nothing", [[ask(0, 0, 0.5)]], [0], [1], [0]],
     ["nothing for what no piece helps", [[ask(5, 0, 0)]], [0], [1], [0]],
+    ["what is short by the least that is counted", [[ask(1e-5, 0, 0.5)]], [0], [1], [2]],
     ["each kind where it alone serves", [[ask(5, 0, 0.5, 0), ask(5, 0, 0, 1)]], [0, 0], [1, 1], [2, 1]],
   ])("adds %s", (_, asks, stock, costs, pieces) => {
     const found = leastToAdd(one(asks, stock), costs);

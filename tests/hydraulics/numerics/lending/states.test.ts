@@ -43,3 +43,18 @@ it("listStates holds nothing down where all of many states count", () => {
   const { states, isHeldDown } = listStates(new Array(11).fill(1), [ask(0, ...new Array(11).fill(0.045))]);
   expect([states.length, isHeldDown]).toEqual([2048, false]);
 });
+
+it("listStates lets one wait though two would be too many", () => {
+  // Eleven kinds of a piece each, of which five are enough: 1,024 states, 1,486 with one more, 1,816 with two.
+  const { states } = listStates(new Array(11).fill(1), [ask(0, ...new Array(11).fill(0.2))]);
+  expect(states).toHaveLength(1486);
+});
+
+it("listStates is the same whatever is served where nothing is asked, and where a kind is of no use", () => {
+  const quarters = ask(0, ...new Array(11).fill(0.25));
+  const alone = listStates(new Array(11).fill(1), [quarters]);
+  const resting = { ...ask(0, ...new Array(11).fill(0.1)), weight: 0 };
+  const picky = ask(0, 0.25, ...new Array(10).fill(0));
+  for (const other of [resting, picky])
+    expect(listStates(new Array(11).fill(1), [quarters, other])).toEqual(alone);
+});

@@ -71,13 +71,10 @@ function createWaiting(kinds: readonly number[], asks: readonly Ask[]): (state: 
     const key = state.join();
     const found = known.get(key);
     if (found !== undefined) return found;
-    let least =
-      state.length === 0 || different.some((ask) => isTight(ask, kinds, state))
-        ? 0
-        : Number.POSITIVE_INFINITY;
-    if (least > 0)
-      for (const [d, count] of state.entries())
-        if (count > 0) least = Math.min(least, 1 + waiting(state.map((own, e) => (e === d ? own - 1 : own))));
+    const withOneFewer = (d: number) => state.map((own, e) => (e === d ? own - 1 : own));
+    const least = different.some((ask) => isTight(ask, kinds, state))
+      ? 0
+      : 1 + Math.min(...state.flatMap((count, d) => (count > 0 ? [waiting(withOneFewer(d))] : [])));
     known.set(key, least);
     return least;
   };
