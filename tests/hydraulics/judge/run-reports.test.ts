@@ -1,6 +1,7 @@
 import { describe, expect, it } from "vitest";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
 import { headLossHazenWilliams } from "../../../packages/hydraulics/src/physics/hazen-williams.js";
+import { VENT_SHARE, ventDiameterFor } from "../../../packages/hydraulics/src/physics/vent.js";
 import { checkOf, yard } from "./yard/yard.js";
 
 const BORE = 0.008;
@@ -89,5 +90,20 @@ describe("checkPlan reports of a source", () => {
     expect(source?.volumeDead).toBeCloseTo(area * 0.1, 9);
     expect(source?.surface).toEqual({ fullIdle: 1.1, fullBusiest: 1.1, lowestBusiest: 0.5, ordinary: 0.8 });
     expect(source?.drawBusiest).toBe(checked.solutions.fullBusiest.darcyWeisbach.sourceFlow[0]);
+  });
+
+  it("the vent it needs: one that takes a hundredth of the head over its lowest valve, the water at its lowest", () => {
+    const checked = lane({ fall: "60 cm" });
+    const [source] = checked.sources;
+    const lowest = Math.min(...checked.line.drinkers.height);
+    expect(lowest).toBeLessThan(-0.4);
+    expect(source!.ventDiameterNeeded).toBeCloseTo(
+      ventDiameterFor({
+        flow: source!.drawBusiest,
+        headAllowed: VENT_SHARE * (0.5 - lowest),
+        density: checked.line.water.density,
+      }),
+      12,
+    );
   });
 });

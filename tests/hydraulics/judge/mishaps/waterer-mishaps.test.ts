@@ -170,6 +170,18 @@ describe("mishapsOfPlan, of loose waterers", () => {
     );
   });
 
+  it("of guards only those are told that gain half an hour or a tenth of a litre, or all, but looks and weights", () => {
+    const rows = [
+      ...loose([{ kind: "fount-1gal", hole: "sideways" }, { kind: "pan-40cm" }], { slope: "5 %" }),
+      ...loose([{ kind: "bell-bucket-5gal" }, { kind: "nipple-bucket-5gal" }]),
+    ];
+    const told = rows.flatMap(({ guards }) => guards);
+    expect(told.length).toBeGreaterThan(5);
+    for (const { guard, buysTime = HOUR, savesWater } of told)
+      if (guard.kind !== "look" && guard.kind !== "weight")
+        expect(buysTime >= HOUR / 2 || savesWater >= 1e-4).toBe(true);
+  });
+
   it("a brick makes a pan harder to tip by its weight over that of the pan, and no bird is said to be safe for it", () => {
     const row = of(loose([{ kind: "rubber-pan-3gal" }]), "kickedOver");
     const { guard, isEnough } = guardIn(row, "weight")!;

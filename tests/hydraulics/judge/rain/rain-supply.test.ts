@@ -78,6 +78,11 @@ describe("whether a rain barrel will do", () => {
     expect(supply.roofNeeded).toBeUndefined();
   });
 
+  it("names no size where less runs off in all than is drunk", () => {
+    const { neverFails, neverFailsDrawnFirst } = supplyOf(planWith({ area: "0.1 m2", kind: "metal" }));
+    expect([neverFails, neverFailsDrawnFirst]).toEqual([undefined, undefined]);
+  });
+
   it("lets in what the roof sheds", () => {
     expect(supply.inflow).toEqual(runOff(supply.roof, record.rain));
     expect(supply.roof.runoff).toBe(0.92);

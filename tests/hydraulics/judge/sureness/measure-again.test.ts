@@ -92,6 +92,9 @@ describe("measureAgain", () => {
     const level = close.sways.find(({ input }) => input.kind === "level")!;
     expect(level.head).toBeCloseTo(0.02, 6);
     for (const { input, head } of close.sways) if (input.kind === "height") expect(head).toBeCloseTo(0.01, 6);
+    const heads = close.sways.map(({ head }) => head ?? 0);
+    expect(heads.length).toBeGreaterThan(2);
+    expect(heads).toEqual([...heads].sort((a, b) => b - a));
   });
 
   it("tells how much more head makes it sure, as the normal law does", () => {

@@ -1,11 +1,14 @@
 import { describe, expect, test } from "vitest";
 import type { Plan } from "../../../../packages/hydraulics/src/document/plan-schema.js";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
+import { askPlan, MORNING } from "../../../../packages/hydraulics/src/judge/asked-plan.js";
 import { carryingOf } from "../../../../packages/hydraulics/src/judge/time/carrying.js";
 import { dailyMark } from "../../../../packages/hydraulics/src/judge/time/daily-mark.js";
+import { poolsOf } from "../../../../packages/hydraulics/src/judge/time/give-out.js";
 import { goingAway } from "../../../../packages/hydraulics/src/judge/time/going-away.js";
 import { howLongItLasts } from "../../../../packages/hydraulics/src/judge/time/lasting.js";
 import { writeMarkLines } from "../../../../packages/hydraulics/src/report/time/mark-text.js";
+import { drawDown } from "../../../../packages/hydraulics/src/simulate/drawdown.js";
 import { penPlan } from "../birds/pens.js";
 
 const DAY = 86_400;
@@ -99,6 +102,56 @@ describe("howLongItLasts", () => {
     // The drinkers of one vessel are half of all; they give out one after another, over more than the 2 h between two rounds.
     expect(halfDry({ every: "2 h" }, "none")).toBeGreaterThan(alone);
     expect(halfDry({ every: "2 h" }, { every: "2 h" })).toBeUndefined();
+  });
+
+  test("a pen behind a hump is short at the latest when the hump stands above the water, though another pen still drinks", () => {
+    const drinkers = (id: string) => ({ id, kind: "nipple-side-action", count: 4, every: "30 cm" });
+    const plan = planOf({
+      headfall: 1,
+      sources: [
+        {
+          id: "barrel",
+          vessel: { shape: "upright", diameter: "40 cm", height: "80 cm" },
+          stand: "60 cm",
+          outlet: "2 cm",
+          level: { full: "75 cm", lowest: "50 cm" },
+        },
+      ],
+      points: [
+        { id: "tee", ground: "0 cm", above: "30 cm" },
+        { id: "crest", ground: "0 cm", above: "90 cm", bleed: true },
+        { id: "foot", ground: "0 cm", above: "30 cm" },
+      ],
+      runs: [
+        { id: "feed", from: "barrel", to: "tee", length: "3 m" },
+        { id: "near", from: "tee", length: "2 m", fall: "0 cm", drinkers: drinkers("near") },
+        { id: "up", from: "tee", to: "crest", length: "3 m" },
+        { id: "down", from: "crest", to: "foot", length: "3 m" },
+        { id: "far", from: "foot", length: "2 m", fall: "0 cm", drinkers: drinkers("far") },
+      ],
+      pens: [
+        { id: "near pen", birds: { kind: "hen", count: 6 }, drinkers: ["near"] },
+        { id: "far pen", birds: { kind: "hen", count: 6 }, drinkers: ["far"] },
+      ],
+    });
+    const asking = askPlan(plan, "2026-07-04");
+    if (!asking.ok) throw new Error(JSON.stringify(asking.problems));
+    const { judged, flock, fullVolumes: start } = asking.asked;
+    const supply = { refills: [{ kind: "none" as const }], start, failed: new Set<number>(), dripRate: 0 };
+    const pools = poolsOf(judged, flock, supply);
+    const { events } = drawDown(judged.line, flock, pools, {
+      figure: "size",
+      from: MORNING,
+      lasts: 90 * DAY,
+    });
+    const farDry = events.filter(
+      (event) => event.kind === "drinkerDry" && judged.line.drinkers.id[event.drinker]!.startsWith("far"),
+    );
+    expect(farDry).toHaveLength(4);
+    const lastDry = Math.max(...farDry.map(({ time }) => time));
+    const short = events.find((event) => event.kind === "penShort" && event.pen === 1)!;
+    expect(short.time).toBeLessThanOrEqual(lastDry);
+    expect(events.find(({ kind }) => kind === "empty")!.time).toBeGreaterThan(lastDry + DAY);
   });
 
   test("what can be used of a vessel stands above its lowest valve", () => {

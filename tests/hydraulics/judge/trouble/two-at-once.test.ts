@@ -127,6 +127,33 @@ describe("whatIsWrong with two things wrong at once", () => {
     expect(twoAtOnce?.unexplained).toHaveLength(1);
   });
 
+  // Recorded: how the chances of a pair are put together is told in words only.
+  it("gives the pair, and the likeliest one alone, the shares it gave when this was written", () => {
+    const signs = [
+      ...worked("chick nipples", [1], "dry"),
+      ...worked("chick nipples", [2, 3, 4], "fine"),
+      sight("drips", "drinker", "chick nipples 5", "drips"),
+      sight("night", "source", "bucket", "falls"),
+    ];
+    const { twoAtOnce } = troubleOf(chicks, signs);
+    expect(twoAtOnce?.causes.map(({ code, places }) => [code, ...places])).toEqual([
+      ["drinkerStuckOpen", "chick nipples 5"],
+      ["drinkerBlocked", "chick nipples 1"],
+    ]);
+    expect([twoAtOnce!.share, twoAtOnce!.aloneShare].map((share) => share.toFixed(5))).toEqual([
+      "0.45902",
+      "0.19738",
+    ]);
+    expect(twoAtOnce!.fits.map(({ ratio }) => ratio.toFixed(3))).toEqual([
+      "2.730",
+      "2.730",
+      "2.730",
+      "2.628",
+      "1.964",
+      "1.949",
+    ]);
+  });
+
   it("tries none where one thing explains every sign", () => {
     const signs = [...worked("hen line", [1, 6, 12], "fine"), ...worked("hen line", [13, 20, 24], "dry")];
     expect(troubleOf(hens, signs).twoAtOnce).toBeUndefined();
@@ -145,5 +172,7 @@ test("rehearseTwo finds both of what it made in a quarter of all cases that show
   expect(shown.length).toBeGreaterThan(10);
   expect(shown.filter(({ areBoth }) => areBoth).length / shown.length).toBeGreaterThan(0.2);
   expect(shown.filter(({ isTold }) => isTold).length / shown.length).toBeGreaterThan(0.5);
+  for (const { shows, isTold, areBoth, share, isOneFirst } of cases)
+    if (!shows) expect([isTold, areBoth, share, isOneFirst]).toEqual([false, false, 0, false]);
   expect(rehearse()).toEqual(cases);
 });

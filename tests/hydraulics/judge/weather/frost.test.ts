@@ -56,6 +56,15 @@ test("the pin stops first, the cup next, the pipe after both; the full barrel la
   expect(part(frost, "barrel")).toMatchObject({ lasts: "yes", blocked: undefined });
 });
 
+// Heat lost through a film is film times wall times the difference to the air; the water is held at 2 degC.
+test("what holds open water goes with how much colder than 2 degC the air is", () => {
+  const watts = (low: number) => part(frostOf(planOf(), { low, hours: 12 * HOUR, wind: 0 }), "cups").watts;
+  const [mild, hard, harder] = [watts(-4), watts(-10), watts(-16)] as const;
+  expect(hard - mild).toBeCloseTo(harder - hard, 9);
+  expect(mild / (hard - mild)).toBeCloseTo((2 + 4) / 6, 9);
+  expect(mild).toBeGreaterThan(0);
+});
+
 test("a pin at -2 °C is frozen in one to two hours, as keepers report", () => {
   const { blocked } = part(frostOf(planOf(), { low: -2, hours: 12 * HOUR, wind: 0 }), "nipples");
   expect(blocked!.soonest / HOUR).toBeGreaterThan(1);

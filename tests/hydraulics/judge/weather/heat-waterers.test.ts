@@ -118,3 +118,24 @@ test("loose waterers are told in words, and counted in the answer", () => {
     /^dish: \d+ mL of its 568 mL dry away in such a day, \d+ mL in still air\. (No filling keeps up|Emptied and filled)/,
   );
 });
+
+// Recorded: how much side and surface each shape shows to sun and air is geometry that no source works out.
+test("the warmest that each shape of loose waterer gets is what it was when this was written", () => {
+  const kinds = [
+    "fount-1gal",
+    "pan-40cm",
+    "rubber-pan-8qt",
+    "trough-90cm",
+    "bell-bucket-5gal",
+    "nipple-bucket-5gal",
+  ];
+  const peaks = kinds.map((kind) => [kind, partOf({ kind }).hottest.peak.toFixed(3)]);
+  expect(peaks).toEqual([
+    ["fount-1gal", "51.301"],
+    ["pan-40cm", "45.900"],
+    ["rubber-pan-8qt", "45.779"],
+    ["trough-90cm", "46.796"],
+    ["bell-bucket-5gal", "47.614"],
+    ["nipple-bucket-5gal", "35.994"],
+  ]);
+});

@@ -8,6 +8,9 @@ import {
   type Plan,
   yardForPlan,
 } from "../../../../packages/hydraulics/src/index.js";
+import { roomOf } from "../../../../packages/hydraulics/src/judge/yard/waterer-reach.js";
+import { tiltOf } from "../../../../packages/hydraulics/src/judge/yard/waterer-tilt.js";
+import { birdById } from "../../../../packages/hydraulics/src/tables/birds.js";
 
 function planOf(document: unknown): Plan {
   const reading = checkDocument(document);
@@ -50,6 +53,43 @@ describe("yardForPlan", () => {
     const downhill = hens(6, [{ kind: "fount-1gal", hole: "downhill" }], { slope: "7 %" });
     expect(codes(downhill)).not.toContain("drains");
     expect(downhill.waterers[0]!.gives).toBeGreaterThan(0.0039);
+  });
+
+  it("a fount within three tenths of where it drains is told as near it, and none farther off", () => {
+    const at = (slope: number) =>
+      hens(6, [{ kind: "fount-1gal", hole: "uphill" }], { slope: `${100 * slope} %` });
+    const { tilt } = at(0.001).waterers[0]!;
+    if (tilt.works !== "vacuum") throw new Error("a fount works by vacuum");
+    const { drainsAt } = tilt;
+    expect(codes(at(0.72 * drainsAt!))).toContain("nearlyDrains");
+    expect(codes(at(0.68 * drainsAt!))).not.toContain("nearlyDrains");
+  });
+
+  it("a bell drains from the very slope at which its bowl overflows", () => {
+    const { waterer, tilt } = hens(10, [{ kind: "bell-bucket-5gal" }]).waterers[0]!;
+    if (tilt.works !== "bell") throw new Error("a bell works as a bell");
+    const isDraining = (slope: number) => {
+      const tilted = tiltOf({ ...waterer, slope });
+      return tilted.works === "bell" && tilted.isDraining;
+    };
+    expect([0.999, 1, 1.001].map((share) => isDraining(share * tilt.drainsAt))).toEqual([false, true, true]);
+  });
+
+  it("the lip of what stands is its water and the lip over that above the ground: 80 mm at a water tower", () => {
+    const [tower] = hens(10, [{ kind: "water-tower-15gal" }]).waterers;
+    expect(tower!.ownHeight).toBeCloseTo(0.045 + 0.02, 9);
+  });
+
+  it("counts the birds that are there, and the room each takes at an edge as the page about waterers tells", () => {
+    expect(hens(12, [{ kind: "pan-40cm" }]).birds).toBe(12);
+    for (const [kind, room] of [
+      ["hen", 0.12],
+      ["turkey-tom", 0.2],
+      ["goose", 0.2],
+      ["coturnix", 0.05],
+    ] as const)
+      expect([kind, roomOf({ kind: birdById(kind)!, ageDays: 400 })]).toEqual([kind, room]);
+    expect(roomOf({ kind: birdById("hen")!, ageDays: 0 })).toBeCloseTo(0.3 * 0.12, 12);
   });
 
   it("what hangs is plumb on any ground, and its swing grows with its cord", () => {

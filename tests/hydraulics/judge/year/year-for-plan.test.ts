@@ -163,6 +163,13 @@ describe("the kit, given out", () => {
     expect(
       reasons([{ kind: "fount-1gal", count: 2 }])?.filter(([, code]) => code === "inOtherPens").length,
     ).toBeGreaterThan(1);
+    const elsewhere = yearOf({ kit: [{ kind: "fount-1gal", count: 2 }] }, 2).kit!.shortages.flatMap(
+      ({ pen, because }) => (because.code === "inOtherPens" ? [{ pen, ...because }] : []),
+    );
+    for (const { pen, pens } of elsewhere) {
+      expect(pens.length).toBeGreaterThan(0);
+      expect(pens).not.toContain(pen);
+    }
   });
 
   it("buys by money among what has a price, the cheaper way round", () => {

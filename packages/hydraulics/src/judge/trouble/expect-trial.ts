@@ -214,7 +214,7 @@ function endFlow({ bench, trial, heads }: Solved, run: number): number {
 function lidGain({ trial, prepared, levels, heads, atWork, busy }: Solved, i: number): number {
   const { line } = trial;
   const surface = line.sources[i].base + levels[i];
-  if (Math.abs(surface - heads[i]) < 1e-9) return 1;
+  if (surface - heads[i] < 1e-9) return 1;
   const open = heads.slice();
   open[i] = surface;
   const all = new Uint8Array(atWork.length).fill(1);

@@ -76,11 +76,8 @@ function setEmptyAside(bench: Bench, signs: readonly Sign[], usual: Expectation,
     ),
   );
   if (empty.size === 0) return { kept: signs, setAside: [] };
-  const levels = bench.levels.map((level, i) =>
-    empty.has(i) ? Math.min(level, bench.line.sources[i].outlet) : level,
-  );
   const line = [...empty].reduce((cut, source) => withEmptySource(cut, source), bench.line);
-  const trial = { weight: 1, severity: {}, line, isAlike: false, levels };
+  const trial = { weight: 1, severity: {}, line, isAlike: false };
   const { flow } = expectTrial(bench, trial, usual);
   const follows = (sign: Sign) => {
     if (sign.afterFilling === true || (sign.look !== "gives" && sign.look !== "jug")) return false;

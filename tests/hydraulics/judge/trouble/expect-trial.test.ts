@@ -1,0 +1,139 @@
+import { describe, expect, it } from "vitest";
+import { DRIP } from "../../../../packages/hydraulics/src/judge/asked-plan.js";
+import { readAsFilled, readDrinker } from "../../../../packages/hydraulics/src/judge/read-drinker.js";
+import { supposeAirAtHumps } from "../../../../packages/hydraulics/src/judge/trouble/air-causes.js";
+import { askAboutTrouble } from "../../../../packages/hydraulics/src/judge/trouble/ask-about-trouble.js";
+import { drawnFrom } from "../../../../packages/hydraulics/src/judge/trouble/bench.js";
+import { causesOf } from "../../../../packages/hydraulics/src/judge/trouble/causes-of.js";
+import { expectTrial } from "../../../../packages/hydraulics/src/judge/trouble/expect-trial.js";
+import type { Expectation } from "../../../../packages/hydraulics/src/judge/trouble/expectation.js";
+import { answerOfKeeper } from "../../../../packages/hydraulics/src/judge/trouble/rehearse-keeper.js";
+import { mayHappen } from "../../../../packages/hydraulics/src/judge/trouble/rehearse-truth.js";
+import { randomFrom } from "../../../../packages/hydraulics/src/numerics/random.js";
+import { penPlan } from "../birds/pens.js";
+import { yard } from "../yard/yard.js";
+import { ASKED_ON, example, planOf } from "./ask.js";
+
+function asked(plan = example("alder-bank-brooder")) {
+  const asking = askAboutTrouble(plan, { day: ASKED_ON });
+  if (!asking.ok) throw new Error(JSON.stringify(asking.problems));
+  return asking.question;
+}
+const asIs = (line: Parameters<typeof expectTrial>[1]["line"]) => ({
+  weight: 1,
+  severity: {},
+  line,
+  isAlike: true,
+});
+
+describe("expectTrial", () => {
+  it("of the plan as it should be gives each drinker what the check reads of it in an ordinary hour", () => {
+    const { bench, usual } = asked();
+    const { solved, moments, filling } = bench.asked.judged;
+    const { drinkers } = bench.line;
+    drinkers.id.forEach((_, d) => {
+      const point = drinkers.point[d]!;
+      const read = readDrinker(bench.line, solved.darcyWeisbach.ordinary, moments, "ordinary", d);
+      const { flow } = readAsFilled(bench.line, read, 0, filling.above[point]!, d);
+      expect(flow).toBeGreaterThan(0);
+      expect(usual.flow[d]! / flow).toBeCloseTo(1, 5);
+    });
+  });
+
+  it("lets the level fall at night by what a drinker drips that no longer holds", () => {
+    const { bench, usual } = asked(
+      planOf({ ...penPlan(), pens: undefined, runs: penPlan().runs, weather: undefined }),
+    );
+    const groups = bench.line.drinkers.groups.map((group) => ({ ...group, holdsUpTo: 0.01 }));
+    const line = { ...bench.line, drinkers: { ...bench.line.drinkers, groups } };
+    const { sources, leaks } = expectTrial(bench, asIs(line), usual);
+    const drips = bench.line.drinkers.count * DRIP.expect;
+    expect(leaks.reduce((sum, { flow }) => sum + flow, 0)).toBeCloseTo(drips, 15);
+    const area = (Math.PI / 4) * 0.57 ** 2;
+    expect(usual.sources[0]!.nightFall).toBe(0);
+    expect(sources[0]!.nightFall).toBeCloseTo((drips * bench.dark) / area, 9);
+  });
+});
+
+describe("drawnFrom", () => {
+  it("is nothing of birds that have not come, though their drinkers give nothing", () => {
+    const { bench } = asked(planOf(penPlan({ birds: { kind: "hen", count: 24, arrives: "2026-09-01" } })));
+    const flow = new Float64Array(bench.line.drinkers.count);
+    expect(drawnFrom(bench, bench.asked.flock, 0, { flow, ordinary: 1e-6 })).toEqual({ day: 0, night: 0 });
+  });
+});
+
+describe("supposeAirAtHumps", () => {
+  it("leaves all of a hump's column, or half of it", () => {
+    const survey = [1, 4].flatMap((along) => [
+      { along: `${along} m`, fall: "-10 cm" },
+      { along: `${along + 1} m`, fall: "0 cm" },
+    ]);
+    const half = { fall: "0 cm", pipe: { bore: "15.8 mm" } };
+    const lane = { id: "lane", length: "12 m", survey, ...half, drinkers: { kind: "plain", count: 1 } };
+    const { bench } = asked(
+      planOf(yard({ stand: "0 cm", lowest: "30 cm", runs: [{ length: "2 m", ...half }, lane] })),
+    );
+    const supposed = supposeAirAtHumps(bench);
+    const [whole, kept] = supposed!.trials;
+    // Two columns of 10 cm.
+    expect(supposed!.cause).toMatchObject({ code: "airLocked", id: "lane at 4.00 m" });
+    expect([whole, kept].map((trial) => trial!.severity.airHead)).toEqual([
+      expect.closeTo(0.2, 9),
+      expect.closeTo(0.1, 9),
+    ]);
+    expect(Math.max(...kept!.airHead!)).toBeCloseTo(0.1, 9);
+  });
+});
+
+describe("causesOf", () => {
+  it("tries no more drinkers one by one than it says", () => {
+    const drinkers = { kind: "nipple-side-action", count: 70, every: "10 cm" };
+    const { bench, usual } = asked(
+      planOf({
+        headfall: 1,
+        sources: [{ vessel: "drum-55gal-plastic", stand: "1 m" }],
+        runs: [{ length: "8 m", drinkers }],
+      }),
+    );
+    const { candidates, drinkersTried } = causesOf(bench, usual, []);
+    expect(drinkersTried).toBe(48);
+    const one = candidates.filter(({ cause }) => cause.code === "drinkerBlocked");
+    expect(new Set(one.map(({ cause }) => cause.id)).size).toBe(drinkersTried);
+  });
+});
+
+describe("what is made to happen", () => {
+  it("makes a stopped run shut, or open by a little: never what it does not say", () => {
+    const { bench } = asked();
+    const makers = mayHappen(bench);
+    const random = randomFrom(5);
+    const stopped = Array.from({ length: 6 }, () => makers.map((make) => make(bench, random)))
+      .flat()
+      .filter(({ cause }) => cause.code === "runBlocked" && cause.at === "run");
+    const shares = stopped.flatMap(({ trial }) =>
+      trial.isAlike === false ? [trial.severity.openShare] : [],
+    );
+    expect(shares.length).toBeGreaterThan(0);
+    expect(new Set(shares)).toEqual(new Set([0]));
+  });
+});
+
+describe("answerOfKeeper", () => {
+  it("finds the ground wet where water runs out, more often than along its run, and dry elsewhere", () => {
+    const { usual, seen, bench } = asked();
+    const [run] = bench.line.runs;
+    const leaks: Expectation["leaks"] = [{ at: "drinker", index: 1, run: 0, flow: 1e-6 }];
+    const wetAt = (at: "drinker" | "run", id: string) => {
+      const random = randomFrom(7);
+      const told = Array.from({ length: 300 }, () =>
+        answerOfKeeper({ look: "ground", at, id }, { ...usual, leaks }, seen, random),
+      );
+      return told.filter((sign) => "sees" in sign && sign.sees === "wet").length / told.length;
+    };
+    const [here, there] = [1, 2].map((d) => wetAt("drinker", bench.line.drinkers.id[d]!));
+    expect(here).toBeGreaterThan(0.97);
+    expect(there).toBeLessThan(0.03);
+    expect(wetAt("run", run!.id)).toBeCloseTo(0.6, 1);
+  });
+});
