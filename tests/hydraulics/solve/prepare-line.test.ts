@@ -38,6 +38,57 @@ describe.each(FRICTION_LAWS)("prepareLine (%s)", (friction) => {
     expect(solveLine(prepared, low)).toStrictEqual(fresh);
   });
 
+  it("starts afresh with rings and with a drinker that rests now, as a line never solved does", () => {
+    const ring = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 5 },
+        { from: 1, to: 2, length: 3 },
+        { from: 2, to: 0, length: 9 },
+      ],
+      drinkers: [1, 2, 2].map((point) => ({ point, coefficient: 1e-5 })),
+      sources: [0],
+    });
+    const prepared = prepareLine(ring, friction);
+    for (const head of [1, 0.4, 0.05, 0.011]) {
+      solveLine(prepared, makeMoment(ring, [2]));
+      const resting = makeMoment(ring, [head], [true, false, true]);
+      const again = solveLine(startAfresh(prepared), resting);
+      expect(again).toStrictEqual(solveLine(prepareLine(ring, friction), resting));
+      expect(again.drinkerFlow[1]).toBe(0);
+    }
+  });
+
+  it("made ready alike while a regulator holds, starts afresh from that", () => {
+    const before = prepareLine(line(), friction);
+    solveLine(before, busy);
+    const alike = startAfresh(prepareAlike(before, line(14)));
+    expect(alike.current.set).toEqual([{ segment: 1, setting: "holds" }]);
+    expect(solveLine(alike, busy).outcome).toBe("solved");
+  });
+
+  it("after a solve asks of one drinker more behind a valve what the pipes lose more, and not what opens the valve", () => {
+    const valved = makeLine({
+      heights: [0, 0, 0],
+      pipes: [
+        { from: 0, to: 1, length: 0, kind: SEGMENT_KIND.oneWay, setting: 0.02, kInfinity: 5 },
+        { from: 1, to: 2, length: 6 },
+      ],
+      drinkers: [{ point: 2, coefficient: 1e-5 }],
+      sources: [0],
+    });
+    const prepared = prepareLine(valved, friction);
+    const { flow } = solveLine(prepared, makeMoment(valved, [1]));
+    const more = headTakenByOneMore(prepared, 1e-6);
+    const lossAt = (q: number) => {
+      const { pipes } = prepared.current.network;
+      const [loss, slope] = [new Float64Array(3), new Float64Array(3)];
+      pipes.kernel(pipes, 3, new Float64Array(3).fill(q), loss, slope);
+      return loss[1]! + loss[2]!;
+    };
+    expect(more[2]).toBeCloseTo(lossAt(flow[1]! + 1e-6) - lossAt(flow[1]!), 12);
+  });
+
   it("made ready alike, keeps who holds and starts from the last state, but not what it weighed the old figures by", () => {
     const before = prepareLine(line(), friction);
     solveLine(before, busy);

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { SEGMENT_KIND } from "../../../packages/hydraulics/src/model/line.js";
 import { headLossDarcyWeisbach } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
 import { checkSolution } from "../../../packages/hydraulics/src/solve/check-solution.js";
 import { buildLossTable } from "../../../packages/hydraulics/src/solve/loss-table.js";
@@ -199,3 +200,52 @@ it("solveLine solves 3,000 random lines by both laws within the bars, and no num
   }
   expect(failed).toEqual([]);
 }, 120_000);
+
+describe.each(FRICTION_LAWS)("solveLine (%s)", (friction) => {
+  it("tells an answer that fails its check as stalled, though the loop was content", () => {
+    const line = chain([{ length: 30 }], { coefficient: 5e-6 });
+    const prepared = prepareLine(line, friction);
+    prepared.losses = buildLossTable(chain([{ length: 31 }], { coefficient: 5e-6 }), friction);
+    const moment = makeMoment(line, [0.5]);
+    expect(reachState(prepared, moment).outcome).toBe("solved");
+    const { outcome, checks } = solveLine(prepared, moment);
+    expect(outcome).toBe("stalled");
+    expect(checks.energy.worst).toBeGreaterThan(1e-5);
+  });
+
+  it("counts each evaluation of its laws: where it starts, each step and each cut, drinkers that run dry too", () => {
+    for (const seed of [4, 22, 111, 350, 693]) {
+      const { line, moment } = randomLine(seed);
+      const prepared = prepareLine(line, friction);
+      const { pipes } = prepared.current.network;
+      let evaluations = 0;
+      const counting: typeof pipes.kernel = (...given) => {
+        evaluations += 1;
+        pipes.kernel(...given);
+      };
+      const network = { ...prepared.current.network, pipes: { ...pipes, kernel: counting } };
+      const counted = { ...prepared, devices: [], current: { ...prepared.current, network } };
+      expect(solveLine(counted, moment).effort.evaluations).toBe(evaluations);
+    }
+  });
+
+  it("brings the head before a regulator right, though its zone takes hardly less than when it stood open", () => {
+    const parts = (setting: number) =>
+      makeLine({
+        heights: [0, 0, 0],
+        pipes: [
+          { from: 0, to: 1, length: 60, bore: 0.006 },
+          { from: 1, to: 2, length: 0, kind: SEGMENT_KIND.regulator, setting },
+        ],
+        drinkers: [{ point: 2, coefficient: 5e-6 }],
+        sources: [0],
+      });
+    const open = solve(parts(2), friction, 1);
+    const held = open.head[2]! - 1e-3;
+    const solution = solve(parts(held), friction, 1);
+    expect(solution.outcome).toBe("solved");
+    expect(solution.drinkerFlow[0]! / (5e-6 * Math.sqrt(held))).toBeCloseTo(1, 9);
+    expect(open.drinkerFlow[0]! - solution.drinkerFlow[0]!).toBeLessThan(1e-8);
+    expect(solution.head[1]).toBeGreaterThan(open.head[1]!);
+  });
+});

@@ -131,3 +131,14 @@ describe("buildTopology", () => {
     expect(topology.parent[count - 1]).toBe(count - 2);
   });
 });
+
+it("buildTopology makes one root of two sources at one point", () => {
+  const parts = { heights: [0, 0], pipes: [{ from: 0, to: 1, length: 1 }], drinkers: [], sources: [0] };
+  for (const roots of [
+    [0, 0],
+    [0, 1, 0, 1],
+  ]) {
+    const { rootCount, nodeCount } = topologyOf(parts, roots);
+    expect([rootCount, nodeCount]).toEqual([new Set(roots).size, 2]);
+  }
+});
