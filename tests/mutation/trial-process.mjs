@@ -1,5 +1,6 @@
 import { fork } from "node:child_process";
 import { once } from "node:events";
+import { readFileSync } from "node:fs";
 
 /**
  * A process that runs tests, and another in its place when it gives no answer: what a mutant makes of a loop is not known.
@@ -33,9 +34,19 @@ export async function startTrials({ bundle, count, folder }) {
   }
 }
 
+/** A process that has had less of the processor is waited for longer, but never longer than so many times [-]. */
+const MOST_WAITS = 20;
+
 function answerOf(asked, message, patience) {
   return new Promise((resolve) => {
-    const timer = setTimeout(() => finish(undefined), patience);
+    const begun = processorTime(asked.pid);
+    const latest = performance.now() + MOST_WAITS * patience;
+    let timer = setTimeout(look, patience);
+    function look() {
+      const left = patience - (processorTime(asked.pid) - begun);
+      if (left > 0 && performance.now() < latest) timer = setTimeout(look, Math.max(1000, left));
+      else finish(undefined);
+    }
     const onExit = () => finish(undefined);
     function finish(answer) {
       clearTimeout(timer);
@@ -47,4 +58,14 @@ function answerOf(asked, message, patience) {
     asked.once("exit", onExit);
     asked.send(message);
   });
+}
+
+/** Time of the processor that a process has had [ms], which a busy machine does not stretch; not a number where the system does not tell. */
+function processorTime(pid) {
+  try {
+    const fields = readFileSync(`/proc/${pid}/stat`, "utf8").split(") ").at(-1).split(" ");
+    return 10 * (Number(fields[11]) + Number(fields[12]));
+  } catch {
+    return Number.NaN;
+  }
 }
