@@ -4,7 +4,7 @@ import { airAt, meanHeatFactor } from "../../../packages/hydraulics/src/birds/ai
 import { dayCurve } from "../../../packages/hydraulics/src/birds/day-curve.js";
 import { needOfFlow } from "../../../packages/hydraulics/src/birds/flow-need.js";
 import { hangHeight } from "../../../packages/hydraulics/src/birds/hang-height.js";
-import { heatFactor, intakeOf } from "../../../packages/hydraulics/src/birds/intake.js";
+import { HEAT_RULE, heatFactor, intakeOf } from "../../../packages/hydraulics/src/birds/intake.js";
 import { hangPointsOf } from "../../../packages/hydraulics/src/tables/bird-heights.js";
 import { allBirds, birdById } from "../../../packages/hydraulics/src/tables/birds.js";
 
@@ -44,6 +44,8 @@ test("heatFactor doubles intake at 32 degC, is capped at 3, and saves nothing in
   expect(heatFactor(32)).toBeCloseTo(1.999, 3);
   expect(heatFactor(60)).toBe(3);
   expect([heatFactor(21), heatFactor(-10)]).toEqual([1, 1]);
+  // Extreme heat is said to quadruple it: a reserve that is only told.
+  expect(HEAT_RULE).toMatchObject({ most: 3, emergency: 4 });
 });
 
 test("the air is lowest at dawn, highest at two thirds of the light, and never outside", () => {

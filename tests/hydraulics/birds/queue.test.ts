@@ -119,6 +119,13 @@ describe("binomialQuantile", () => {
     expect(within).toBeLessThan(50_000 + 2.4 * 158.1);
   });
 
+  test("binomialQuantile of no share at all is nobody; chances and shares that are none are refused", () => {
+    expect(binomialQuantile(10, 0.3, 0)).toBe(0);
+    expect(binomialQuantile(10, 0.3, 1)).toBe(10);
+    expect(() => binomialQuantile(10, 1.1, 0.5)).toThrow(/^binomialQuantile: chance is 1.1/);
+    expect(() => binomialQuantile(10, 0.5, -0.1)).toThrow(/^binomialQuantile: within is -0.1/);
+  });
+
   test("nobody, everybody", () => {
     expect([
       binomialQuantile(10, 0, 0.99),

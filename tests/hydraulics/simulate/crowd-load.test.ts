@@ -94,6 +94,10 @@ describe("waitsOf", () => {
     expect(meanWait).toBeCloseTo(((4 / 23) * 23) / 2, 12);
   });
 
+  it("are none where nobody drinks", () => {
+    expect(waitsOf(crowdLoad([], []), 4, 10)).toEqual({ chanceAllTaken: 0, meanWait: 0 });
+  });
+
   it("of a crowd that never clears are left out", () => {
     const none = { chanceAllTaken: undefined, meanWait: undefined };
     expect(waitsOf({ ...crowdLoad([], []), load: 4 }, 4, 10)).toEqual(none);

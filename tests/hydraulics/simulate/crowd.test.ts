@@ -89,6 +89,18 @@ describe("crowdOf", () => {
     );
   });
 
+  it("puts the last of those to work that hang equally far away", () => {
+    const line = lineOf(
+      [{ length: "3 m", pipe: { bore: "2 cm" }, drinkers: nipples(6, { first: "2 m", every: "0 cm" }) }],
+      { sources: sources("60 cm") },
+    );
+    const crowd = crowdOf(line, flockOf(line, [{ batches: [batch(20)] }]), NOTHING_STATED);
+    const { busiest } = crowd.pens[0]!;
+    expect(busiest).toBeGreaterThan(0);
+    expect(busiest).toBeLessThan(6);
+    expect(Array.from(crowd.atWork)).toEqual(Array.from({ length: 6 }, (_, d) => (d >= 6 - busiest ? 1 : 0)));
+  });
+
   it("keeps the number a plan states of a group, and lets the others take the rest", () => {
     const line = lineOf(
       [

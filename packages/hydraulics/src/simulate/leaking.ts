@@ -64,7 +64,9 @@ interface Step {
 /** To the next place, up or down, or as far as the time goes. */
 function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, most: number): Step {
   const leak = leakAt(pieces, one.drawn);
-  const isDry = one.drawn >= one.birdsAll;
+  const isAtLast = one.drawn === one.birdsAll;
+  // At its last drinker birds drink again as soon as a hose gives more than leaks and they want.
+  const isDry = one.drawn > one.birdsAll || (isAtLast && rate - hose + leak > 0);
   const taken = isDry ? 0 : rate;
   const bird = Math.max(0, taken - one.pool.drips);
   const base = taken - hose;
@@ -73,7 +75,7 @@ function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, mo
   const stay = (poured: number, drunk: number): Step => ({ drawn: one.drawn, lasts: most, poured, drunk });
   if (one.drawn <= 0 && net <= 0) return stay((taken + leak) * most, bird * most);
   // At its last drinker, with a hose that gives more than leaks and less than is wanted besides: all of it is drunk.
-  if (one.drawn === one.birdsAll && net <= 0 && rate + net > 0) return stay(hose * most, -net * most);
+  if (isDry && isAtLast && net <= 0) return stay(hose * most, -net * most);
   if ((one.drawn >= one.all && net >= 0) || net === 0) return stay(hose * most, bird * most);
   const target = targetOf(one, pieces, net > 0);
   const lasts =

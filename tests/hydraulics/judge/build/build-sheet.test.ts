@@ -53,29 +53,6 @@ test("buildSheetOf marks the top of a stand where there is one", () => {
   expect(marksOf("0 cm")).toEqual([]);
 });
 
-test("buildSheetOf holds the jug for a time that is easily read, long enough for a tenth of a litre", () => {
-  const times = [15, 30, 60, 120, 180, 300];
-  for (const quarter of [5, 12, 30, 60, 120, 400]) {
-    const ownDrinkers = {
-      own: {
-        readings: [
-          { head: "25 cm", flow: `${quarter} mL/min` },
-          { head: "1 m", flow: `${2 * quarter} mL/min` },
-        ],
-        holdsUpTo: "5 m",
-        need: "10 mL/min",
-      },
-    };
-    const run = { length: "1 m", drinkers: { kind: "own", count: 1 } };
-    const { jugs } = sheetOf(planOf({ ownDrinkers }, run));
-    const [{ seconds, volume }] = jugs as [(typeof jugs)[0]];
-    expect(times).toContain(seconds);
-    const flow = volume / seconds;
-    for (const shorter of times.filter((time) => time < seconds)) expect(flow * shorter).toBeLessThan(1e-4);
-    if (seconds < 300) expect(volume).toBeGreaterThanOrEqual(1e-4);
-  }
-});
-
 test("fittingsOf calls what a run says in words by the id and name of its table", () => {
   const plan = planOf({}, { fittings: ["eighth bend x 2", { name: "my own bend", k: 3 }] });
   expect(fittingsOf(plan.runs[0]!)).toEqual([

@@ -131,20 +131,6 @@ describe("a mishap run through line and time", () => {
     expect(result.dry).toHaveLength(8);
   });
 
-  it("(joint apart at the source) empties it though a one-way valve stands behind it, which lets nothing back", () => {
-    const [hose, lane] = hens()["runs"] as PlanData[];
-    const plan = readPlan(hens({ runs: [{ ...hose, oneWay: true }, lane] }));
-    const answer = mishapsOfPlan(plan, { day: "2026-07-04", guardsFor: 0 });
-    if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
-    const { line, rows } = answer.mishaps;
-    const [source] = line.sources;
-    const { worst } = rows.find(
-      ({ worst: { mishap } }) => mishap.kind === "jointApart" && mishap.point === source!.point,
-    )!;
-    expect(worst.leakRate).toBeGreaterThan(0);
-    expect(worst.balance.lost).toBeGreaterThan(0.5 * worst.balance.start);
-  });
-
   it("(drinker stuck open) lasts no longer through a wider opening, and starts at what its law gives", () => {
     const flows = ["0.03 L/min", "0.06 L/min", "0.3 L/min", "1 L/min"];
     const results = flows.map((flow) => {

@@ -4,7 +4,6 @@ import { readAsFilled, readDrinker } from "../../../../packages/hydraulics/src/j
 import { supposeAirAtHumps } from "../../../../packages/hydraulics/src/judge/trouble/air-causes.js";
 import { askAboutTrouble } from "../../../../packages/hydraulics/src/judge/trouble/ask-about-trouble.js";
 import { drawnFrom } from "../../../../packages/hydraulics/src/judge/trouble/bench.js";
-import { causesOf } from "../../../../packages/hydraulics/src/judge/trouble/causes-of.js";
 import { expectTrial } from "../../../../packages/hydraulics/src/judge/trouble/expect-trial.js";
 import type { Expectation } from "../../../../packages/hydraulics/src/judge/trouble/expectation.js";
 import { answerOfKeeper } from "../../../../packages/hydraulics/src/judge/trouble/rehearse-keeper.js";
@@ -83,23 +82,6 @@ describe("supposeAirAtHumps", () => {
       expect.closeTo(0.1, 9),
     ]);
     expect(Math.max(...kept!.airHead!)).toBeCloseTo(0.1, 9);
-  });
-});
-
-describe("causesOf", () => {
-  it("tries no more drinkers one by one than it says", () => {
-    const drinkers = { kind: "nipple-side-action", count: 70, every: "10 cm" };
-    const { bench, usual } = asked(
-      planOf({
-        headfall: 1,
-        sources: [{ vessel: "drum-55gal-plastic", stand: "1 m" }],
-        runs: [{ length: "8 m", drinkers }],
-      }),
-    );
-    const { candidates, drinkersTried } = causesOf(bench, usual, []);
-    expect(drinkersTried).toBe(48);
-    const one = candidates.filter(({ cause }) => cause.code === "drinkerBlocked");
-    expect(new Set(one.map(({ cause }) => cause.id)).size).toBe(drinkersTried);
   });
 });
 

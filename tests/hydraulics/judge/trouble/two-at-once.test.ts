@@ -172,7 +172,5 @@ test("rehearseTwo finds both of what it made in a quarter of all cases that show
   expect(shown.length).toBeGreaterThan(10);
   expect(shown.filter(({ areBoth }) => areBoth).length / shown.length).toBeGreaterThan(0.2);
   expect(shown.filter(({ isTold }) => isTold).length / shown.length).toBeGreaterThan(0.5);
-  for (const { shows, isTold, areBoth, share, isOneFirst } of cases)
-    if (!shows) expect([isTold, areBoth, share, isOneFirst]).toEqual([false, false, 0, false]);
   expect(rehearse()).toEqual(cases);
 });

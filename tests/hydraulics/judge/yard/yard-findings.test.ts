@@ -1,0 +1,15 @@
+import { expect, test } from "vitest";
+import { countOf } from "../../../../packages/hydraulics/src/judge/yard/yard-findings.js";
+import type { Batch, Pen } from "../../../../packages/hydraulics/src/model/flock.js";
+import { birdById } from "../../../../packages/hydraulics/src/tables/birds.js";
+
+test("countOf a pen is the birds of all batches that have come", () => {
+  const batch = (count: number, ageDays: number): Batch => ({
+    ...{ kind: birdById("hen")!, index: 0, lay: 0.9 },
+    count,
+    ageDays,
+  });
+  const penOf = (...batches: Batch[]): Pen => ({ id: "pen", index: 0, batches, drinkers: [] });
+  expect(countOf(penOf(batch(12, 200), batch(5, 0), batch(30, -1)))).toBe(17);
+  expect(countOf(penOf())).toBe(0);
+});
