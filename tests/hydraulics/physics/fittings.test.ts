@@ -48,6 +48,14 @@ describe("headLossFitting", () => {
     expect(headLossFitting(fitting, 1e-300)).toBeGreaterThan(0);
   });
 
+  it("at Reynolds 1 exactly is (K₁ + K∞) v²/2g, with v = ν/d", () => {
+    const round = { ...fitting, bore: 0.5, viscosity: 1e-6 };
+    const flow = (Math.PI * 0.5 * 1e-6) / 4;
+    expect(reynoldsNumber(round, flow)).toBe(1);
+    const velocity = 1e-6 / 0.5;
+    expect(headLossFitting(round, flow) / ((801.04 * velocity ** 2) / (2 * 9.80665))).toBeCloseTo(1, 13);
+  });
+
   it("refuses negative coefficients and a bore of nought", () => {
     expect(() => headLossFitting({ ...fitting, kInfinity: -0.1 }, 1e-5)).toThrow("fitting.kInfinity is -0.1");
     expect(() => headLossFitting({ ...fitting, bore: 0 }, 1e-5)).toThrow(RangeError);
