@@ -70,7 +70,6 @@ function fillStore(running: DayPools, p: number, i: number): void {
   drawn[p] = 0;
   all[p] = givesAll(since[p]);
   notePoured(sources, stores[i].source, stores[i].full - left[i]);
-  settlePool(running, p);
 }
 
 function notePoured({ sums, poured }: DaySources, source: number, volume: number): void {
