@@ -5,9 +5,9 @@ import { runDay } from "../../../packages/hydraulics/src/simulate/day.js";
 import { DAY_EVENTS, type DayResult } from "../../../packages/hydraulics/src/simulate/day-result.js";
 import { penPlan } from "../judge/birds/pens.js";
 
-function dayOf(birds: number, drinkers: number): DayResult {
+function dayOf(birds: number, drinkers: number, above = "30 cm"): DayResult {
   const reading = checkDocument(
-    penPlan({ birds: { kind: "hen", count: birds }, drinkers: { count: drinkers } }),
+    penPlan({ birds: { kind: "hen", count: birds }, drinkers: { count: drinkers }, above }),
   );
   if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
   const set = settingOfPlan(reading.plan, { day: "2026-07-04" });
@@ -69,4 +69,27 @@ test("a set of drinkers at work is solved once and asked for often", () => {
   expect(solves).toBeLessThanOrEqual(9);
   expect(asked).toBeGreaterThan(100);
   expect(unsolved).toBe(0);
+});
+
+test("a drinker that gives nothing passed nothing", () => {
+  expect(dayOf(3, 2, "2 m").drinkers.map(({ leastFlow, bouts }) => [leastFlow, bouts])).toEqual([
+    [0, 0],
+    [0, 0],
+  ]);
+});
+
+test("what birds waited in all is what its events say: from waiting until drinking or giving up", () => {
+  const { events, birds } = dayOf(60, 1);
+  const since = new Map<number, number>();
+  let waited = 0;
+  for (let k = 0; k < events!.count; k += 1) {
+    const [time, bird] = [events!.time[k]!, events!.bird[k]!];
+    if (events!.kind[k] === DAY_EVENTS.waits) since.set(bird, time);
+    else if (since.has(bird)) {
+      waited += time - since.get(bird)!;
+      since.delete(bird);
+    }
+  }
+  expect(waited).toBeGreaterThan(100);
+  expect(birds.reduce((sum, bird) => sum + bird.waited, 0)).toBeCloseTo(waited, 6);
 });
