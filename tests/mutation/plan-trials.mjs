@@ -1,4 +1,4 @@
-/** Tests of one mutant may take so long altogether, as long as they do while places are counted [ms]. */
+/** Tests of one mutant may take so long altogether, unless told otherwise, as long as they do while places are counted [ms]. */
 const PATIENCE = 1500;
 /** Its own file's tests always run, and so many others, however long: some places only a long test passes. */
 const FEWEST = 3;
@@ -13,7 +13,7 @@ const RUNAWAY = { times: 10, more: 10_000 };
  * @returns for each mutant the indices of its tests, how often its place may be passed, whether it is passed at the
  *   import, and which files of tests pass it before their tests
  */
-export function planTrials({ mutants, importers, tests, atLoad }) {
+export function planTrials({ mutants, importers, tests, atLoad, patience = PATIENCE }) {
   const sound = tests.map((test, index) => ({ ...test, index })).filter(({ failed }) => !failed);
   const byMutant = mutants.map(() => []);
   const most = new Float64Array(mutants.length);
@@ -36,7 +36,7 @@ export function planTrials({ mutants, importers, tests, atLoad }) {
     const inThem = sound.filter(({ file }) => described.includes(file));
     return {
       mutant,
-      indices: choose([...described, ownTests(mutant)], [...passing, ...inThem]),
+      indices: choose([...described, ownTests(mutant)], [...passing, ...inThem], patience),
       limit: times * RUNAWAY.times + RUNAWAY.more,
       isAtLoad,
       described,
@@ -83,14 +83,14 @@ function testsNear(file, byFile, importers) {
 const testsBeside = (file, tests) =>
   tests.filter((test) => test.file.startsWith(`tests/hydraulics/${file.split("/")[0]}/`));
 
-function choose(ownFiles, tests) {
+function choose(ownFiles, tests, patience) {
   const isOwn = (test) => ownFiles.includes(test.file);
   const sorted = [...new Set(tests)].sort((a, b) => a.time - b.time || a.index - b.index);
   const others = sorted.filter((test) => !isOwn(test));
   let spent = 0;
   const quick = others.filter(({ time }, at) => {
     spent += time;
-    return at < FEWEST || spent <= PATIENCE;
+    return at < FEWEST || spent <= patience;
   });
   return [...sorted.filter(isOwn), ...quick].map(({ index }) => index);
 }

@@ -4,6 +4,7 @@
  *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge, model, search and simulate, too
  *   npm run mutate -- --one-in=3       every third mutant
  *   npm run mutate -- --left           those that the last run of the same files tried: what it left over unexplained is tried again
+ *   npm run mutate -- --seconds=6      tests of one mutant take so long altogether, where the quick ones show little
  * Prints what no test noticed and nobody explained; keeps the score by file and writes docs/method/mutation.md anew.
  */
 import { appendFileSync, existsSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from "node:fs";
@@ -34,7 +35,9 @@ const TOO_LONG = 4000;
 const PATIENCE = { allTests: 900_000, oneMutant: 40_000 };
 
 const words = process.argv.slice(2);
-const oneIn = Number(words.find((word) => word.startsWith("--one-in="))?.slice("--one-in=".length) ?? 1);
+const numberOf = (option) => words.find((word) => word.startsWith(option))?.slice(option.length);
+const oneIn = Number(numberOf("--one-in=") ?? 1);
+const patience = 1000 * Number(numberOf("--seconds=") ?? 1.5);
 const isLeftOnly = words.includes("--left");
 const named = words.filter((word) => !word.startsWith("--"));
 const wanted = named.length > 0 ? named : ["numerics/", "physics/", "solve/"];
@@ -73,7 +76,7 @@ async function tryAll() {
   const names = nameEach(mutants);
   const before = isLeftOnly ? lastRun() : undefined;
   const known = new Set(readExplained().flatMap(({ mutants: explained }) => explained));
-  const planned = planTrials({ mutants, importers, ...coverage })
+  const planned = planTrials({ mutants, importers, ...coverage, patience })
     .sort((a, b) => (names.get(a.mutant) < names.get(b.mutant) ? -1 : 1))
     .filter(({ mutant }, at) => before?.has(names.get(mutant)) ?? at % oneIn === 0);
   process.stdout.write(`${planned.length} mutants, ${coverage.tests.length} tests\n`);
