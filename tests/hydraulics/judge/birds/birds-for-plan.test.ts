@@ -33,3 +33,13 @@ test("a pen without drinkers is told so, and not that it has too few", () => {
   expect(codes).toContain("noDrinkers");
   expect(codes).not.toContain("tooFewDrinkers");
 });
+
+test("birds that come later ask for nothing yet, and the others wait no less than no time", () => {
+  const birds = [
+    { kind: "hen", count: 24 },
+    { kind: "meat-chicken", count: 30, arrives: "2026-09-01" },
+  ];
+  const flock = flockOfPlan(penPlan({ birds }), "2026-07-04");
+  expect(codesOf(flock)).toContain("notYetCome");
+  expect(flock.pens[0]!.meanWait!).toBeGreaterThan(0);
+});

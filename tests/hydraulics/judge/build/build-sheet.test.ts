@@ -53,6 +53,26 @@ test("buildSheetOf marks the top of a stand where there is one", () => {
   expect(marksOf("0 cm")).toEqual([]);
 });
 
+test("a line without rings has none to close, and its one drinker is first, last and worst to test with a jug", () => {
+  const { steps, jugs } = sheetOf(planOf({}, { drinkers: { kind: "nipple-side-action", count: 1 } }));
+  expect(steps.filter(({ code }) => code === "closeRing")).toEqual([]);
+  expect(jugs.map(({ roles }) => roles)).toEqual([["first", "last", "worst"]]);
+});
+
+test("the sheet for the coop has the marks of six sources at most", () => {
+  const ids = Array.from({ length: 7 }, (_, k) => `barrel ${k + 1}`);
+  const plan = planOf({
+    sources: ids.map((id) => ({ id, vessel: "drum-55gal-plastic", stand: "60 cm" })),
+    points: [{ id: "meet", ground: "0 m", above: "30 cm" }],
+    runs: [
+      ...ids.map((id) => ({ from: id, to: "meet", length: "2 m" })),
+      { from: "meet", length: "3 m", drinkers: { kind: "nipple-side-action", count: 4 } },
+    ],
+    pens: [{ birds: { kind: "hen", count: 6 } }],
+  });
+  expect(sheetOf(plan).coop.marks.map(({ source }) => source)).toEqual(ids.slice(0, 6));
+});
+
 test("fittingsOf calls what a run says in words by the id and name of its table", () => {
   const plan = planOf({}, { fittings: ["eighth bend x 2", { name: "my own bend", k: 3 }] });
   expect(fittingsOf(plan.runs[0]!)).toEqual([

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import type { Input } from "../../../../packages/hydraulics/src/judge/sureness/doubted-inputs.js";
 import type { Sampler } from "../../../../packages/hydraulics/src/judge/sureness/sample-verdicts.js";
-import { findMovers } from "../../../../packages/hydraulics/src/judge/sureness/spares.js";
+import { findMovers, findSpares } from "../../../../packages/hydraulics/src/judge/sureness/spares.js";
 
 /** A sampler whose spare head is straight in its inputs: so much for one deviation of each. */
 function straight(slopes: readonly number[]): Sampler {
@@ -29,4 +29,14 @@ test("findMovers tells by how much the whole doubt of each moves the head, the f
 test("findMovers puts first what clearly decides though it hardly moves the head: under a quarter of the most", () => {
   expect(moversOf([0.01, -0.03, 0.007], [2])).toEqual([0.014, 0.06, 0.02]);
   expect(moversOf([0.01, -0.03, 0.008], [2])).toEqual([0.06, 0.02, 0.016]);
+});
+
+test("findSpares tells what is missing in all but the worst one in twenty", () => {
+  const sampler = {
+    take: (k: number) => ({ spare: () => ({ below: -(((7 * k) % 20) + 1) / 100, above: k < 3 ? -1 : 0.2 }) }),
+  } as unknown as Sampler;
+  const [{ moreHead, lessHead }] = findSpares(sampler, [0], 20) as [ReturnType<typeof findSpares>[0]];
+  // From 1 to 20 cm are missing: in all but the one worst plan 19 cm are enough.
+  expect(moreHead).toBeCloseTo(0.19, 12);
+  expect(lessHead).toBe(1);
 });

@@ -216,6 +216,13 @@ describe("goingAway", () => {
     expect(away(penPlan({ birds: { kind: "hen", count: 6 } }), 2).lasts).toBeUndefined();
   });
 
+  test("a pen of one bird that no water reaches goes without at once", () => {
+    const plan = penPlan({ birds: { kind: "hen", count: 6 } });
+    const served = { ...plan.pens[0], drinkers: ["hen line"] };
+    const found = away({ ...plan, pens: [served, { id: "new pen", birds: { kind: "hen", count: 1 } }] }, 2);
+    expect(found).toMatchObject({ lasts: 0, pen: "new pen" });
+  });
+
   test("one station only: its failure is felt at once; with two lines the other keeps up", () => {
     const one = away(penPlan(), 3);
     expect(one.failures.map(({ after }) => after)).toEqual([0, 0]);
@@ -263,9 +270,11 @@ describe("dailyMark", () => {
   });
 
   test("the marks go down day by day to the outlet, each inside its band", () => {
-    const { marks, outlet, from } = mark(penPlan({ birds: { kind: "hen", count: 60 } }));
+    const { marks, outlet, from, fall } = mark(penPlan({ birds: { kind: "hen", count: 60 } }));
     expect(marks.length).toBeGreaterThan(3);
     expect(marks[0]!.level).toBeLessThan(from);
+    expect(marks[0]!.low).toBeCloseTo(from - fall.high, 12);
+    expect(marks[0]!.high).toBeCloseTo(from - fall.low, 12);
     marks.forEach((one, k) => {
       expect(one.low).toBeLessThanOrEqual(one.level + 1e-12);
       expect(one.high).toBeGreaterThanOrEqual(one.level - 1e-12);

@@ -62,6 +62,17 @@ describe("drawnFrom", () => {
   });
 });
 
+describe("drawnFrom a line without birds", () => {
+  it("is an hour and a half of an ordinary hour a day, all of it in the light", () => {
+    const { bench } = asked(planOf({ ...penPlan(), pens: undefined }));
+    const flow = new Float64Array(bench.line.drinkers.count).fill(1e-6);
+    expect(drawnFrom(bench, bench.asked.flock, 0, { flow, ordinary: 2e-6 })).toEqual({
+      day: expect.closeTo(2e-6 * 5400, 12),
+      night: 0,
+    });
+  });
+});
+
 describe("supposeAirAtHumps", () => {
   it("leaves all of a hump's column, or half of it", () => {
     const survey = [1, 4].flatMap((along) => [

@@ -68,6 +68,14 @@ describe("mergeTrials", () => {
     expect(merged).toBeGreaterThan(20);
   });
 
+  it("takes other birds from either, and not from both", () => {
+    const plain: Trial = { weight: 1, severity: {}, line, isAlike: true };
+    const more = { ...plain, flock: { ...bench.asked.flock } };
+    expect(mergeTrials(bench, more, plain)?.flock).toBe(more.flock);
+    expect(mergeTrials(bench, plain, more)?.flock).toBe(more.flock);
+    expect(mergeTrials(bench, more, more)).toBeUndefined();
+  });
+
   it("adds up what is put into one pipe, and leaves alone what cannot be both", () => {
     const [, narrow] = supposeStoppage(bench, 0, []).trials;
     const twice = mergeTrials(bench, narrow!, narrow!);

@@ -5,6 +5,7 @@ import { ANSWERS, type Look } from "../../../../packages/hydraulics/src/judge/tr
 import {
   chancesUnder,
   groupAlike,
+  likeliestState,
   weighCauses,
 } from "../../../../packages/hydraulics/src/judge/trouble/weigh.js";
 import { ASKED_ON, example, sight, worked } from "./ask.js";
@@ -64,5 +65,13 @@ describe("groupAlike", () => {
       expect(new Set(members.map(({ candidate }) => candidate.cause.code)).size).toBe(1);
     for (const [k, { share }] of groups.slice(1).entries())
       expect(share).toBeLessThanOrEqual(groups[k]!.share);
+  });
+});
+
+describe("likeliestState", () => {
+  it("is the one that holds most, wherever it stands", () => {
+    const states = ["a", "b", "c"];
+    const of = (...stateShares: number[]) => likeliestState({ candidate: { states }, stateShares } as never);
+    expect([of(0.5, 0.3, 0.2), of(0.2, 0.5, 0.3), of(0.2, 0.3, 0.5)]).toEqual(["a", "b", "c"]);
   });
 });

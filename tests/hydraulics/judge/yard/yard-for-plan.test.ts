@@ -92,6 +92,14 @@ describe("yardForPlan", () => {
     expect(roomOf({ kind: birdById("hen")!, ageDays: 0 })).toBeCloseTo(0.3 * 0.12, 12);
   });
 
+  it("nothing is too heavy where nobody says what may be carried", () => {
+    const heavy = [{ kind: "fount-bottom-5gal" }];
+    expect(codes(hens(6, heavy))).not.toContain("tooHeavy");
+    expect(
+      codes(penOf({ id: "hens", birds: { kind: "hen", count: 6 }, waterers: heavy }, { carry: { most: 5 } })),
+    ).toContain("tooHeavy");
+  });
+
   it("what hangs is plumb on any ground, and its swing grows with its cord", () => {
     const bell = (cord: string) => {
       const { tilt } = hens(10, [{ kind: "bell-bucket-5gal", cord }], { slope: "30 %" }).waterers[0]!;
