@@ -40,7 +40,9 @@ describe("headfall-above", () => {
 
   test("draws one mark of its verdict for each drinker, and gathers them when they come too close", async () => {
     const bench = await new AboveBench().show(900);
-    const marks = () => bench.above.shadowRoot!.querySelectorAll(".mark").length;
+    // One path holds them all; each begins with a move to its place.
+    const marks = () =>
+      bench.above.shadowRoot!.querySelector(".mark-back")!.getAttribute("d")!.match(/M/g)!.length;
     expect(marks()).toBe(5);
     for (let i = 0; i < 6; i++) bench.above.shadowRoot!.querySelectorAll("button")[1]!.click();
     await bench.redrawn();

@@ -11,7 +11,10 @@ export function drawnPicture(drawing: Locator): Promise<string> {
       ...["viewBox", "transform", "d", "x", "y", "width", "height", "rx", "ry", "cx", "cy", "r", "dx", "dy"],
       ...["x1", "y1", "x2", "y2", "points"],
     ];
-    const LOOKS = ["fill", "stroke", "stroke-width", "stroke-dasharray", "opacity", "paint-order"];
+    const LOOKS = [
+      ...["fill", "fill-opacity", "stroke", "stroke-width", "stroke-dasharray", "stroke-opacity"],
+      ...["opacity", "paint-order"],
+    ];
     const TEXT_LOOKS = ["font-size", "font-weight", "text-anchor"];
     const USUAL: Record<string, string> = {
       "stroke-dasharray": "none",
@@ -19,6 +22,8 @@ export function drawnPicture(drawing: Locator): Promise<string> {
       "font-weight": "400",
       "text-anchor": "start",
       opacity: "1",
+      "fill-opacity": "1",
+      "stroke-opacity": "1",
     };
 
     const escaped = (text: string) =>

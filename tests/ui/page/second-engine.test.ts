@@ -1,6 +1,7 @@
 import { type Browser, type BrowserContextOptions, firefox, type Locator } from "playwright";
 import { afterAll, beforeAll, describe, expect, inject, test } from "vitest";
 import { findSecondBrowser, NO_SECOND_BROWSER } from "../../browser/find-second-browser.mjs";
+import { countMarks } from "./count-marks.js";
 import { beginVisit, sharedVisit, visitIn, watchForFaults } from "./harness.js";
 import { PlansPage } from "./plans-page.js";
 import { SwitchableServer } from "./switchable-server.js";
@@ -70,7 +71,7 @@ describe.skipIf(executablePath === undefined)("in Firefox", () => {
   test("the page opens on the example with a verdict on every drinker, as in the first engine", async () => {
     await onTheSamePage(async (plans) => {
       expect(await plans.line.counts()).toBe("24 good");
-      expect(await plans.page.locator("headfall-profile svg .mark").count()).toBeGreaterThan(5);
+      expect(await countMarks(plans.page)).toBeGreaterThan(5);
     });
   });
 

@@ -11,7 +11,7 @@ export const aboveStyles = css`
   .label { stroke: var(--_sheet); stroke-width: 3.5; paint-order: stroke; stroke-linejoin: round; pointer-events: none; }
   .label .first { font-weight: 600; }
   .back { fill: var(--_sheet); }
-  .grid { fill: none; stroke: var(--_rule); stroke-width: 1; opacity: 0.45; }
+  .grid { fill: none; stroke: var(--_rule); stroke-width: 1; stroke-opacity: 0.45; }
   .pipe { fill: none; stroke: var(--_pipe); stroke-linejoin: round; stroke-linecap: round; }
   .feed { fill: none; stroke: var(--_water-edge); stroke-width: 2; stroke-dasharray: 2 5; stroke-linecap: round; }
   .flow { fill: var(--_water-edge); stroke: var(--_sheet); stroke-width: 1.25; }
@@ -36,7 +36,8 @@ export const aboveStyles = css`
   .grip { fill: transparent; stroke: none; pointer-events: all; }
   .grip.way, .grip.marks { fill: none; stroke: transparent; stroke-width: 20; stroke-linecap: round; pointer-events: stroke; }
   .drawing.run .part, .drawing.drinkers .part { cursor: crosshair; }
-  .ghost { pointer-events: none; }
+  /* What is only looked at is not asked whether the pointer is on it; nor is anything while a hand drags. */
+  .ink, .ghost, .drawing.busy .grip { pointer-events: none; }
   .drawn { fill: none; stroke: var(--_accent); stroke-width: 4; stroke-linejoin: round; stroke-linecap: round; stroke-dasharray: 1 7; }
   .guide { stroke: var(--_accent); stroke-width: 1.5; stroke-dasharray: 8 5; fill: none; }
   .meets { fill: none; stroke: var(--_accent); stroke-width: 3; }

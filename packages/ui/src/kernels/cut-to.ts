@@ -9,13 +9,20 @@ export const isWithin = ({ x }: Spot, [left, right]: readonly [number, number]):
 
 /** The part of a line that lies between two edges; x never falls along it. */
 export function cutTo(spots: readonly Spot[], edges: readonly [number, number]): Spot[] {
-  return spots.flatMap((spot, i) => {
-    const before = spots[i - 1] ?? spot;
-    const crossed = edges.filter((edge) => before.x < edge - EDGE && spot.x > edge + EDGE);
-    const cuts = crossed.map((x) => ({
-      x,
-      y: before.y + ((spot.y - before.y) * (x - before.x)) / (spot.x - before.x),
-    }));
-    return isWithin(spot, edges) ? [...cuts, spot] : cuts;
-  });
+  const kept: Spot[] = [];
+  let before = spots[0];
+  for (const spot of spots) {
+    for (const edge of edges) {
+      const isCrossed = before!.x < edge - EDGE && spot.x > edge + EDGE;
+      if (isCrossed) kept.push(spotBetween(before!, spot, edge));
+    }
+    if (isWithin(spot, edges)) kept.push(spot);
+    before = spot;
+  }
+  return kept;
 }
+
+const spotBetween = (one: Spot, other: Spot, x: number): Spot => ({
+  x,
+  y: one.y + ((other.y - one.y) * (x - one.x)) / (other.x - one.x),
+});

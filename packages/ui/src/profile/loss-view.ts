@@ -1,8 +1,9 @@
 import { LAW_WORDS } from "@headfall/hydraulics";
 import { svg } from "lit";
+import { pathOf } from "../kernels/path-of.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import { showHead } from "../kernels/shown.js";
-import { type ProfileWords, pathOf } from "./profile-words.js";
+import type { ProfileWords } from "./profile-words.js";
 
 /** The strip of head lost on the way: solid by the law shown first, broken by the second opinion. */
 export function lossView({ loss, plot, width }: ProfileLayout, { system }: ProfileWords) {

@@ -1,11 +1,12 @@
 import { nothing, svg } from "lit";
+import { pathOf } from "../kernels/path-of.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
 import type { Spot } from "../kernels/profile-request.js";
 import { showHead } from "../kernels/shown.js";
 import { trimmed } from "../kernels/typed-quantity.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
 import { lossView } from "./loss-view.js";
-import { type ProfileWords, pathOf } from "./profile-words.js";
+import type { ProfileWords } from "./profile-words.js";
 import { railView } from "./rail-view.js";
 import { vesselView } from "./vessel-view.js";
 
@@ -65,9 +66,8 @@ function gradeView({ grade }: ProfileLayout) {
 }
 
 function drinkerStems({ drinkers }: ProfileLayout) {
-  return drinkers.map(
-    ({ x, y, pipeY }) => svg`<path class="stem" d="M${x} ${pipeY}V${Math.max(y, pipeY + 5)}"></path>`,
-  );
+  const stems = drinkers.map(({ x, y, pipeY }) => `${pathOf([{ x, y: pipeY }])}V${Math.max(y, pipeY + 5)}`);
+  return stems.length === 0 ? nothing : svg`<path class="stem" d=${stems.join("")}></path>`;
 }
 
 /** Two bubbles over the pipe, where air stays. */

@@ -17,7 +17,7 @@ export const profileStyles = css`
   .water { fill: var(--_water); }
   .surface { stroke: var(--_water-edge); stroke-width: 2; }
   .level { stroke: var(--_water-edge); stroke-width: 1; stroke-dasharray: 2 2; }
-  .band { fill: var(--_water); opacity: 0.35; }
+  .band { fill: var(--_water); fill-opacity: 0.35; }
   .extreme { fill: none; stroke: var(--_water-edge); stroke-width: 1.25; }
   .extreme.highest { stroke-dasharray: 7 4; }
   .extreme.lowest { stroke-dasharray: 1.5 4; stroke-linecap: round; stroke-width: 2; }
@@ -30,7 +30,7 @@ export const profileStyles = css`
   .arrow-tip { fill: var(--_ink); }
   .looked-at { fill: none; stroke: var(--_ink); stroke-width: 1.75; }
   .halo { stroke: var(--_sheet); stroke-width: 5; paint-order: stroke; stroke-linejoin: round; }
-  .loss-area { fill: var(--_starves); opacity: 0.16; }
+  .loss-area { fill: var(--_starves); fill-opacity: 0.16; }
   .loss { fill: none; stroke: var(--_starves); stroke-width: 2; }
   .loss-other { fill: none; stroke: var(--_starves); stroke-width: 1.5; stroke-dasharray: 4 3; }
   .good { color: var(--_good); }

@@ -1,8 +1,8 @@
 import { svg } from "lit";
+import { pathOf } from "../kernels/path-of.js";
 import type { Paper } from "../kernels/sheet/paper.js";
 import type { Shape, TextShape } from "../kernels/sheet/shapes.js";
 import type { SheetPage } from "../kernels/sheet/sheet-page.js";
-import { pathOf } from "../profile/profile-words.js";
 import { verdictMarkAt } from "../verdicts/verdict-mark.js";
 
 /** One page as an SVG whose user unit is a millimetre, on the screen as on paper. */

@@ -3,7 +3,7 @@ import { inScene } from "../../kernels/above/lay-scene.js";
 import { sizeOfText } from "../../kernels/above/place-texts.js";
 import type { Ground } from "../../kernels/above/spot.js";
 import type { Pixel, Viewport } from "../../kernels/above/viewport.js";
-import { pathOf } from "../../profile/profile-words.js";
+import { pathOf } from "../../kernels/path-of.js";
 import type { Ghost } from "../states/hand.js";
 
 /** What the hand is about to do, over the plan: the way drawn, what it was snapped to, and its length. */
@@ -25,8 +25,8 @@ const meetsView = ({ x, y }: Pixel) => svg`<circle class="meets" cx=${x} cy=${y}
 function wordsView({ x, y }: Pixel, words: string, { left, top }: Viewport, sheet: number) {
   const long = sizeOfText([words]).width;
   const across = Math.min(Math.max(x, long / 2 + 12 - left), sheet - long / 2 - 12 - left);
-  return svg`<g transform="translate(${across} ${top + y < 96 ? y + 56 : y - 44})">
-    <rect class="tag" x=${-long / 2 - 6} y="-14" width=${long + 12} height="22" rx="5"></rect>
-    <text class="tag-words" text-anchor="middle" y="2">${words}</text>
-  </g>`;
+  const down = top + y < 96 ? y + 56 : y - 44;
+  return svg`
+    <rect class="tag" x=${across - long / 2 - 6} y=${down - 14} width=${long + 12} height="22" rx="5"></rect>
+    <text class="tag-words" text-anchor="middle" x=${across} y=${down + 2}>${words}</text>`;
 }

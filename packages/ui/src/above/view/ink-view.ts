@@ -1,11 +1,21 @@
+import { VERDICTS, type VerdictName } from "@headfall/hydraulics";
 import { nothing, svg } from "lit";
-import { LINE } from "../../kernels/above/place-texts.js";
-import type { Scene, SceneGroup, SceneJoint, SceneRun } from "../../kernels/above/scene.js";
+import { repeat } from "lit/directives/repeat.js";
+import type { FlowArrow } from "../../kernels/above/flow-arrows.js";
+import { LINE, type PlacedText } from "../../kernels/above/place-texts.js";
+import type { Scene, SceneJoint, SceneMark, SceneRun } from "../../kernels/above/scene.js";
+import { pathOf } from "../../kernels/path-of.js";
 import type { Selected } from "../../kernels/selected.js";
-import { pathOf } from "../../profile/profile-words.js";
-import { verdictMarkAt } from "../../verdicts/verdict-mark.js";
+import { verdictMarksAt } from "../../verdicts/verdict-mark.js";
 
 const MARK_RADIUS = 5;
+/** An arrow that points to the right, round (0, 0). */
+const ARROW = [
+  { x: 7, y: 0 },
+  { x: -5, y: -5.5 },
+  { x: -2.5, y: 0 },
+  { x: -5, y: 5.5 },
+];
 
 /** All that is drawn, pipes undermost; what can be pressed lies over it. */
 export function inkView(scene: Scene, selected: Selected | undefined) {
@@ -15,23 +25,22 @@ export function inkView(scene: Scene, selected: Selected | undefined) {
     ${scene.runs.map(pipeView)}
     ${scene.runs.map((run) => cornersView(run, run.run.index === chosenRun))}
     ${scene.joints.map(jointView)}
-    ${scene.groups.map(marksView)}
-    ${scene.texts.map(
-      ({
-        lines,
-        at,
-      }) => svg`<text class="label" text-anchor="middle" x=${at.x} y=${at.y - (lines.length * LINE) / 2 + 11}
-        >${lines.map((line, i) => svg`<tspan class=${i === 0 ? "first" : "further"} x=${at.x} dy=${i === 0 ? 0 : LINE}>${line}</tspan>`)}</text>`,
-    )}`;
+    ${marksView(scene.groups.flatMap(({ marks }) => marks))}
+    ${repeat(byId(scene.texts), ({ id }) => id, labelView)}`;
+}
+
+/** In an order that does not change as lengths do: a label that goes leaves the others as they are. */
+const byId = (texts: readonly PlacedText[]) => [...texts].sort((a, b) => (a.id < b.id ? -1 : 1));
+
+function labelView({ lines, at }: PlacedText) {
+  return svg`<text class="label" text-anchor="middle" x=${at.x} y=${at.y - (lines.length * LINE) / 2 + 11}
+    >${lines.map((line, i) => svg`<tspan class=${i === 0 ? "first" : "further"} x=${at.x} dy=${i === 0 ? 0 : LINE}>${line}</tspan>`)}</text>`;
 }
 
 function pipeView({ pixels, stroke, arrows, cut }: SceneRun) {
   return svg`
     <path class="pipe" d=${pathOf(pixels)} stroke-width=${stroke}></path>
-    ${arrows.map(
-      ({ at, degrees }) =>
-        svg`<path class="flow" d="M7 0L-5 -5.5L-2.5 0L-5 5.5Z" transform="translate(${at.x} ${at.y}) rotate(${degrees})"></path>`,
-    )}
+    ${arrows.length === 0 ? nothing : svg`<path class="flow" d=${arrows.map(arrowPath).join("")}></path>`}
     ${
       cut === undefined
         ? nothing
@@ -39,6 +48,12 @@ function pipeView({ pixels, stroke, arrows, cut }: SceneRun) {
           <path class="cut-gap" d="M-8 0H8" stroke-width=${stroke + 4}></path>
           <path class="cut" d="M-9 0L-5 -8L1 8L5 -8L9 0"></path></g>`
     }`;
+}
+
+function arrowPath({ at, degrees }: FlowArrow): string {
+  const turn = (degrees * Math.PI) / 180;
+  const [across, down] = [Math.cos(turn), Math.sin(turn)];
+  return `${pathOf(ARROW.map(({ x, y }) => ({ x: at.x + x * across - y * down, y: at.y + x * down + y * across })))}Z`;
 }
 
 /** Corners are bends of the pipe; those of a chosen run show that they can be taken hold of. */
@@ -67,13 +82,30 @@ function jointView({ at, vessel, meeting }: SceneJoint) {
     <rect class="brim" x=${at.x - width * 0.82} y=${at.y - height * 0.82} width=${1.64 * width} height=${1.64 * height} rx="2"></rect>`;
 }
 
-function marksView({ marks }: SceneGroup) {
-  return marks.map(({ pixel: { x, y }, verdict, drinkers }) => {
-    const back = svg`<circle class="mark-back" cx=${x} cy=${y} r=${MARK_RADIUS + 2}></circle>`;
-    if (verdict === undefined)
-      return svg`${back}<circle class="unknown" cx=${x} cy=${y} r=${MARK_RADIUS - 1}></circle>`;
-    const several =
-      drinkers.length > 1 ? svg`<path class="several" d="M${x - 6} ${y + 9.5}h12"></path>` : nothing;
-    return svg`${back}${verdictMarkAt(verdict, x, y, MARK_RADIUS)}${several}`;
-  });
+/**
+ * All marks of one kind are one path: a hand that drags a joint moves every drinker of its run, and dozens of elements
+ * cost a frame dearly. Marks do not overlap, so the order in which they are drawn is not seen.
+ */
+function marksView(marks: readonly SceneMark[]) {
+  const unknown = marks.filter(({ verdict }) => verdict === undefined);
+  return svg`
+    ${discsView("mark-back", marks, MARK_RADIUS + 2)}
+    ${discsView("unknown", unknown, MARK_RADIUS - 1)}
+    ${VERDICTS.map((verdict) => verdictMarksAt(verdict, spotsOf(marks, verdict), MARK_RADIUS))}
+    ${severalView(marks.filter(({ verdict, drinkers }) => verdict !== undefined && drinkers.length > 1))}`;
+}
+
+const spotsOf = (marks: readonly SceneMark[], verdict: VerdictName) =>
+  marks.filter((mark) => mark.verdict === verdict).map(({ pixel }) => pixel);
+
+function discsView(kind: string, marks: readonly SceneMark[], radius: number) {
+  if (marks.length === 0) return nothing;
+  const disc = `m${-radius} 0a${radius} ${radius} 0 1 1 ${2 * radius} 0a${radius} ${radius} 0 1 1 ${-2 * radius} 0z`;
+  return svg`<path class=${kind} d=${marks.map(({ pixel }) => `${pathOf([pixel])}${disc}`).join("")}></path>`;
+}
+
+function severalView(marks: readonly SceneMark[]) {
+  if (marks.length === 0) return nothing;
+  const lines = marks.map(({ pixel: { x, y } }) => `${pathOf([{ x: x - 6, y: y + 9.5 }])}h12`);
+  return svg`<path class="several" d=${lines.join("")}></path>`;
 }

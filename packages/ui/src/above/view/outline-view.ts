@@ -1,8 +1,8 @@
 import { nothing, svg } from "lit";
 import type { Scene, SceneGroup, SceneJoint, SceneRun } from "../../kernels/above/scene.js";
 import { partOfJoint } from "../../kernels/above/scene.js";
+import { pathOf } from "../../kernels/path-of.js";
 import type { Selected } from "../../kernels/selected.js";
-import { pathOf } from "../../profile/profile-words.js";
 
 /** The outline around a part, drawn under it: what is chosen, or what the keyboard is at. */
 export function outlineView(scene: Scene, part: Selected | undefined, kind: "chosen" | "focused") {

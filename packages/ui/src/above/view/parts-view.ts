@@ -15,9 +15,9 @@ import {
   spokenRun,
   spokenSource,
 } from "../../kernels/above/spoken-parts.js";
+import { pathOf } from "../../kernels/path-of.js";
 import { isSamePart, keyOfPart, type Selected } from "../../kernels/selected.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
-import { pathOf } from "../../profile/profile-words.js";
 
 /** A part that can be pressed or walked to by keyboard: what it is, what it is called aloud, and its shape. */
 interface Grip {

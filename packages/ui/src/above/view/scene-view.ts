@@ -8,7 +8,7 @@ import { type GripWords, partsView } from "./parts-view.js";
 /** The plan as drawn, and over it the shapes that can be pressed and walked to. */
 export function sceneView(scene: Scene, words: GripWords, focused: Selected | undefined) {
   return svg`
-    <g aria-hidden="true">
+    <g class="ink" aria-hidden="true">
       ${outlineView(scene, focused, "focused")}
       ${outlineView(scene, words.selected, "chosen")}
       ${inkView(scene, words.selected)}

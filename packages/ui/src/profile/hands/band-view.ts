@@ -1,10 +1,10 @@
 import { nothing, svg } from "lit";
+import { pathOf } from "../../kernels/path-of.js";
 import type { ProfileLayout } from "../../kernels/profile-layout.js";
 import type { ProfileRequest } from "../../kernels/profile-request.js";
 import { bandText, type HeadBar, headBar, headBars } from "../../kernels/side/head-bars.js";
 import { arrowWordsAt } from "../../kernels/side/label-rows.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
-import { pathOf } from "../profile-words.js";
 
 /** Both extremes at once: their grade lines firm, and upright the heads each drinker sees between them. */
 export function bandView(layout: ProfileLayout, request: ProfileRequest, system: UnitSystem) {

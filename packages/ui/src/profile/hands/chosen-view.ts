@@ -1,6 +1,6 @@
 import { nothing, svg } from "lit";
+import { pathOf } from "../../kernels/path-of.js";
 import type { PartOutline } from "../../kernels/side/part-outline.js";
-import { pathOf } from "../profile-words.js";
 
 /** The outline of the chosen part. */
 export function chosenView(outline: PartOutline | undefined) {

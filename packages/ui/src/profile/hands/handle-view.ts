@@ -1,4 +1,5 @@
 import { nothing, svg } from "lit";
+import { pathOf } from "../../kernels/path-of.js";
 import type { Spot } from "../../kernels/profile-request.js";
 import type { HandDrag } from "../../kernels/side/hand-drag.js";
 import { bareHeight, dragText, heightText } from "../../kernels/side/handle-words.js";
@@ -6,15 +7,18 @@ import type { PlacedHandle } from "../../kernels/side/place-handles.js";
 import type { HandleKind } from "../../kernels/side/side-handle.js";
 import type { UnitSystem } from "../../kernels/typed-quantity.js";
 
-/** Shapes of grips round (0, 0), told apart by outline: pipe, ground, vessel and drinkers. */
+/**
+ * Shapes of grips as they go on from their middle, told apart by outline: pipe, ground, vessel and drinkers. They are
+ * drawn where they are: a group moved there would have to be put together anew with all others at every step of a drag.
+ */
 const GRIPS: Readonly<Record<HandleKind, string>> = {
-  joint: "M0 -8L8 0L0 8L-8 0Z",
-  reading: "M0 -6L6 0L0 6L-6 0Z",
-  stand: "M-7 -5H7V5H-7Z",
-  water: "M-8 0A8 8 0 1 1 8 0A8 8 0 1 1 -8 0Z",
-  outlet: "M-6 0A6 6 0 1 1 6 0A6 6 0 1 1 -6 0Z",
-  ground: "M-8 5L0 -7L8 5Z",
-  drop: "M-6 -5H6L0 7Z",
+  joint: "m0 -8l8 8l-8 8l-8 -8z",
+  reading: "m0 -6l6 6l-6 6l-6 -6z",
+  stand: "m-7 -5h14v10h-14z",
+  water: "m-8 0a8 8 0 1 1 16 0a8 8 0 1 1 -16 0z",
+  outlet: "m-6 0a6 6 0 1 1 12 0a6 6 0 1 1 -12 0z",
+  ground: "m-8 5l8 -12l8 12z",
+  drop: "m-6 -5h12l-6 12z",
 };
 
 /** Half a finger [px]. */
@@ -29,11 +33,9 @@ export function handleView({ handle, spot, grip }: PlacedHandle, isHeld: boolean
       aria-valuemin=${bareHeight(handle, low, system)} aria-valuemax=${bareHeight(handle, high, system)}
       aria-valuenow=${bareHeight(handle, height, system)} aria-valuetext=${heightText(handle, height, system)}>
     ${isApart ? svg`<path class="tie" d="M${spot.x} ${spot.y}V${grip.y}"></path>` : nothing}
-    <g transform="translate(${grip.x} ${grip.y})">
-      <circle class="hit" r="22"></circle>
-      <circle class="ring" r="13"></circle>
-      <path class="grip" d=${GRIPS[kind]}></path>
-    </g>
+    <circle class="hit" cx=${grip.x} cy=${grip.y} r="22"></circle>
+    <circle class="ring" cx=${grip.x} cy=${grip.y} r="13"></circle>
+    <path class="grip" d="${pathOf([grip])}${GRIPS[kind]}"></path>
   </g>`;
 }
 

@@ -19,7 +19,7 @@ export const handsStyles = css`
   text.figure { font-weight: 700; font-size: 14px; }
   .level-line { stroke: var(--_accent); stroke-width: 1.5; stroke-dasharray: 6 3; }
   .outline { fill: none; stroke: var(--_focus); stroke-width: 2; stroke-linejoin: round; stroke-linecap: round; }
-  .outline.under { stroke-width: 12; opacity: 0.4; }
+  .outline.under { stroke-width: 12; stroke-opacity: 0.4; }
   .leader { stroke: var(--_edge); stroke-width: 1; fill: none; }
   .break { stroke: var(--_edge); stroke-width: 1.5; stroke-dasharray: 3 4; }
   .firm { fill: none; stroke: var(--_water-edge); stroke-width: 2.5; }
