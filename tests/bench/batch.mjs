@@ -11,7 +11,7 @@ const HEN_HOUSE = JSON.stringify(
 
 /** Asked of each plan, and of how many in a run. */
 const ASKED = [
-  ["check, verdicts alone", ["--samples", "0"], 1000],
+  ["check, verdicts alone", ["--samples", "0"], 500],
   ["check, with its samples", [], 20],
   ["how long it lasts", ["--ask", "lasts"], 40],
 ];
