@@ -121,3 +121,24 @@ test("waysToRuns goes from source to run by the runs between, each after the one
     { run: 1, source: 0, before: 0 },
   ]);
 });
+
+test("what is drunk renews the pipes that get warm, and those that lie deep need it not", () => {
+  const { renewedEvery, draw, parts } = heatOf(
+    read({
+      pens: [{ birds: { kind: "hen", count: 12 } }],
+      runs: [
+        { id: "feed", length: "12 m", pipe: "pvc-sch40-3/4", buried: "60 cm" },
+        {
+          id: "hen line",
+          length: "6 m",
+          pipe: "pvc-sch40-3/4",
+          drinkers: { kind: "nipple-side-action", count: 8 },
+        },
+      ],
+    }),
+  );
+  const pipes = parts.filter(({ kind }) => kind === "pipe");
+  const warm = pipes.filter(({ hottest }) => hottest.less > 0);
+  expect([pipes.length, warm.map(({ id }) => id)]).toEqual([2, ["hen line"]]);
+  expect(renewedEvery! * draw).toBeCloseTo(warm[0]!.volume, 12);
+});

@@ -92,6 +92,10 @@ describe("yardForPlan", () => {
     expect(roomOf({ kind: birdById("hen")!, ageDays: 0 })).toBeCloseTo(0.3 * 0.12, 12);
   });
 
+  it("hens do not grow out of a pan", () => {
+    expect(hens(12, [{ kind: "pan-40cm" }]).changeOvers).toEqual([]);
+  });
+
   it("nothing is too heavy where nobody says what may be carried", () => {
     const heavy = [{ kind: "fount-bottom-5gal" }];
     expect(codes(hens(6, heavy))).not.toContain("tooHeavy");

@@ -67,6 +67,14 @@ describe("a year of a plan", () => {
     }
   });
 
+  it("tells on which day those hatch that have not yet", () => {
+    const pens = [{ id: "brooder", birds: { kind: "hen", count: 20, hatched: "2026-05-20" } }];
+    const events = yearOf({ pens, kit: undefined, sources: [{ vessel: "bucket-5gal" }] }, 4).events.map(
+      (event) => [dated(event.day), event.code, "ageDays" in event ? event.ageDays : undefined],
+    );
+    expect(events).toContainEqual(["2026-05-20", "hatches", 0]);
+  });
+
   it("begins on the day asked for, and needs one where the plan names none", () => {
     const answer = yearForPlan(planOf({ kit: undefined, sources: [{ vessel: "bucket-5gal" }] }), {
       from: "2026-06-12",
