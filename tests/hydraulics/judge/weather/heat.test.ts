@@ -122,12 +122,12 @@ test("waysToRuns goes from source to run by the runs between, each after the one
   ]);
 });
 
-test("what is drunk renews the pipes that get warm, and those that lie deep need it not", () => {
+test("what is drunk renews the pipes that get warm, and those in the shade need it not while the air is cool", () => {
   const { renewedEvery, draw, parts } = heatOf(
     read({
       pens: [{ birds: { kind: "hen", count: 12 } }],
       runs: [
-        { id: "feed", length: "12 m", pipe: "pvc-sch40-3/4", buried: "60 cm" },
+        { id: "feed", length: "12 m", pipe: "pvc-sch40-3/4", shade: "100 %" },
         {
           id: "hen line",
           length: "6 m",
@@ -136,6 +136,7 @@ test("what is drunk renews the pipes that get warm, and those that lie deep need
         },
       ],
     }),
+    { high: 27 },
   );
   const pipes = parts.filter(({ kind }) => kind === "pipe");
   const warm = pipes.filter(({ hottest }) => hottest.less > 0);
