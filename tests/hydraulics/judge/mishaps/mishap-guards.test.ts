@@ -144,6 +144,26 @@ describe("a disc at the start of a run", () => {
   });
 });
 
+describe("an alarm of two vessels apart", () => {
+  it("hangs in the one that falls", () => {
+    const apart: PlanData = {
+      headfall: 1,
+      sources: ["left", "right"].map((id) => ({ id, vessel: "bucket-5gal", stand: "60 cm" })),
+      runs: ["left", "right"].map((from) => ({
+        from,
+        length: "2 m",
+        fall: "30 cm",
+        drinkers: { kind: "nipple-side-action", count: 1 },
+      })),
+      pens: [{ birds: { kind: "hen", count: 4 } }],
+    };
+    for (const drinker of [0, 1]) {
+      const { one } = guarded(apart, { kind: "drinkerStuckOpen", drinker });
+      expect(one("alarm")?.guard).toMatchObject({ kind: "alarm", source: drinker });
+    }
+  });
+});
+
 describe("other guards", () => {
   it("(vent blocked) a second opening leaves the plan as it is", () => {
     const { one, nothing, result } = guarded(hens(), { kind: "ventBlocked", source: 0 });
