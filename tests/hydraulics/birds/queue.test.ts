@@ -71,7 +71,7 @@ describe("erlangC and meanWait", () => {
   test("one place is the plain queue: chance A, wait A s / (1 - A)", () => {
     for (const load of [0.1, 0.5, 0.9]) {
       expect(erlangC(1, load)).toBeCloseTo(load, 12);
-      expect(meanWait(1, load, 10)).toBeCloseTo((10 * load) / (1 - load), 9);
+      expect(meanWait({ places: 1, load, meanSeconds: 10 })).toBeCloseTo((10 * load) / (1 - load), 9);
     }
   });
 
@@ -82,7 +82,7 @@ describe("erlangC and meanWait", () => {
 
   test("from as much load as places on all wait, without end", () => {
     expect(erlangC(3, 3)).toBe(1);
-    expect(meanWait(3, 4, 10)).toBe(Number.POSITIVE_INFINITY);
+    expect(meanWait({ places: 3, load: 4, meanSeconds: 10 })).toBe(Number.POSITIVE_INFINITY);
   });
 });
 
@@ -106,7 +106,7 @@ describe("binomialQuantile", () => {
         fc.double({ min: 0.01, max: 0.995, noNaN: true }),
         (count, chance, within) => {
           expect(
-            Math.abs(binomialQuantile(count, chance, within) - byDefinition(count, chance, within)),
+            Math.abs(binomialQuantile({ count, chance, within }) - byDefinition(count, chance, within)),
           ).toBeLessThanOrEqual(0);
         },
       ),
@@ -114,23 +114,27 @@ describe("binomialQuantile", () => {
   });
 
   test("binomialQuantile does not underflow with many birds", () => {
-    const within = binomialQuantile(100_000, 0.5, 0.99);
+    const within = binomialQuantile({ count: 100_000, chance: 0.5, within: 0.99 });
     expect(within).toBeGreaterThan(50_000 + 2.3 * 158.1);
     expect(within).toBeLessThan(50_000 + 2.4 * 158.1);
   });
 
   test("binomialQuantile of no share at all is nobody; chances and shares that are none are refused", () => {
-    expect(binomialQuantile(10, 0.3, 0)).toBe(0);
-    expect(binomialQuantile(10, 0.3, 1)).toBe(10);
-    expect(() => binomialQuantile(10, 1.1, 0.5)).toThrow(/^binomialQuantile: chance is 1.1/);
-    expect(() => binomialQuantile(10, 0.5, -0.1)).toThrow(/^binomialQuantile: within is -0.1/);
+    expect(binomialQuantile({ count: 10, chance: 0.3, within: 0 })).toBe(0);
+    expect(binomialQuantile({ count: 10, chance: 0.3, within: 1 })).toBe(10);
+    expect(() => binomialQuantile({ count: 10, chance: 1.1, within: 0.5 })).toThrow(
+      /^binomialQuantile: chance is 1.1/,
+    );
+    expect(() => binomialQuantile({ count: 10, chance: 0.5, within: -0.1 })).toThrow(
+      /^binomialQuantile: within is -0.1/,
+    );
   });
 
   test("nobody, everybody", () => {
     expect([
-      binomialQuantile(10, 0, 0.99),
-      binomialQuantile(10, 1, 0.5),
-      binomialQuantile(0, 0.3, 0.9),
+      binomialQuantile({ count: 10, chance: 0, within: 0.99 }),
+      binomialQuantile({ count: 10, chance: 1, within: 0.5 }),
+      binomialQuantile({ count: 0, chance: 0.3, within: 0.9 }),
     ]).toEqual([0, 10, 0]);
   });
 });

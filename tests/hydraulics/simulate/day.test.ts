@@ -249,7 +249,7 @@ describe("a day held against theory", () => {
         waits += pen!.meanWait * pen!.comers;
         comers += pen!.comers;
       }
-      const expected = meanWait(places, load, seconds);
+      const expected = meanWait({ places, load, meanSeconds: seconds });
       expect(Math.abs(waits / comers / expected - 1)).toBeLessThan(0.08);
     },
   );

@@ -47,16 +47,21 @@ export function erlangC(places: number, load: number): number {
  *
  *   W = C s / (c − A)                                                                                     (1)
  *
- * @param places       c, whole, ≥ 1
- * @param load         A [erlang], below c
- * @param meanSeconds  s, how long each stays on average [s]
+ * @param queue.places       c, whole, ≥ 1
+ * @param queue.load         A [erlang], below c
+ * @param queue.meanSeconds  s, how long each stays on average [s]
  * @returns W [s]; infinite from A = c on
  * @valid as `erlangC`
  * @throws RangeError when places are not whole or the load is below 0
  * @source erlang-1917, delay formula, from memory
- * @example meanWait(1, 0.5, 10)   // 10
+ * @example meanWait({ places: 1, load: 0.5, meanSeconds: 10 })   // 10
  */
-export function meanWait(places: number, load: number, meanSeconds: number): number {
+export function meanWait(queue: {
+  readonly places: number;
+  readonly load: number;
+  readonly meanSeconds: number;
+}): number {
+  const { places, load, meanSeconds } = queue;
   if (load >= places) return Number.POSITIVE_INFINITY;
   return (erlangC(places, load) * meanSeconds) / (places - load);
 }
@@ -66,16 +71,21 @@ export function meanWait(places: number, load: number, meanSeconds: number): num
  * itself: a quantile of the binomial distribution. Weights are summed from the likeliest number outwards, so that
  * none underflows.
  *
- * @param count   n, whole, ≥ 0
- * @param chance  p of each, 0 to 1
- * @param within  of all moments, the share that must not pass it, 0 to 1
+ * @param those.count   n, whole, ≥ 0
+ * @param those.chance  p of each, 0 to 1
+ * @param those.within  of all moments, the share that must not pass it, 0 to 1
  * @returns the number, whole, 0 to n
  * @throws RangeError when an argument lies outside these
  * @valid n up to 1e7
  * @source closed-form, cumulative sum of the binomial distribution, derived
- * @example binomialQuantile(50, 0.02, 0.99)   // 4
+ * @example binomialQuantile({ count: 50, chance: 0.02, within: 0.99 })   // 4
  */
-export function binomialQuantile(count: number, chance: number, within: number): number {
+export function binomialQuantile(those: {
+  readonly count: number;
+  readonly chance: number;
+  readonly within: number;
+}): number {
+  const { count, chance, within } = those;
   requirePlaces("binomialQuantile", count);
   requireBetween("binomialQuantile", "chance", chance, SHARES);
   requireBetween("binomialQuantile", "within", within, SHARES);

@@ -89,7 +89,7 @@ export {
 } from "./sureness/measure-words.js";
 export { writeAwayAnswer, writeFailure, writeLookEvery } from "./time/away-text.js";
 export { writeDry, writePenDay, writeShare, writeWait } from "./time/day-text.js";
-export { LEFT_OUT } from "./time/lasting-text.js";
+export { LEFT_OUT_WORDS } from "./time/lasting-text.js";
 export { writeMarkLines } from "./time/mark-text.js";
 export {
   SEASON_WORDS,

@@ -77,7 +77,8 @@ const NOBODY: CrowdLoad = {
 /** Birds at drinkers at once, of so many that drink so often together. */
 export function numbersAtOnce(birds: number, load: number): { atOnceAlone: number; atOnce: number } {
   const share = Math.min(1, load / birds);
-  const atOnceAlone = share >= 1 ? birds : binomialQuantile(birds, share, TOGETHER.share);
+  const atOnceAlone =
+    share >= 1 ? birds : binomialQuantile({ count: birds, chance: share, within: TOGETHER.share });
   return {
     atOnceAlone,
     atOnce: Math.min(birds, Math.max(0, Math.ceil(TOGETHER.factor * atOnceAlone - 1e-9))),
@@ -107,6 +108,6 @@ export function waitsOf(
   if (crowd.saturates || crowd.load >= places) return { chanceAllTaken: undefined, meanWait: undefined };
   return {
     chanceAllTaken: erlangB(places, crowd.load),
-    meanWait: meanWait(places, crowd.load, boutSeconds),
+    meanWait: meanWait({ places, load: crowd.load, meanSeconds: boutSeconds }),
   };
 }

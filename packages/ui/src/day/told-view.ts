@@ -1,5 +1,5 @@
 import {
-  LEFT_OUT,
+  LEFT_OUT_WORDS,
   type PenDay,
   writeClock,
   writeDry,
@@ -64,7 +64,7 @@ function waterView({ plan, result, system }: DayRoom) {
       const length = (metres = 0) =>
         system === "us" ? writeQuantity(metres, "length", system, 3) : `${Math.round(metres * 1000) / 10} cm`;
       return html` ${source} went from ${length(level?.[0])} to ${length(level?.[level.length - 1])}${poured > 0 ? `, ${showVolume(poured, system)} poured in` : ""}.`;
-    })}${result.sources.some((_, s) => isFed(plan, s)) ? ` ${LEFT_OUT.headerTank}` : ""}</p>`;
+    })}${result.sources.some((_, s) => isFed(plan, s)) ? ` ${LEFT_OUT_WORDS.headerTank}` : ""}</p>`;
 }
 
 function shortView({ result, checked, system }: DayRoom) {

@@ -1,5 +1,5 @@
 import {
-  LEFT_OUT,
+  LEFT_OUT_WORDS,
   type MishapRow,
   writeClock,
   writeDay,
@@ -36,7 +36,7 @@ export function answerView({ mishaps }: MishapsRoom) {
       <div><dt>Harm within a day, if nobody looks</dt><dd><span class=${soon > 0 ? "large dry" : "large good"}>${soon} of ${mishaps.rows.length}</span></dd></div>
     </dl>
     <p>${beginningOf(mishaps)}
-      ${writeNothing(mishaps)} ${mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => html`${LEFT_OUT[code]} `)}</p>`;
+      ${writeNothing(mishaps)} ${mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => html`${LEFT_OUT_WORDS[code]} `)}</p>`;
 }
 
 /** The same of a plan that has loose waterers and no line. */

@@ -1,4 +1,4 @@
-import { type LastingCase, type LastingCaseName, LEFT_OUT, writeDuration } from "@headfall/hydraulics";
+import { type LastingCase, type LastingCaseName, LEFT_OUT_WORDS, writeDuration } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { showVolume } from "../kernels/shown.js";
 import { numberButton } from "../verdicts/number-button.js";
@@ -36,7 +36,7 @@ export function lastsView(room: TimeRoom) {
     <h3 id="lasts">How long it lasts</h3>
     ${isFilled ? casesTable(room, "Filled as the plan says", lasting.cases, false) : nothing}
     ${casesTable(room, isFilled ? "If nobody comes any more" : "Nobody fills it again", lasting.alone, true)}
-    ${lasting.leavesOut.length === 0 ? nothing : html`<ul>${lasting.leavesOut.map((code) => html`<li>${LEFT_OUT[code]}</li>`)}</ul>`}
+    ${lasting.leavesOut.length === 0 ? nothing : html`<ul>${lasting.leavesOut.map((code) => html`<li>${LEFT_OUT_WORDS[code]}</li>`)}</ul>`}
   </section>`;
 }
 

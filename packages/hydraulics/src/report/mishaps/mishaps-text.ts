@@ -6,7 +6,7 @@ import type { UnitSystem } from "../../units/quantity.js";
 import type { Paint } from "../check-text.js";
 import { writeDuration } from "../durations.js";
 import { writeTable } from "../text-table.js";
-import { LEFT_OUT } from "../time/lasting-text.js";
+import { LEFT_OUT_WORDS } from "../time/lasting-text.js";
 import { writeVolume } from "../words.js";
 import {
   toldGuards,
@@ -60,7 +60,7 @@ function beginning(mishaps: Mishaps, hasLine: boolean): string {
   return [
     `Everything is full${on} at ${writeClock(mishaps.begins)} when it happens; nobody looks and nobody fills by hand.`,
     ...(hasLine ? [writeNothing(mishaps)] : []),
-    ...mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => LEFT_OUT[code]),
+    ...mishaps.leavesOut.filter((code) => code !== "nobodyDrinks").map((code) => LEFT_OUT_WORDS[code]),
   ].join("\n");
 }
 

@@ -33,7 +33,7 @@ export function writeLastingText(
     ...(lasting.leavesOut.length === 0
       ? []
       : [
-          `${paint("Left out", "title")}\n${lasting.leavesOut.map((code) => `- ${LEFT_OUT[code]}`).join("\n")}`,
+          `${paint("Left out", "title")}\n${lasting.leavesOut.map((code) => `- ${LEFT_OUT_WORDS[code]}`).join("\n")}`,
         ]),
     `${paint("Cautions", "title")}\n- Look at the birds and their water every day: no computed figure replaces that.`,
   ];
@@ -41,7 +41,7 @@ export function writeLastingText(
 }
 
 /** What the answer does not count, in words. */
-export const LEFT_OUT: Readonly<Record<Lasting["leavesOut"][number], string>> = {
+export const LEFT_OUT_WORDS: Readonly<Record<Lasting["leavesOut"][number], string>> = {
   rain: "Rain is not counted: a dry spell. See how a rain record bears on it with headfall rain.",
   headerTank: "The water in header tanks is not counted; they give out when what fills them does.",
   nobodyDrinks: "The plan has no pens of birds: nobody drinks. Add pens to it.",
