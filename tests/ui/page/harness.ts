@@ -8,6 +8,14 @@ import {
 } from "playwright";
 import { afterAll, inject } from "vitest";
 
+/** How a visit begins, besides the size of the screen, the scheme of colours and so on. */
+export interface VisitOptions extends BrowserContextOptions {
+  /** Put after the page's address. */
+  readonly path?: string;
+  /** Run in the page before its own scripts, at each of its loads. */
+  readonly before?: () => void;
+}
+
 /** A page under test, and what went wrong in it so far. */
 export interface VisitedPage {
   readonly page: Page;
@@ -42,12 +50,12 @@ export async function textOf(download: Download): Promise<string> {
  * and closes it.
  *
  * @param visit    what the test does; the page is loaded when it is called
- * @param options  of the visit: screen size, colour scheme, motion, and so on; `path` is put after the page's address
+ * @param options  how it begins
  * @throws Error listing every fault seen when the visit itself went well
  */
 export async function visitPage(
   visit: (visited: VisitedPage) => Promise<void>,
-  options: BrowserContextOptions & { path?: string } = {},
+  options: VisitOptions = {},
 ): Promise<void> {
   await visitIn(await browserOfTests(), visit, options);
 }
@@ -56,7 +64,7 @@ export async function visitPage(
 export async function visitIn(
   browser: Browser,
   visit: (visited: VisitedPage) => Promise<void>,
-  options: BrowserContextOptions & { path?: string } = {},
+  options: VisitOptions = {},
 ): Promise<void> {
   const visited = await beginVisit(browser, options);
   try {
@@ -103,7 +111,7 @@ async function useOnce(visited: VisitedPage, visit: (visited: VisitedPage) => Pr
 /** Opens the built page in a context of its own, which whoever asks closes. */
 export async function beginVisit(
   browser: Browser,
-  { path = "", ...options }: BrowserContextOptions & { path?: string } = {},
+  { path = "", before, ...options }: VisitOptions = {},
 ): Promise<VisitedPage> {
   if (inject("pageProblem") !== "") throw new Error(inject("pageProblem"));
   const context = await browser.newContext({
@@ -117,6 +125,7 @@ export async function beginVisit(
   try {
     const page = await context.newPage();
     const faults = watchForFaults(page);
+    if (before !== undefined) await page.addInitScript(before);
     await page.goto(`./${path}`, { waitUntil: "load" });
     return { page, faults };
   } catch (error) {

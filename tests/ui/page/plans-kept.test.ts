@@ -5,13 +5,15 @@ import { PlansPage } from "./plans-page.js";
 import { RealBrowser } from "./real-browser.js";
 
 /** Opens the page with a script run before its own. */
-async function visitAfter(script: () => void, visit: (plans: PlansPage) => Promise<void>): Promise<void> {
-  await visitPage(async ({ page }) => {
-    await page.addInitScript(script);
-    const plans = new PlansPage(page);
-    await plans.reload();
-    await visit(plans);
-  });
+async function visitAfter(before: () => void, visit: (plans: PlansPage) => Promise<void>): Promise<void> {
+  await visitPage(
+    async ({ page }) => {
+      const plans = new PlansPage(page);
+      await plans.ready();
+      await visit(plans);
+    },
+    { before },
+  );
 }
 
 async function started(browser: RealBrowser): Promise<PlansPage> {

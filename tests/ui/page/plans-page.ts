@@ -1,6 +1,7 @@
 import type { BrowserContextOptions, Locator, Page } from "playwright";
-import { textOf, visitPage } from "./harness.js";
+import { textOf } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 const DESKTOP = { width: 1280, height: 900 };
 const AROUND_THE_LINE = { except: ["headfall-line"] };
@@ -10,7 +11,7 @@ export async function visitPlans(
   visit: (plans: PlansPage) => Promise<void>,
   options: BrowserContextOptions & { path?: string } = {},
 ): Promise<void> {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const plans = new PlansPage(page);
       await plans.ready();

@@ -1,7 +1,7 @@
 import { readFileSync } from "node:fs";
 import type { BrowserContextOptions, Page } from "playwright";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 /** An example, opened in one of the page's rooms. */
 export interface RoomVisit {
@@ -21,7 +21,7 @@ export const visitRoom = (
   visit: (page: Page, line: LinePage) => Promise<void>,
   options: BrowserContextOptions = {},
 ) =>
-  visitPage(async ({ page }) => {
+  visitRested(async ({ page }) => {
     const line = new LinePage(page);
     await line.settled();
     await line.open(`${example}.json`, readFileSync(`docs/examples/${example}.json`, "utf8"));

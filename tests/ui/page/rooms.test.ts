@@ -3,8 +3,8 @@ import { deflateRawSync } from "node:zlib";
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
 import { ROOMS } from "../../../packages/ui/src/app/room-list.js";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 const MEAT_BIRDS = readFileSync("docs/examples/alder-bank-meat-birds.json", "utf8");
 
@@ -26,7 +26,7 @@ async function amongBirds(page: Page): Promise<LinePage> {
 const ROOMS_IN_ORDER = ROOMS.map(({ label }) => label);
 
 test("where the window is wide the rooms stand in one row, in no less than that nothing is cut off, and axe objects to nothing by light and by dark", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = await amongBirds(page);
       expect(await line.faultsInBothLights()).toEqual([]);
@@ -47,7 +47,7 @@ test("where the window is wide the rooms stand in one row, in no less than that 
 });
 
 test("on a phone one button says which room it is and opens the others, each with a word on it", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = await amongBirds(page);
       const which = page.locator(".rooms .which");
@@ -80,7 +80,7 @@ const placesOfButtons = (page: Page) =>
   );
 
 test("the room one is in says so; the line waits hidden until one comes back by keyboard, or a view wants it", async () => {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     await amongBirds(page);
     expect(await room(page, "Birds").getAttribute("aria-current")).toBe("page");
     expect(await page.locator("headfall-line").isVisible()).toBe(false);
@@ -102,7 +102,7 @@ test("the room one is in says so; the line waits hidden until one comes back by 
 });
 
 test("what is said of the birds changes the verdicts of the line, and is undone from the birds' room by button and by key, but in a field a key means the field's own text", async () => {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     const line = await amongBirds(page);
     const count = page.getByRole("textbox", { name: "How many" });
     const busiest = page.locator("headfall-birds dt", { hasText: "Drinkers at work" }).locator("xpath=../dd");
@@ -132,7 +132,7 @@ test("what is said of the birds changes the verdicts of the line, and is undone 
 });
 
 test("on a plan of today's date, birds that hatched are as old as they are today", async () => {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     const line = new LinePage(page);
     await line.settled();
     const { day: _, ...undated } = JSON.parse(MEAT_BIRDS) as { day: string };
@@ -148,7 +148,7 @@ test("on a plan of today's date, birds that hatched are as old as they are today
 });
 
 test("the page comes back to its room when it is loaded again, and the browser's buttons go from room to room", async () => {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     const line = await amongBirds(page);
     const current = () => rooms(page).locator("[aria-current] .name").textContent();
     await page.getByText("Saved", { exact: true }).waitFor();
@@ -173,7 +173,7 @@ test("the page comes back to its room when it is loaded again, and the browser's
 });
 
 test("a link to a plan that comes while one is in a room opens that plan, on its line, and is taken out of the address", async () => {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     await amongBirds(page);
     const link = deflateRawSync(MEAT_BIRDS.replace("Alder Bank, meat birds", "Sent here")).toString(
       "base64url",
@@ -192,7 +192,7 @@ test("a link to a plan that comes while one is in a room opens that plan, on its
 });
 
 test("on a phone what a keeper wants first stands at the top of the birds' room, the rest folded; on paper all of it is shown, and nothing that would be pressed", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       await amongBirds(page);
       const lowest = await page
