@@ -1,4 +1,6 @@
 import { expect, test } from "vitest";
+import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
+import { buildLine } from "../../../packages/hydraulics/src/model/build-line.js";
 import { SEGMENT_KIND } from "../../../packages/hydraulics/src/model/line.js";
 import { GRAVITY } from "../../../packages/hydraulics/src/physics/constants.js";
 import { velocityInBore } from "../../../packages/hydraulics/src/physics/darcy-weisbach.js";
@@ -209,4 +211,37 @@ test("buildLine works out a very long line in work that grows as its drinkers", 
   const line = lineOf([{ length: "9 km", drinkers: nipples({ count: 60_000 }) }]);
   expect(line.drinkers.count).toBe(60_000);
   expect(line.segments.count).toBe(60_000);
+});
+
+test("buildLine calls a plan nothing that has no name, and bleeds no point that is not bled", () => {
+  expect(lineOf([{ length: "3 m" }]).name).toBe("");
+  const survey = [
+    { along: "1 m", fall: "0 cm" },
+    { along: "2 m", fall: "-20 cm", bleed: true },
+  ];
+  const { points } = lineOf([{ id: "line", length: "3 m", survey }]);
+  expect(points.id.filter((_, p) => points.bleed[p] === 1)).toEqual(["line at 2.00 m"]);
+});
+
+test("buildLine lets the ground rise with the way between the ends of a run that is hung", () => {
+  const { points } = lineOf(
+    [{ id: "line", to: "end", length: "4 m", drinkers: { kind: "cup-float", first: "1 m" } }],
+    { points: [{ id: "end", ground: "40 cm", above: "90 cm" }] },
+  );
+  expect(points.ground[points.id.indexOf("line at 1.00 m")]).toBeCloseTo(0.1, 12);
+});
+
+test("buildLine tells of levels the wrong way round the one that was typed", () => {
+  const problemsOf = (level: object) => {
+    const reading = checkDocument({
+      headfall: 1,
+      sources: [{ vessel: "drum-55gal-plastic", level }],
+      runs: [{ length: "3 m" }],
+    });
+    if (!reading.ok) throw new Error("the document is none");
+    const built = buildLine(reading.plan);
+    return built.ok ? [] : built.problems.map(({ path, found }) => [path, found]);
+  };
+  expect(problemsOf({ full: "3 cm" })).toContainEqual(["sources[0].level.full", "3.0 cm"]);
+  expect(problemsOf({ lowest: "85 cm" })).toContainEqual(["sources[0].level.lowest", "85.0 cm"]);
 });

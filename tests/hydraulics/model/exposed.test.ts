@@ -42,10 +42,31 @@ test("a run and a source have what the plan says keeps the weather off, and caut
   expect(bare).toMatchObject({ shade: 0, buried: 0, lagging: 0, isColourSaid: false, material: undefined });
   expect(bare!.outside).toBeCloseTo(0.016, 12);
   expect(bare!.colour.id).toBe("dark");
+  expect(bare!.volume / ((Math.PI / 4) * 0.012 ** 2 * 3)).toBeCloseTo(1, 12);
   const [vessel] = exposedVessels(reading.plan, built.line);
   const { full } = vessel!;
   // Full to 95 cm: bottom, surface and wall of a plain cylinder, and its silhouette.
   expect(full.wall).toBeCloseTo(2 * (Math.PI / 4) * 0.25 + Math.PI * 0.5 * 0.95, 9);
   expect(full.silhouette).toBeCloseTo(0.5 * 0.95, 9);
   expect(vessel!.shade).toBe(0.25);
+});
+
+test("a vessel that is drunk down to its floor shows the weather no side", () => {
+  const reading = readPlan(
+    JSON.stringify({
+      headfall: 1,
+      sources: [
+        {
+          vessel: { shape: "upright", diameter: "50 cm", height: "1 m" },
+          ...{ outlet: "0 cm", level: { lowest: "0 cm" } },
+        },
+      ],
+      runs: [{ length: "3 m" }],
+    }),
+  );
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const built = buildLine(reading.plan);
+  if (!built.ok) throw new Error(JSON.stringify(built.problems));
+  const [{ lowest }] = exposedVessels(reading.plan, built.line) as [ReturnType<typeof exposedVessels>[0]];
+  expect([lowest.volume, lowest.silhouette]).toEqual([0, 0]);
 });

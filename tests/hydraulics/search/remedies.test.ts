@@ -1,0 +1,163 @@
+import { describe, expect, it } from "vitest";
+import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
+import { buildLine } from "../../../packages/hydraulics/src/model/build-line.js";
+import { shelfOf } from "../../../packages/hydraulics/src/search/cure-space.js";
+import { leaveOff } from "../../../packages/hydraulics/src/search/remedies/leave-off.js";
+import { letAirOut } from "../../../packages/hydraulics/src/search/remedies/let-air-out.js";
+import { changeDrinkers } from "../../../packages/hydraulics/src/search/remedies/other-drinkers.js";
+import {
+  type Ailing,
+  ailingIn,
+  waysToRuns,
+} from "../../../packages/hydraulics/src/search/remedies/remedy.js";
+import { buildRequirement } from "../../../packages/hydraulics/src/search/requirement.js";
+
+const barrel = (more: Record<string, unknown> = {}) => ({
+  id: "barrel",
+  vessel: "drum-55gal-plastic",
+  stand: "40 cm",
+  level: { full: "60 cm", lowest: "10 cm" },
+  ...more,
+});
+const at = (id: string, above: string) => ({ id, ground: "0 cm", above });
+const nipples = (count: number, more: Record<string, unknown> = {}) => ({
+  kind: "nipple-side-action",
+  count,
+  ...more,
+});
+
+function planOf(document: object) {
+  const reading = checkDocument({ headfall: 1, ...document });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  return reading.plan;
+}
+
+function ailingOf(document: object): Ailing {
+  const plan = planOf(document);
+  const built = buildLine(plan);
+  if (!built.ok) throw new Error(JSON.stringify(built.problems));
+  const building = buildRequirement(plan, built.line, {});
+  if (!building.ok) throw new Error(JSON.stringify(building.problems));
+  const ailing = ailingIn(building.requirement, built.line);
+  if (ailing === undefined) throw new Error("nothing ails it");
+  return ailing;
+}
+
+/** Two runs from a barrel so high that all nipples drip. */
+const dripping = {
+  sources: [barrel({ stand: "80 cm", level: { full: "70 cm", lowest: "60 cm" } })],
+  points: [at("left", "10 cm"), at("right", "10 cm")],
+  runs: [
+    {
+      id: "a",
+      from: "barrel",
+      to: "left",
+      length: "5 m",
+      drinkers: nipples(2, { first: "4 m", every: "30 cm" }),
+    },
+    {
+      id: "b",
+      from: "barrel",
+      to: "right",
+      length: "5 m",
+      drinkers: nipples(3, { first: "4 m", every: "30 cm" }),
+    },
+  ],
+};
+
+describe("changeDrinkers", () => {
+  it("changes all groups that fail to one kind, and each of them alone", () => {
+    const sets = new Map<string, string[]>();
+    for (const { changes, spent } of changeDrinkers(ailingOf(dripping)))
+      for (const change of changes) {
+        if (change.code !== "drinkers") throw new Error(change.code);
+        const groups = changes.map((one) => (one.code === "drinkers" ? one.group : "")).join("+");
+        sets.set(change.to, [...new Set([...(sets.get(change.to) ?? []), groups])]);
+        expect(spent.parts).toBe(groups.includes("+") ? 5 : change.count);
+      }
+    expect(sets.size).toBeGreaterThan(0);
+    for (const groups of sets.values()) expect(groups).toEqual(["a+b", "a", "b"]);
+  });
+
+  it("changes a group of which only some fail", () => {
+    expect(changeDrinkers(ailingOf(rising)).length).toBeGreaterThan(0);
+  });
+});
+
+/** A lane on which the last, or turned round the first, of twelve hang too high for the water when it is low. */
+const rising = {
+  sources: [barrel()],
+  points: [at("start", "10 cm"), at("end", "38 cm")],
+  runs: [
+    { id: "down", to: "start", length: "1 m" },
+    { id: "lane", to: "end", length: "6 m", drinkers: nipples(12, { first: "50 cm", every: "50 cm" }) },
+  ],
+};
+const falling = { ...rising, points: [at("start", "38 cm"), at("end", "10 cm")] };
+
+const hens = { id: "hens", birds: { kind: "hen", count: 20 } };
+
+describe("leaveOff", () => {
+  it.each([
+    ["far", rising],
+    ["near", falling],
+  ])("leaves off as few as do at the %s end, where those that fail hang", (end, document) => {
+    const [remedy] = leaveOff(ailingOf({ ...document, pens: [hens] }));
+    const [change] = remedy!.changes;
+    if (change?.code !== "leaveOff") throw new Error(change?.code);
+    expect([change.group, change.end, change.of]).toEqual(["lane", end, 12]);
+    const built = buildLine(remedy!.plan);
+    const before = buildLine(planOf({ ...document, pens: [hens] }));
+    if (!built.ok || !before.ok) throw new Error("a plan is none");
+    // The others hang where they hung.
+    const kept = [...before.line.drinkers.along].slice(
+      end === "near" ? change.off : 0,
+      end === "near" ? 12 : -change.off,
+    );
+    expect(built.line.drinkers.count).toBe(12 - change.off);
+    kept.forEach((along, d) => void expect(built.line.drinkers.along[d]).toBeCloseTo(along, 9));
+  });
+});
+
+describe("letAirOut", () => {
+  it("bleeds the hump, and leaves what was measured beside it as it was", () => {
+    const survey = [
+      { along: "4 m", fall: "0 cm" },
+      { along: "7 m", fall: "-62 cm" },
+    ];
+    const [remedy] = letAirOut(
+      ailingOf({
+        sources: [barrel({ stand: "62 cm", level: { full: "30 cm", lowest: "15 cm" } })],
+        points: [at("end", "10 cm")],
+        runs: [
+          {
+            ...{ id: "line", to: "end", length: "12 m", pipe: "hose-1/2", survey },
+            drinkers: nipples(4, { first: "10.5 m", every: "30 cm" }),
+          },
+        ],
+      }),
+    );
+    expect(remedy!.plan.runs[0]!.survey).toEqual([survey[0], { ...survey[1], bleed: true }]);
+  });
+});
+
+describe("waysToRuns", () => {
+  it("tells which runs lead from a source to each, written in any order", () => {
+    const plan = planOf({
+      sources: [barrel()],
+      points: [at("p", "0 cm"), at("q", "0 cm"), at("r", "0 cm"), at("s", "0 cm")],
+      runs: [
+        { id: "last", from: "q", to: "r", length: "1 m" },
+        { id: "middle", from: "q", to: "p", length: "1 m" },
+        { id: "first", from: "barrel", to: "p", length: "1 m" },
+        { id: "beside", from: "p", to: "s", length: "1 m" },
+      ],
+    });
+    expect(waysToRuns(plan)).toEqual([[2, 1, 0], [2, 1], [2], [2, 3]]);
+  });
+});
+
+it("shelfOf takes an empty shelf for none", () => {
+  const plan = planOf(dripping);
+  expect([shelfOf(plan), shelfOf({ ...plan, shelf: [] })]).toEqual([undefined, undefined]);
+});
