@@ -70,3 +70,10 @@ test("a record without frost stops nothing", () => {
     worst: undefined,
   });
 });
+
+test("each night of frost counts once for where most of it is: three in June against two in January make the south", () => {
+  const cold = { 3: -1, 4: -1, 160: -1, 161: -1, 162: -1 };
+  expect(told(yearOf(2015, cold)).seasons).toMatchObject([{ year: 2015, nights: 5 }]);
+  const { 160: _, ...even } = cold;
+  expect(told(yearOf(2015, even)).seasons.map(({ year }) => year)).toEqual([2014, 2015]);
+});

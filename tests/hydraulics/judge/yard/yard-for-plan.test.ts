@@ -92,6 +92,17 @@ describe("yardForPlan", () => {
     expect(roomOf({ kind: birdById("hen")!, ageDays: 0 })).toBeCloseTo(0.3 * 0.12, 12);
   });
 
+  it("tells what in a plan's line does not fit", () => {
+    const plan = planOf({
+      headfall: 1,
+      sources: [{ vessel: "bucket-5gal", stand: "60 cm" }],
+      points: [{ id: "end", ground: "0 cm", above: "0 cm" }],
+      runs: [{ to: "end", length: "3 m", fall: "10 cm" }],
+    });
+    const answer = yardForPlan(plan);
+    expect(answer.ok ? [] : answer.problems.map(({ code }) => code)).toEqual(["heightsDisagree"]);
+  });
+
   it("hens do not grow out of a pan", () => {
     expect(hens(12, [{ kind: "pan-40cm" }]).changeOvers).toEqual([]);
   });
