@@ -48,86 +48,90 @@ export function howDay(request: HowRequest, subject: DaySubject): HowGot {
 
 type Told = Omit<HowGot, "valid" | "sources"> | undefined;
 
+/** A figure that was counted, by one sentence; some are quotients besides. */
+const counted = (how: { title: string; result: string; by: string; steps?: HowGot["steps"] }): Told => ({
+  title: how.title,
+  result: how.result,
+  steps: how.steps ?? [],
+  notes: [how.by],
+});
+
 function howPen(day: DayResult, p: number, what: DayPenFigure): Told {
   const pen = day.pens[p];
   if (pen === undefined) return undefined;
-  const waits = waitsOf(day, p);
-  const all = waits.reduce((sum, one) => sum + one, 0);
   const of = `, ${quoted(pen.pen)}`;
   switch (what) {
     case "meanWait":
-      return {
-        title: `Mean wait${of}`,
-        result: writeWait(pen.meanWait),
-        steps: soundSteps(
-          stepOf(
-            "mean wait",
-            quotient(
-              term("waited by all", all, `${bare(all)} s`),
-              term("times", waits.length, bare(waits.length, 7)),
-            ),
-            (value) => `${bare(value, 3)} s`,
-          ),
-        ),
-        notes: [
-          `Over every time a bird came to drinkers that gave water: 0 s where a place was free, ${BEHAVIOUR.patience} s where it gave up. Who found no water is no wait, and is counted apart.`,
-        ],
-      };
     case "wait95":
-      return {
-        title: `Wait that 95 in 100 did not pass${of}`,
-        result: writeWait(pen.wait95),
-        steps: [],
-        notes: [
-          `The ${bare(waits.length, 7)} waits in order of length; this is the one that ${bare(Math.floor(0.95 * waits.length), 7)} of them come before.`,
-        ],
-      };
     case "longestWait":
-      return {
-        title: `Longest wait${of}`,
-        result: writeWait(pen.longestWait),
-        steps: [],
-        notes: [
-          `The longest of ${bare(waits.length, 7)} waits. After ${BEHAVIOUR.patience} s a bird gives up, so that none is longer.`,
-        ],
-      };
+      return howWait(pen, waitsOf(day, p), what);
     case "allTaken":
-      return {
+      return counted({
         title: `Every place taken, of the light${of}`,
         result: writeShare(pen.allTaken),
-        steps: [],
-        notes: [
-          "Time in the light at which birds drank and every place at a drinker that gave water was taken, over all hours of light.",
-        ],
-      };
+        by: "Time in the light at which birds drank and every place at a drinker that gave water was taken, over all hours of light.",
+      });
     case "mostAtOnce":
-      return {
+      return counted({
         title: `Most birds drinking at once${of}`,
         result: `${pen.mostAtOnce} (${writeClock(pen.mostAt)})`,
-        steps: [],
-        notes: [
-          `Birds at drinkers counted at each of the day's ${bare(day.events?.count ?? 0, 7)} events; the first moment of the highest count is told.`,
-        ],
-      };
+        by: `Birds at drinkers counted at each of the day's ${bare(day.events?.count ?? 0, 7)} events; the first moment of the highest count is told.`,
+      });
     case "gaveUp":
-      return {
+      return counted({
         title: `Times a bird gave up${of}`,
         result: String(pen.gaveUp),
-        steps: [],
-        notes: [
-          `It had waited ${BEHAVIOUR.patience} s with every place taken, went, and came back after ${BEHAVIOUR.retry / 60} minutes on average. One bird may do so many times a day.`,
-        ],
-      };
+        by: `It had waited ${BEHAVIOUR.patience} s with every place taken, went, and came back after ${BEHAVIOUR.retry / 60} minutes on average. One bird may do so many times a day.`,
+      });
     case "foundDry":
-      return {
+      return counted({
         title: `Times a bird found no water${of}`,
         result: String(pen.foundDry),
-        steps: [],
-        notes: [
-          `No drinker of the pen gave water when it came, or its own ran dry under it. It comes back after ${BEHAVIOUR.retry / 60} minutes on average, so that one bird is counted many times while the line is dry.`,
-        ],
-      };
+        by: `No drinker of the pen gave water when it came, or its own ran dry under it. It comes back after ${BEHAVIOUR.retry / 60} minutes on average, so that one bird is counted many times while the line is dry.`,
+      });
   }
+}
+
+function howWait(
+  pen: DayResult["pens"][number],
+  waits: readonly number[],
+  what: "meanWait" | "wait95" | "longestWait",
+): Told {
+  const of = `, ${quoted(pen.pen)}`;
+  const times = bare(waits.length, 7);
+  switch (what) {
+    case "meanWait":
+      return counted({
+        title: `Mean wait${of}`,
+        result: writeWait(pen.meanWait),
+        steps: soundSteps(meanWaitStep(waits)),
+        by: `Over every time a bird came to drinkers that gave water: 0 s where a place was free, ${BEHAVIOUR.patience} s where it gave up. Who found no water is no wait, and is counted apart.`,
+      });
+    case "wait95":
+      return counted({
+        title: `Wait that 95 in 100 did not pass${of}`,
+        result: writeWait(pen.wait95),
+        by: `The ${times} waits in order of length; this is the one that ${bare(Math.floor(0.95 * waits.length), 7)} of them come before.`,
+      });
+    case "longestWait":
+      return counted({
+        title: `Longest wait${of}`,
+        result: writeWait(pen.longestWait),
+        by: `The longest of ${times} waits. After ${BEHAVIOUR.patience} s a bird gives up, so that none is longer.`,
+      });
+  }
+}
+
+function meanWaitStep(waits: readonly number[]) {
+  const all = waits.reduce((sum, one) => sum + one, 0);
+  return stepOf(
+    "mean wait",
+    quotient(
+      term("waited by all", all, `${bare(all)} s`),
+      term("times", waits.length, bare(waits.length, 7)),
+    ),
+    (value) => `${bare(value, 3)} s`,
+  );
 }
 
 function howShort(
@@ -172,62 +176,42 @@ function howDrinker(
   const of = `, ${quoted(one.drinker)}`;
   switch (what) {
     case "bouts":
-      return {
+      return counted({
         title: `Bouts${of}`,
         result: String(one.bouts),
-        steps: [],
-        notes: [
-          "Times a bird took a place at it. A bird takes a free place at random, so that drinkers differ by chance only while all give water.",
-        ],
-      };
+        by: "Times a bird took a place at it. A bird takes a free place at random, so that drinkers differ by chance only while all give water.",
+      });
     case "drawn":
-      return {
+      return counted({
         title: `Drawn in the day${of}`,
         result: figures.volume(one.drawn),
-        steps:
-          one.bouts === 0
-            ? []
-            : soundSteps(
-                stepOf(
-                  "a bout, on average",
-                  quotient(
-                    term("drawn", one.drawn, figures.volumeIn(one.drawn)),
-                    term("bouts", one.bouts, String(one.bouts)),
-                  ),
-                  figures.volumeIn,
-                ),
-              ),
-        notes: ["What birds drank at it, with what is spilled there."],
-      };
+        steps: aBout("drawn", one.drawn, one.bouts, figures.volumeIn),
+        by: "What birds drank at it, with what is spilled there.",
+      });
     case "busy":
-      return {
+      return counted({
         title: `Time with a bird at it${of}`,
         result: `${writeDuration(one.busy)}, ${writeShare(one.busy / DAY)} of the day`,
-        steps:
-          one.bouts === 0
-            ? []
-            : soundSteps(
-                stepOf(
-                  "a bout, on average",
-                  quotient(
-                    term("busy", one.busy, `${bare(one.busy)} s`),
-                    term("bouts", one.bouts, String(one.bouts)),
-                  ),
-                  (value) => `${bare(value, 3)} s`,
-                ),
-              ),
-        notes: [
-          "A bout lasts as long as the drinker, at the flow it then has, needs to give the bird what it wants.",
-        ],
-      };
+        steps: aBout("busy", one.busy, one.bouts, (value, digits) => `${bare(value, digits)} s`),
+        by: "A bout lasts as long as the drinker, at the flow it then has, needs to give the bird what it wants.",
+      });
     case "leastFlow":
-      return {
+      return counted({
         title: `Least flow${of}`,
         result: figures.flow(one.leastFlow),
-        steps: [],
-        notes: [
-          `The least of what the line gave it while a bird was at it, over ${day.solver.solves} sets of drinkers at work that were solved at the level the source then had.`,
-        ],
-      };
+        by: `The least of what the line gave it while a bird was at it, over ${day.solver.solves} sets of drinkers at work that were solved at the level the source then had.`,
+      });
   }
+}
+
+/** The part of one bout in what came of all of them; nothing where there was none. */
+function aBout(name: string, all: number, bouts: number, write: (value: number, digits?: number) => string) {
+  if (bouts === 0) return [];
+  return soundSteps(
+    stepOf(
+      "a bout, on average",
+      quotient(term(name, all, write(all)), term("bouts", bouts, String(bouts))),
+      (value) => write(value, 3),
+    ),
+  );
 }
