@@ -55,12 +55,11 @@ function packInto(folder: string): Installed["packed"] {
     files: { path: string }[];
     size: number;
   }[];
-  return Object.fromEntries(
-    told.map(({ name, filename, files, size }) => [
-      name.replace("@headfall/", ""),
-      { tarball: join(folder, filename), paths: files.map(({ path }) => path).sort(), size },
-    ]),
-  ) as Installed["packed"];
+  const packed = told.map(({ name, filename, files, size }): [string, Packed] => [
+    name.replace("@headfall/", ""),
+    { tarball: join(folder, filename), paths: files.map(({ path }) => path).sort(), size },
+  ]);
+  return Object.fromEntries<Packed>(packed) as Installed["packed"];
 }
 
 function install(name: PackageName, tarball: string, folder: string): void {
