@@ -41,6 +41,11 @@ test("sourceHeads(sealed, and stalling before its lowest level) are those of the
   expect(heads(line)).toEqual([1.1, -0.2, -0.2]);
 });
 
+test("stallsWithinUse(sealed, and refilled when a centimetre is gone) is not: the air above has hardly stretched", () => {
+  const line = barrel("sealed", { level: { full: "70 cm", lowest: "69 cm", ordinary: "69.5 cm" } });
+  expect(stallsWithinUse(line, line.sources[0]!)).toBe(false);
+});
+
 test("givenBeforeStall(208 L barrel, 10 L of air, 1 m of head) is about 1.1 L", () => {
   // Closed form: V (p/(p - rho g h) - 1) = 10 L (101325/(101325 - 9806) - 1) = 1.07 L.
   const area = (Math.PI / 4) * 0.571 ** 2;
