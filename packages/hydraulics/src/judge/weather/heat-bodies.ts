@@ -8,7 +8,7 @@ import { colourById } from "../../tables/colours.js";
 import type { HeatChange, HeatCurve, HeatLever, HeatPart } from "./heat-result.js";
 
 /** Steps of the day's curves. */
-export const HEAT_STEPS = 96;
+const HEAT_STEPS = 96;
 export const HEAT_STEP = 86_400 / HEAT_STEPS;
 
 /**

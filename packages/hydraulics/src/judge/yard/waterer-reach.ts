@@ -29,7 +29,7 @@ export function roomOf({ kind, ageDays }: Pick<Batch, "kind" | "ageDays">): numb
 }
 
 /** What rules and advice call a waterer. */
-export function deviceOfWaterer({ kind }: LooseWaterer): Device {
+function deviceOfWaterer({ kind }: LooseWaterer): Device {
   switch (kind.works) {
     case "nipples":
       return "nipple";

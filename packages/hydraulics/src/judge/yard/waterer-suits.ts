@@ -15,7 +15,7 @@ export const BOTH_STAY = 7;
  *
  * @source common-practice, 3 to 6 mm for quail chicks, from memory
  */
-export const SAFE_DEPTH = 0.006;
+const SAFE_DEPTH = 0.006;
 
 /** Whether a kind of waterer suits birds of a kind and age. */
 export function suitOf(kind: WatererKind, { kind: bird, ageDays }: Pick<Batch, "kind" | "ageDays">): Suit {

@@ -89,14 +89,14 @@ const turned = (trough: OpenTrough): OpenTrough => ({
 });
 
 /** Water that stays in a full pan or trough on a slope [m³]. */
-export function waterOn(kind: OpenPan | OpenTrough, slope: number): number {
+function waterOn(kind: OpenPan | OpenTrough, slope: number): number {
   return kind.works === "pan"
     ? waterInTiltedTaper({ floor: kind.floor, rim: kind.rim, depth: kind.depth, slope })
     : waterInTiltedTrough({ length: kind.length, width: kind.width, depth: kind.depth, slope });
 }
 
 /** Slope on which half of it stays, to a ten-thousandth: it only falls with slope, so by halving. */
-export function slopeThatHalves(kind: OpenPan | OpenTrough): number {
+function slopeThatHalves(kind: OpenPan | OpenTrough): number {
   const half = waterOn(kind, 0) / 2;
   let [low, high] = [0, 4];
   while (high - low > 1e-6) {

@@ -15,7 +15,7 @@ export type Served = Pick<Serving, "share" | "because">;
  *
  * @source common-practice, twice a day, from memory
  */
-export const FILLINGS = 2;
+const FILLINGS = 2;
 
 /** The pen a waterer stands in, on the day its birds ask most. */
 export interface PenServed {

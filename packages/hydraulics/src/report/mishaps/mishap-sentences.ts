@@ -56,7 +56,7 @@ export function writeLoss(result: MishapResult, named: Named, system: UnitSystem
 }
 
 /** The guard told first, with what it buys; or that none was found. */
-export function writeCheapest(row: MishapRow, named: Named, system: UnitSystem): string {
+function writeCheapest(row: MishapRow, named: Named, system: UnitSystem): string {
   const { cheapest, guards } = row;
   if (guards === undefined) return "";
   if (cheapest === undefined)

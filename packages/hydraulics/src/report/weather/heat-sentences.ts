@@ -155,7 +155,7 @@ export const HEAT_CAUTIONS: readonly string[] = [
 ];
 
 /** What is said besides where a plan has loose waterers. */
-export const WATERER_HEAT_CAUTIONS: readonly string[] = [
+const WATERER_HEAT_CAUTIONS: readonly string[] = [
   "Loose waterers are taken as standing in the sun unless the plan says shade; under a roof or in a house they follow its air.",
   "In heat birds drink twice as much: shade every fount, stand a second one beside it, and look again at noon. Birds that pant and spread their wings need water and shade at once; ask a vet.",
   "A pan that dries in the sun leaves salts and slime: rinse it before it is filled.",

@@ -42,7 +42,7 @@ export interface PipeLaws {
 export const SLOPE_FLOOR = 1e-4;
 
 /** The fittings of an edge as a linear and a quadratic term: K1/Re and K-infinity velocity heads. */
-export function fittingTerms(
+function fittingTerms(
   k1: number,
   kInfinity: number,
   bore: number,

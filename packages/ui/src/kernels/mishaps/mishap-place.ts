@@ -11,7 +11,7 @@ export type MishapPlace =
   | { readonly at: "source"; readonly source: number };
 
 /** @returns undefined where it has no place: more birds, the hottest week */
-export function placeOfMishap({ runs }: Line, mishap: Mishap): MishapPlace | undefined {
+function placeOfMishap({ runs }: Line, mishap: Mishap): MishapPlace | undefined {
   if ("drinker" in mishap) return { at: "drinker", drinker: mishap.drinker };
   if ("source" in mishap) return { at: "source", source: mishap.source };
   if ("point" in mishap) return { at: "point", point: mishap.point, run: runAt(runs, mishap.point) };
@@ -27,7 +27,7 @@ function runAt(runs: Line["runs"], point: number): number | undefined {
 }
 
 /** The way through the line on which a mishap, and as many as can be of those it harms, are drawn. */
-export function wayOfMishap(line: Line, { mishap, dry, starve }: MishapResult): ProfilePath | undefined {
+function wayOfMishap(line: Line, { mishap, dry, starve }: MishapResult): ProfilePath | undefined {
   const place = placeOfMishap(line, mishap);
   if (place?.at === "drinker") return pathToDrinker(line, place.drinker);
   const harmed = [...dry, ...starve];
