@@ -180,6 +180,13 @@ describe("the kit, given out", () => {
     }
   });
 
+  it("buys what the tables have where nothing of the kit suits", () => {
+    const buy = yearOf({ kit: [{ kind: "rubber-pan-8qt", count: 9 }] }, 1).kit?.buy;
+    expect(buy!.items.length).toBeGreaterThan(0);
+    expect(buy!.items.map(({ id }) => id)).not.toContain("rubber-pan-8qt");
+    expect(buy!.never).toEqual([]);
+  });
+
   it("buys by money among what has a price, the cheaper way round", () => {
     const priced = [
       { kind: "fount-1gal", count: 0, price: 9 },
