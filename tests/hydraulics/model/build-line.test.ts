@@ -245,3 +245,17 @@ test("buildLine tells of levels the wrong way round the one that was typed", () 
   expect(problemsOf({ full: "3 cm" })).toContainEqual(["sources[0].level.full", "3.0 cm"]);
   expect(problemsOf({ lowest: "85 cm" })).toContainEqual(["sources[0].level.lowest", "85.0 cm"]);
 });
+
+test("buildLine doubts an own drinker by as great a factor down as up, where its readings lie off a law", () => {
+  const readings = [
+    { head: "25 cm", flow: "60 mL/min" },
+    { head: "50 cm", flow: "95 mL/min" },
+    { head: "1 m", flow: "120 mL/min" },
+  ];
+  const own = { readings, holdsUpTo: "2 m", need: "50 mL/min" };
+  const { groups } = lineOf([{ length: "3 m", drinkers: { kind: "own" } }], {
+    ownDrinkers: { own },
+  }).drinkers;
+  expect(groups[0]!.flowHigh).toBeGreaterThan(1.05);
+  expect(groups[0]!.flowLow * groups[0]!.flowHigh).toBeCloseTo(1, 12);
+});
