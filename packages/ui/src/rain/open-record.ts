@@ -1,3 +1,4 @@
+import { UNFETCHED_EXAMPLE } from "../room/unfetched.js";
 import type { RainController } from "./rain-controller.js";
 import type { RainExample } from "./rain-example.js";
 import { readRecordFile } from "./read-record-file.js";
@@ -18,14 +19,6 @@ export async function openExample(rain: RainController, example: RainExample): P
   const opening = rain.begin();
   const text = await example.text().catch(() => undefined);
   if (!rain.isNewest(opening)) return;
-  if (text === undefined) rain.refuse(name, [UNFETCHED]);
+  if (text === undefined) rain.refuse(name, [UNFETCHED_EXAMPLE]);
   else rain.open({ name, text, options });
 }
-
-const UNFETCHED = {
-  code: "missing",
-  path: "the example",
-  found: "no answer",
-  allowed: "It is fetched from where this page is from.",
-  mend: "Is the network there? Try again, or open a file of your own.",
-} as const;

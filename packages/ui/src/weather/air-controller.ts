@@ -1,6 +1,7 @@
 import type { AirQuestion, AirReadingOptions, AirRecord, Plan, Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { readRecordFile } from "../rain/read-record-file.js";
+import { UNFETCHED_EXAMPLE } from "../room/unfetched.js";
 import { RoomAsker } from "../worker/ask-room.js";
 import type { RoomAnswers } from "../worker/room-protocol.js";
 import type { AirExample } from "./air-example.js";
@@ -66,7 +67,7 @@ export class AirController implements ReactiveController {
     const opening = this.#begin();
     const fetched = await text().catch(() => undefined);
     if (opening !== this.#opening) return;
-    if (fetched === undefined) this.#refuse(name, [UNFETCHED]);
+    if (fetched === undefined) this.#refuse(name, [UNFETCHED_EXAMPLE]);
     else this.#read({ name, text: fetched, options });
   }
 
@@ -135,11 +136,3 @@ export class AirController implements ReactiveController {
     this.#host.requestUpdate();
   }
 }
-
-const UNFETCHED = {
-  code: "missing",
-  path: "the example",
-  found: "no answer",
-  allowed: "It is fetched from where this page is from.",
-  mend: "Is the network there? Try again, or open a file of your own.",
-} as const;

@@ -11,11 +11,21 @@ export function sizeWithoutShortDays(
   rainFirst: number,
 ): number | undefined {
   const most = demand.reduce((one, other) => Math.max(one, other), 0);
-  let [low, high] = [0, 2 * (rainFirst + most) + 1e-3];
-  if (shortDaysWith(inflow, demand, high) > 0) return undefined;
-  while (high - low > 1e-5) {
+  const fails = (size: number) => shortDaysWith(inflow, demand, size) > 0;
+  const high = 2 * (rainFirst + most) + 1e-3;
+  return fails(high) ? undefined : leastThatServes(fails, high, () => 1e-5);
+}
+
+/** Between 0 and what serves, halved again and again: what serves, with something that fails within a tolerance below. */
+function leastThatServes(
+  fails: (size: number) => boolean,
+  serves: number,
+  tolerance: (size: number) => number,
+): number {
+  let [low, high] = [0, serves];
+  while (high - low > tolerance(high)) {
     const middle = (low + high) / 2;
-    if (shortDaysWith(inflow, demand, middle) > 0) low = middle;
+    if (fails(middle)) low = middle;
     else high = middle;
   }
   return high;
@@ -35,13 +45,7 @@ export function roofWithoutShortDays(
     // No roof brings rain in a dry spell that is longer than the vessel lasts.
     if (high > 1e5) return undefined;
   }
-  let low = 0;
-  while (high - low > 1e-3 * high) {
-    const middle = (low + high) / 2;
-    if (fails(middle)) low = middle;
-    else high = middle;
-  }
-  return high;
+  return leastThatServes(fails, high, (area) => 1e-3 * area);
 }
 
 /** Days short with vessels around the one there is and the one that never fails. */
