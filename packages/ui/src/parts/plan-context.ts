@@ -37,12 +37,18 @@ export function workedOutSource(
 /** Length of a run [m]; 0 when it cannot be read. */
 export const lengthOfRun = (plan: Plan, run: number): number => metresOf(plan.runs[run]?.length);
 
-/** What is found out of a plan is kept for as long as the plan: a table asks for it once for each of its cells. */
+/** The plan in hand, and the one that was checked last while that is still an older one. */
+const MOST_KNOWN = 2;
+
+/**
+ * What is found out of the plans asked about last is kept: a table asks for it once for each of its cells. Not for as
+ * long as a plan lives: undo holds a thousand of them.
+ */
 function onceAPlan<Answer>(find: (plan: Plan) => Answer): (plan: Plan) => Answer {
-  const known = new WeakMap<Plan, { readonly answer: Answer }>();
+  let known: readonly { readonly plan: Plan; readonly answer: Answer }[] = [];
   return (plan) => {
-    const found = known.get(plan) ?? { answer: find(plan) };
-    known.set(plan, found);
+    const found = known.find((one) => one.plan === plan) ?? { plan, answer: find(plan) };
+    if (found !== known[0]) known = [found, ...known.filter((one) => one !== found)].slice(0, MOST_KNOWN);
     return found.answer;
   };
 }
