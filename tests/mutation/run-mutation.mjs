@@ -20,7 +20,8 @@ const folder = `${top}node_modules/.cache/mutation/`;
 const TESTS_OF = {
   birds: /^(hydraulics\/(birds|simulate)|published\/published|laws\/(birds|crowd))/,
   judge: /^(hydraulics\/judge|laws\/(balance|building|parts|stand|sure|weather|yard|year))/,
-  model: /^(hydraulics\/(model|document\/waterer-problems)|published\/published|laws\/(parts|building|stand|yard|birds-on-plans))/,
+  model:
+    /^(hydraulics\/(model|document\/waterer-problems)|published\/published|laws\/(parts|building|stand|yard|birds-on-plans))/,
   numerics: /^(hydraulics\/numerics|oracle)\//,
   physics: /^(hydraulics\/physics|published\/published|oracle)/,
   search: /^(hydraulics\/search|oracle\/cure-search|laws\/cure)/,
