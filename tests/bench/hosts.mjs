@@ -34,7 +34,8 @@ export function measureHosts(row) {
   const tell = (over) => {
     const dealt = `parallel --will-cite --pipe --block 50k -k --sshlogin ${over} ${there} batch - --day 2026-07-04 ${ASKED.join(" ")}`;
     const { seconds, answers } = answersOf(dealt, lines);
-    row(`dealt out over ${logins === undefined ? over : `${over.split(",").length} logins by ssh`}`, {
+    const count = logins === undefined ? over.split("/")[0] : over.split(",").length;
+    row(`dealt out over so many ${logins === undefined ? "processes here" : "logins by ssh"}: ${count}`, {
       "plans/s by the clock": PLANS / seconds,
       "answers in their place and the same": answers.filter((answer, k) => answer === expected[k]).length,
     });
