@@ -1,11 +1,6 @@
-import { drinkerFlowAt } from "./laws/drinker-laws.js";
+import { drinkerFlowAt, LEAST_REACH } from "./laws/drinker-laws.js";
 import type { Demand, Network } from "./network.js";
 import type { Workspace } from "./workspace.js";
-
-/**
- * A chord spans at least this much head [m]: a drinker about to open answers without bound to the first hair of head.
- */
-const LEAST_REACH = 1e-6;
 
 /**
  * How strongly each drinker answers to head in this step.
@@ -13,12 +8,14 @@ const LEAST_REACH = 1e-6;
  * A drinker that flows is linearised where it stands (the global gradient method's own step) unless that tangent
  * would more than treble its flow: then the chord to the flow it would have at the present head is taken, because
  * the tangent of a root law near zero flow is nearly flat and overshoots without bound. A shut drinker whose node has
- * head to spare opens along the same chord; without head it stays shut. Chords only shape the step: they vanish as
+ * head to spare opens along the same chord; without head it stays shut. No tangent is steeper than the law is over its
+ * first hair of head. Chords and bounds only shape the step: they vanish as
  * the flows settle, and the solution is the law's own.
  */
 export function linearizeDrinkers(network: Network, demand: Demand, work: Workspace): void {
   const { drinkers } = network;
   const { conductance, drinkerFlow, drinkerLoss, drinkerSlope, head } = work;
+  const { greatestConductance } = drinkers;
   const { working } = demand;
   for (let w = 0; w < working.length; w += 1) {
     const d = working[w];
@@ -26,7 +23,7 @@ export function linearizeDrinkers(network: Network, demand: Demand, work: Worksp
     const spare = head[drinkers.node[d]] - drinkers.start[d];
     const gap = spare - drinkerLoss[d];
     if (q > 0 && gap < 3 * q * drinkerSlope[d]) {
-      conductance[d] = 1 / drinkerSlope[d];
+      conductance[d] = Math.min(1 / drinkerSlope[d], greatestConductance[d]);
       continue;
     }
     const reach = Math.max(gap, LEAST_REACH);

@@ -12,7 +12,15 @@ export interface DrinkerLaws {
   readonly start: Float64Array;
   readonly coefficient: Float64Array;
   readonly exponent: Float64Array;
+  /** No drinker is taken to answer more strongly than this to head [m2/s]. */
+  readonly greatestConductance: Float64Array;
 }
+
+/**
+ * Head [m] below which it is not told apart how a drinker answers. One that is nearly shut answers without bound to the
+ * first hair of head: to the last bit of a number, with more than the line holds.
+ */
+export const LEAST_REACH = 1e-6;
 
 /** @param into  laws of a line with the same topology, to be filled anew */
 export function buildDrinkerLaws(line: Line, topology: Topology, into = emptyLaws(topology)): DrinkerLaws {
@@ -23,6 +31,7 @@ export function buildDrinkerLaws(line: Line, topology: Topology, into = emptyLaw
     into.start[k] = height[d] + openingHead[d];
     into.coefficient[k] = coefficient[d];
     into.exponent[k] = exponent[d];
+    into.greatestConductance[k] = greatestConductance(into, k);
   }
   return into;
 }
@@ -35,7 +44,13 @@ function emptyLaws({ drinker, drinkerNode }: Topology): DrinkerLaws {
     start: zeros(),
     coefficient: zeros(),
     exponent: zeros(),
+    greatestConductance: zeros(),
   };
+}
+
+/** What it passes for each metre of head over the first LEAST_REACH; a law that begins flat answers more strongly later. */
+function greatestConductance(laws: DrinkerLaws, d: number): number {
+  return laws.exponent[d] < 1 ? drinkerFlowAt(laws, d, LEAST_REACH) / LEAST_REACH : Number.POSITIVE_INFINITY;
 }
 
 /** Head above `start` that each working drinker needs for its flow, and the slope of that. */
