@@ -1,13 +1,13 @@
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
 import { PlansPage } from "./plans-page.js";
+import { visitRested } from "./rested-visit.js";
 
 /** Within this both tabs have been told what to do at once [ms]. */
 const SOON = 2000;
 
 /** Two tabs of one browser on the same plan, as typed at `60 cm`. */
 async function visitTwoTabs(visit: (one: PlansPage, other: PlansPage) => Promise<void>): Promise<void> {
-  await visitPage(async ({ page }) => {
+  await visitRested(async ({ page }) => {
     const one = new PlansPage(page);
     await one.ready();
     await one.raiseStand("60 cm");

@@ -2,9 +2,9 @@ import type { Plan } from "@headfall/hydraulics";
 import type { BrowserContextOptions, Locator, Page } from "playwright";
 import { expect } from "vitest";
 import { Fingers, middleOf, type Spot } from "./fingers.js";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
 import { PlansPage } from "./plans-page.js";
+import { visitRested } from "./rested-visit.js";
 
 export const PHONE: BrowserContextOptions = {
   viewport: { width: 360, height: 740 },
@@ -136,7 +136,7 @@ export async function visitSketch(
   visit: (sketch: SketchPage) => Promise<void>,
   options: BrowserContextOptions = DESKTOP,
 ): Promise<void> {
-  await visitPage(async ({ page, faults }) => {
+  await visitRested(async ({ page, faults }) => {
     const sketch = await SketchPage.of(page);
     await sketch.plans.ready();
     await visit(sketch);
