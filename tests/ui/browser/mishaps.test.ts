@@ -59,10 +59,14 @@ function show(view: HeadfallMishaps, plan: Plan): void {
 const rowsOf = (view: HTMLElement) => [...view.shadowRoot!.querySelectorAll(".row")];
 const shown = (view: HTMLElement) => view.shadowRoot!.textContent!.replace(/\s+/g, " ");
 const ran = (view: HTMLElement) => expect.poll(() => rowsOf(view).length).toBeGreaterThan(8);
+const openAll = () => userEvent.click(page.getByRole("button", { name: "Open all" }));
+const openRows = (view: HTMLElement) => rowsOf(view).filter((row) => row.querySelector("details")!.open);
 
 test("headfall-mishaps has nothing that axe objects to, drawn, in light and in dark, and fits into 336 px", async () => {
   const view = await placed(withHens, 336);
   await ran(view);
+  expect(await accessibilityFaults(view)).toEqual([]);
+  await openAll();
   await userEvent.click(page.getByRole("button", { name: "Show on the drawing" }).first());
   await expect.poll(() => view.shadowRoot!.querySelector("svg.place circle")).not.toBeNull();
   for (const details of view.shadowRoot!.querySelectorAll("details")) details.open = true;
@@ -70,6 +74,34 @@ test("headfall-mishaps has nothing that axe objects to, drawn, in light and in d
   view.style.colorScheme = "dark";
   expect(await accessibilityFaults(view)).toEqual([]);
   expect(view.scrollWidth).toBeLessThanOrEqual(336);
+});
+
+test("first a list: name, worst verdict and how soon of each, a thumb's height or two; one opens by key and stays open", async () => {
+  const view = await placed(withHens, 336);
+  await ran(view);
+  expect(openRows(view)).toEqual([]);
+  for (const row of rowsOf(view)) {
+    expect(row.getBoundingClientRect().height).toBeLessThan(120);
+    const brief = row.querySelector("summary")!.textContent!.replace(/\s+/g, " ");
+    expect(brief).toMatch(
+      /((dry|starves|drips) \d+ of \d+|no drinker worse) harm (at once|after \d|does not come)/,
+    );
+  }
+  const name = "Barrel gets no air";
+  const named = () => openRows(view).map((row) => row.querySelector("h4")!.textContent);
+  rowsOf(view)
+    .find((row) => row.querySelector("h4")!.textContent!.includes(name))!
+    .querySelector("summary")!
+    .focus();
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(named).toEqual([expect.stringContaining(name)]);
+  // Chosen by what they come to, others go and it is another in number; it stays the one that is open.
+  await userEvent.selectOptions(page.getByLabelText("Show", { exact: false }).first(), "noAir");
+  await expect.poll(named).toEqual([expect.stringContaining(name)]);
+  await openAll();
+  await expect.poll(() => openRows(view).length).toBe(rowsOf(view).length);
+  await userEvent.click(page.getByRole("button", { name: "Shut all" }));
+  await expect.poll(() => openRows(view).length).toBe(0);
 });
 
 test("each mishap tells when the first bird goes without, what is lost, who goes dry, and its guard; the worst is first", async () => {
@@ -94,6 +126,7 @@ test("mishaps of one kind can be chosen, and one shown on the drawing with those
   await userEvent.selectOptions(page.getByLabelText("Show", { exact: false }).first(), "noAir");
   await expect.poll(() => rowsOf(view).length).toBeLessThan(all);
   expect(rowsOf(view)[0]!.querySelector("h4")!.textContent).toMatch(/Barrel gets no air/);
+  await openAll();
   await userEvent.click(page.getByRole("button", { name: "Show on the drawing" }).first());
   await expect.poll(() => view.shadowRoot!.querySelector("svg.place circle")).not.toBeNull();
   expect(view.shadowRoot!.querySelector("headfall-profile")!.shadowRoot!.textContent).toContain("12 dry");
@@ -104,6 +137,7 @@ test("mishaps of one kind can be chosen, and one shown on the drawing with those
 test("a number tells how it was got, by keyboard, and a guard too", async () => {
   const view = await placed(withHens);
   await ran(view);
+  await openAll();
   const lost = view.shadowRoot!.querySelector<HTMLElement>('.figures button[data-how*="lost"]')!;
   lost.focus();
   await userEvent.keyboard("{Enter}");

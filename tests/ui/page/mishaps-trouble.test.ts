@@ -51,8 +51,15 @@ test("mishaps are run by the worker, and one is shown on the drawing; a phone ha
       expect((await stuck.textContent())!.replace(/\s+/g, " ")).toMatch(
         /after .* To the ground ?\d+ L.*Guard:/,
       );
-      await stuck.getByRole("button", { name: "Show on the drawing" }).click();
+      const draw = stuck.getByRole("button", { name: "Show on the drawing" });
+      expect(await draw.isVisible()).toBe(false);
+      await stuck.locator("summary").first().click();
+      await draw.click();
       await stuck.locator("svg.place circle").waitFor();
+      // On paper all of them are open.
+      await page.emulateMedia({ media: "print" });
+      expect(await page.locator("headfall-mishaps .guard").last().isVisible()).toBe(true);
+      await page.emulateMedia({ media: null });
       expect(await tooSmall(page, "headfall-mishaps")).toEqual([]);
     },
     { viewport: PHONE, hasTouch: true },

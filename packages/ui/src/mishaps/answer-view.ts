@@ -65,7 +65,8 @@ function beginningOf({ day, begins }: MishapsRoom["mishaps"]) {
 }
 
 /** Which mishaps are shown, by what they come to. */
-export function choiceView({ mishaps, family, acts }: MishapsRoom) {
+export function choiceView(room: MishapsRoom) {
+  const { mishaps, family, acts } = room;
   const choose = (event: Event) => {
     const { value } = event.target as HTMLSelectElement;
     acts.choose(value === "" ? undefined : (value as MishapFamily));
@@ -77,8 +78,14 @@ export function choiceView({ mishaps, family, acts }: MishapsRoom) {
         (one) =>
           html`<option value=${one.family} ?selected=${one.family === family}>${FAMILY_WORDS[one.family]} (${one.rows})</option>`,
       )}
-    </select></label></p>
-    <p class="quiet">The bar is a day, with marks at 6, 12 and 18 h: how much of it passes until harm. Full and dashed: longer than a day, or never.</p>`;
+    </select></label> ${openAllButton(room)}</p>
+    <p class="quiet">Open one for what is lost, who goes dry and what guards against it. The bar in it is a day, with marks at 6, 12 and 18 h: how much of it passes
+      until harm. Full and dashed: longer than a day, or never.</p>`;
+}
+
+/** Opens every row, or shuts them again. */
+export function openAllButton({ isAllOpen, acts }: MishapsRoom) {
+  return html`<button type="button" @click=${() => acts.openAll(!isAllOpen)}>${isAllOpen ? "Shut all" : "Open all"}</button>`;
 }
 
 /** What the guards ask for. */

@@ -34,6 +34,7 @@ const MOST_AT_ONCE = 300;
 export class HeadfallMishaps extends RoomElement {
   static override properties = {
     family: { state: true },
+    isAllOpen: { state: true },
     chosen: { state: true },
     layout: { state: true },
     drips: { state: true },
@@ -41,6 +42,7 @@ export class HeadfallMishaps extends RoomElement {
   static override styles = [tokens, controls, tableStyles, roomStyles, mishapsStyles];
 
   declare private family: MishapFamily | undefined;
+  declare private isAllOpen: boolean;
   /** The row whose mishap is drawn. */
   declare private chosen: number | undefined;
   declare private layout: ProfileLayout | undefined;
@@ -56,6 +58,7 @@ export class HeadfallMishaps extends RoomElement {
   constructor() {
     super();
     this.family = undefined;
+    this.isAllOpen = false;
     this.chosen = undefined;
     this.layout = undefined;
     this.drips = { aMinute: "10", drinkers: "1" };
@@ -118,16 +121,16 @@ export class HeadfallMishaps extends RoomElement {
               <div class=${isWide && room.chosen !== undefined ? "beside" : nothing}>${rowsView(room)} ${isWide ? drawingView(room) : nothing}</div>
               ${howView(room)}`
       }
-      ${waterersView(waterers, room.system)}`;
+      ${waterersView(room)}`;
   }
 
   #room(mishaps: MishapsRoom["mishaps"]): MishapsRoom {
-    const { checked, system, family, layout } = this;
+    const { checked, system, family, isAllOpen, layout } = this;
     const isSame = !this.#mishaps.isOld && checked?.line.drinkers.count === mishaps.line.drinkers.count;
     const chosen = isSame ? this.chosen : undefined;
     const row = chosen === undefined ? undefined : mishaps.rows[chosen];
     return {
-      ...{ mishaps, checked: isSame ? checked : undefined, system, family, layout, chosen },
+      ...{ mishaps, checked: isSame ? checked : undefined, system, family, isAllOpen, layout, chosen },
       struck: row === undefined || checked === undefined ? undefined : this.#struckOf(checked, row.worst),
       isWide: this.#width.matches,
       acts: this.#acts,
@@ -148,6 +151,9 @@ export class HeadfallMishaps extends RoomElement {
   readonly #acts: MishapsActs = {
     choose: (family) => {
       this.family = family;
+    },
+    openAll: (isOpen) => {
+      this.isAllOpen = isOpen;
     },
     draw: (row) => {
       this.chosen = row;

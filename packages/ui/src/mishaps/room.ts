@@ -17,12 +17,16 @@ export interface MishapsRoom {
   readonly struck: StruckDrawing | undefined;
   readonly layout: ProfileLayout | undefined;
   readonly isWide: boolean;
+  /** Whether all rows were opened at once. */
+  readonly isAllOpen: boolean;
   readonly acts: MishapsActs;
 }
 
 export interface MishapsActs {
   /** Show mishaps of one family only, or of all. */
   readonly choose: (family: MishapFamily | undefined) => void;
+  /** Open every row, or shut it. */
+  readonly openAll: (isOpen: boolean) => void;
   /** Draw one, or none. */
   readonly draw: (row: number | undefined) => void;
   readonly drawn: (layout: ProfileLayout | undefined) => void;

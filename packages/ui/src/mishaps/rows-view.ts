@@ -9,6 +9,7 @@ import {
   writeRowName,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import { dayBarOf, harmAfter, writeHarmAfter } from "../kernels/mishaps/day-share.js";
 import { rowsOfFamily } from "../kernels/mishaps/mishap-families.js";
 import { isSameGuard } from "../kernels/mishaps/same-guard.js";
@@ -23,31 +24,50 @@ import type { MishapsRoom } from "./room.js";
 /** Below this nothing is said to be lost: a drop [m³]. */
 const A_DROP = 1e-6;
 
-/** The mishaps, the worst first, each with what it does and what guards against it. */
+/** The mishaps, the worst first, in two lines each; opened, each with what it does and what guards against it. */
 export function rowsView(room: MishapsRoom) {
   const rows = rowsOfFamily(room.mishaps.rows, room.family);
   return html`<ol class="rows" aria-label="Mishaps, the worst first">
-    ${rows.map(({ row, at }) => rowView(room, row, at))}
+    ${repeat(
+      rows,
+      // By name, so that one that was opened stays so when others come before it.
+      ({ row }) => writeRowName(row, room.mishaps),
+      ({ row, at }) => rowView(room, row, at),
+    )}
   </ol>`;
 }
 
 function rowView(room: MishapsRoom, row: MishapRow, at: number) {
-  const { mishaps, chosen, isWide, checked, acts } = room;
-  const isChosen = chosen === at;
+  const isChosen = room.chosen === at;
   const id = `mishap-${at}`;
   return html`<li class="row ${isChosen ? "chosen" : ""}" aria-labelledby=${id}>
-    <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeRowName(row, mishaps))}</h4>
-    ${harmView(room, row, at)} ${figuresView(room, row, at)} ${whoView(room, row)}
-    ${guardView(room, row, at)}
-    ${
-      checked === undefined
-        ? nothing
-        : html`<p class="buttons"><button type="button" aria-pressed=${isChosen ? "true" : "false"} aria-describedby=${id}
-            @click=${() => acts.draw(isChosen ? undefined : at)}>${isChosen ? "Drawn" : "Show on the drawing"}</button></p>`
-    }
-    ${isChosen && !isWide ? drawingView(room) : nothing}
-    ${moreView(room, row)}
+    <details ?open=${room.isAllOpen}><summary><div class="brief">
+        <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeRowName(row, room.mishaps))}</h4>
+        ${briefView(room, row)}
+      </div></summary>
+      ${harmView(room, row, at)} ${figuresView(room, row, at)} ${whoView(room, row)}
+      ${guardView(room, row, at)} ${drawButton(room, at)}
+      ${isChosen && !room.isWide ? drawingView(room) : nothing}
+      ${moreView(room, row)}
+    </details>
   </li>`;
+}
+
+/** The worst verdict it makes, at how many, and how soon. */
+function briefView({ mishaps }: MishapsRoom, { worst }: MishapRow) {
+  const [group] = worseOff(worst);
+  const who =
+    group === undefined
+      ? html`<span class="quiet">no drinker worse</span>`
+      : html`${verdictWord(group.verdict)} ${group.drinkers.length} of ${mishaps.line.drinkers.count}`;
+  return html`<p><span>${who}</span> <strong>harm ${writeHarmAfter(harmAfter(worst))}</strong></p>`;
+}
+
+function drawButton({ chosen, checked, acts }: MishapsRoom, at: number) {
+  if (checked === undefined) return nothing;
+  const isChosen = chosen === at;
+  return html`<p class="buttons"><button type="button" aria-pressed=${isChosen ? "true" : "false"} aria-describedby=${`mishap-${at}`}
+    @click=${() => acts.draw(isChosen ? undefined : at)}>${isChosen ? "Drawn" : "Show on the drawing"}</button></p>`;
 }
 
 /** Until harm, as a bar against a day and in words. */
@@ -82,25 +102,26 @@ function figuresView({ system }: MishapsRoom, { worst, lost, count }: MishapRow,
     : html`<dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>`;
 }
 
+/** Drinkers that do worse than in the plan, the worst verdict first. */
+const worseOff = ({ dry, starve, drip }: MishapRow["worst"]) =>
+  (
+    [
+      { verdict: "dry", drinkers: dry },
+      { verdict: "starves", drinkers: starve },
+      { verdict: "drips", drinkers: drip },
+    ] as const
+  ).filter(({ drinkers }) => drinkers.length > 0);
+
 /** Who is worse off than in the plan, with marks. */
 function whoView({ mishaps }: MishapsRoom, { worst }: MishapRow) {
-  const { dry, starve, drip } = worst;
-  const all = mishaps.line.drinkers.count;
+  const { id, count } = mishaps.line.drinkers;
   const named = (drinkers: readonly number[]) =>
-    drinkers.length === all
-      ? `all ${all} drinkers`
-      : writeNames(drinkers.map((drinker) => mishaps.line.drinkers.id[drinker]!));
-  const groups = (
-    [
-      ["dry", dry],
-      ["starves", starve],
-      ["drips", drip],
-    ] as const
-  ).filter(([, drinkers]) => drinkers.length > 0);
+    drinkers.length === count ? `all ${count} drinkers` : writeNames(drinkers.map((drinker) => id[drinker]!));
+  const groups = worseOff(worst);
   if (groups.length === 0)
     return html`<p class="quiet">No drinker does worse than in the plan while there is water.</p>`;
   return html`<ul class="who">${groups.map(
-    ([verdict, drinkers]) => html`<li>${verdictWord(verdict)} <span>${named(drinkers)}</span></li>`,
+    ({ verdict, drinkers }) => html`<li>${verdictWord(verdict)} <span>${named(drinkers)}</span></li>`,
   )}</ul>`;
 }
 

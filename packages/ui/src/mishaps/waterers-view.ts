@@ -8,37 +8,51 @@ import {
   writeWatererMishap,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { repeat } from "lit/directives/repeat.js";
 import { dayBarOf, writeHarmAfter } from "../kernels/mishaps/day-share.js";
 import { isSameGuard } from "../kernels/mishaps/same-guard.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { upperFirst } from "../kernels/upper-first.js";
 import { numberButton } from "../verdicts/number-button.js";
+import { openAllButton } from "./answer-view.js";
 import { hoursView } from "./hours-view.js";
+import type { MishapsRoom } from "./room.js";
 
 /** What any one mishap does to the loose waterers, the worst first: nothing where there are none. */
-export function waterersView(rows: readonly WatererMishapRow[], system: UnitSystem) {
-  if (rows.length === 0) return nothing;
+export function waterersView(room: MishapsRoom) {
+  const { mishaps, system } = room;
+  const { waterers, rows } = mishaps;
+  if (waterers.length === 0) return nothing;
   return html`<section aria-labelledby="loose-mishaps"><h3 id="loose-mishaps">Loose waterers</h3>
     <p class="quiet">One of them at a time, everything full in the morning; birds go on at the others of their pen that hold water. First those with the most birds times
       hours of light without, until somebody comes.</p>
-    <ol class="rows" aria-label="Mishaps of loose waterers, the worst first">${rows.map((row, at) => rowView(row, at, system))}</ol>
+    ${rows.length === 0 ? html`<p class="buttons">${openAllButton(room)}</p>` : nothing}
+    <ol class="rows" aria-label="Mishaps of loose waterers, the worst first">${repeat(
+      waterers,
+      ({ worst }) => writeWatererMishap(worst, system),
+      (row, at) => rowView(room, row, at),
+    )}</ol>
   </section>`;
 }
 
-function rowView(row: WatererMishapRow, at: number, system: UnitSystem) {
+function rowView({ isAllOpen, system }: MishapsRoom, row: WatererMishapRow, at: number) {
   const { worst } = row;
   const id = `loose-mishap-${at}`;
   const { harmAfter, birds, pen } = worst;
   return html`<li class="row" aria-labelledby=${id}>
-    <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeWatererMishap(worst, system))}</h4>
-    ${
-      birds === 0
-        ? nothing
-        : html`<p class="harm">First bird without water, ${pen}: <strong>${numberButton(writeHarmAfter(harmAfter), { of: "mishapWaterer", row: at })}</strong></p>
-            ${hoursView(dayBarOf(harmAfter))}`
-    }
-    <p>${writeWatererEffects(row, system).join(" ")}</p>
-    ${guardsView(row, system)}
+    <details ?open=${isAllOpen}><summary><div class="brief">
+        <h4 id=${id}><span class="rank">${at + 1}</span> ${upperFirst(writeWatererMishap(worst, system))}</h4>
+        <p><strong>harm ${writeHarmAfter(harmAfter)}</strong></p>
+      </div></summary>
+      ${
+        birds === 0
+          ? nothing
+          : html`<p class="harm">First bird without water, ${pen}: <strong>${numberButton(writeHarmAfter(harmAfter), { of: "mishapWaterer", row: at })}</strong></p>
+              ${hoursView(dayBarOf(harmAfter))}`
+      }
+      <p>${writeWatererEffects(row, system).join(" ")}</p>
+      ${guardsView(row, system)}
+    </details>
   </li>`;
 }
 
