@@ -90,6 +90,17 @@ describe("mishapsOf", () => {
       hottestWeek: 1,
     });
   });
+
+  it("makes no more birds of a batch that is not there", () => {
+    const birds = [
+      { kind: "hen", count: 10 },
+      { kind: "pullet", count: 5, hatched: "2027-01-01" },
+    ];
+    const { mishaps } = made({ ...YARD, pens: [{ id: "hens", birds }] });
+    expect(mishaps.filter(({ kind }) => kind === "moreBirds")).toEqual([
+      { kind: "moreBirds", pen: 0, batch: 0 },
+    ]);
+  });
 });
 
 describe("withMishap", () => {

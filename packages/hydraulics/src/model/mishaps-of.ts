@@ -1,5 +1,5 @@
 import type { Plan } from "../document/plan-schema.js";
-import type { Flock } from "./flock.js";
+import { type Flock, isThere } from "./flock.js";
 import { type Line, SEGMENT_KIND } from "./line.js";
 import type { Mishap } from "./mishap.js";
 
@@ -80,7 +80,10 @@ function ofBirds({ pens }: Flock): Mishap[] {
   if (pens.every(({ batches }) => batches.length === 0)) return [];
   return [
     ...pens.flatMap(({ batches, isElsewhere }, pen) =>
-      (isElsewhere ? [] : batches).map((_, batch): Mishap => ({ kind: "moreBirds", pen, batch })),
+      (isElsewhere ? [] : batches).flatMap((birds, batch): Mishap[] =>
+        // Twice as many of those that are not there are none.
+        isThere(birds) ? [{ kind: "moreBirds", pen, batch }] : [],
+      ),
     ),
     { kind: "hottestWeek" },
   ];
