@@ -266,7 +266,8 @@ const QUESTIONS: Readonly<Record<string, Question>> = {
     (temperatureC, density) => boreThatHoldsBubble({ ...waterAt(20), temperatureC, density }),
     { relative: 2e-4 },
   ),
-  // What air that comes in at an open end does by itself. To carry it out takes more, here half as much again: 0.825/0.542.
+  // What air that comes in at an open end does by itself. To carry it out takes more: by 0.825/0.542, the first of which is
+  // the paper's and not checked here; that both grow alike with the bore is.
   drift: question(
     times(4, () => tuple(spread(0.01, 0.1))),
     (bore) => {
