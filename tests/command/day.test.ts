@@ -31,6 +31,14 @@ test("headfall day tells each pen's day, each drinker's, the water, and how it w
   expect(run.stdout).toContain("look at the birds every day");
 });
 
+test("headfall day says of a pen whose birds drink from loose waterers that none drinks at the line, and no dry drinkers", () => {
+  const yard = "docs/examples/alder-bank-yard.json";
+  expect(headfall(["day", yard, ...day]).stdout).toMatch(/\nquail hutch: no bird drinks at the line\.\n/);
+  const { pens } = JSON.parse(headfall(["day", yard, "--json", ...day]).stdout);
+  expect(pens.find(({ birds }: { birds: number }) => birds === 0)).toMatchObject({ dry: 0 });
+  for (const pen of pens) if (pen.birds === 0) expect(pen.dryFrom).toBeUndefined();
+});
+
 test("headfall day: the same seed the same to the letter, another seed another day", () => {
   const run = (seed: string) => headfall(["day", "-", "--json", "--seed", seed, ...day], few).stdout;
   expect(run("9")).toBe(run("9"));

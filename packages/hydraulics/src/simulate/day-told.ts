@@ -92,8 +92,9 @@ function penDay(pen: string, p: number, birds: DayBirds, tally: PenTally, light:
     mostAtOnce: tally.mostAtOnce,
     mostAt: tally.mostAt,
     allTaken: tally.allTaken / light,
-    dry: Math.min(1, tally.dry / light),
-    dryFrom: tally.dryFrom,
+    // Where no bird comes, no bird finds its drinkers dry.
+    dry: sums.birds === 0 ? 0 : Math.min(1, tally.dry / light),
+    dryFrom: sums.birds === 0 ? undefined : tally.dryFrom,
     comers: tally.comers,
     meanWait: waits.length === 0 ? 0 : waits.reduce((sum, one) => sum + one, 0) / waits.length,
     wait95: waits[Math.floor(0.95 * waits.length)] ?? 0,

@@ -29,7 +29,8 @@ export function layStrips({
   const width = isWide ? 680 : 330;
   const isUs = system === "us";
   return {
-    crowds: result.pens.map(({ pen, mostAtOnce }, p) => {
+    crowds: result.pens.flatMap(({ pen, birds, mostAtOnce }, p) => {
+      if (birds === 0) return [];
       const places = checked?.flock?.pens.find((one) => one.pen === pen)?.places;
       const of = places === undefined ? "" : ` of ${places} places`;
       return {

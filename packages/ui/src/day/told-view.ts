@@ -51,7 +51,7 @@ export function toldView(room: DayRoom) {
   return html`<section aria-labelledby="told">
     <h3 id="told">What the day was like</h3>
     ${result.pens.map((pen) => html`<p>${writePenDay(pen, system)}</p>`)}
-    ${waterView(room)} ${shortView(room)} ${result.pens.map((pen, p) => penFigures(room, pen, p))}
+    ${waterView(room)} ${shortView(room)} ${result.pens.map((pen, p) => (pen.birds === 0 ? nothing : penFigures(room, pen, p)))}
   </section>`;
 }
 

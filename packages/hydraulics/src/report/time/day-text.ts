@@ -34,6 +34,7 @@ export function writeShare(share: number): string {
  * @example writePenDay(day.pens[0], "metric")   // "hens: 40 birds came 1584 times and drank 8.87 L; every bird ..."
  */
 export function writePenDay(pen: PenDay, system: UnitSystem): string {
+  if (pen.birds === 0) return `${pen.pen}: no bird drinks at the line.`;
   const short =
     pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a fifth or more`;
   const gaveUp = pen.gaveUp === 0 ? "" : `; ${pen.gaveUp} times a bird gave up and came back`;
