@@ -21,6 +21,7 @@ import { reachState } from "../../../../packages/hydraulics/src/solve/solve-line
 import type { PlanData } from "../../../arbitraries/plans.js";
 import { asked, planWithPens } from "../../../laws/asked-plans.js";
 import { cases } from "../../../runner/cases.js";
+import { headerTank } from "../header-tank.js";
 
 const CASES = cases(2);
 const seeds = fc.integer({ min: 0, max: 0x7fffffff });
@@ -245,31 +246,10 @@ describe("a mishap run through line and time", () => {
   });
 
   it("(float valve of a header tank) stuck up leaves the tank's own water; stuck down loses what it lets in", () => {
-    const plan = hens({
-      sources: [
-        { id: "tote", vessel: "tote-275gal", stand: "1.5 m" },
-        {
-          id: "tank",
-          vessel: { shape: "box", length: "40 cm", width: "30 cm", height: "25 cm" },
-          ground: "0 cm",
-          stand: "60 cm",
-          outlet: "3 cm",
-          level: { full: "20 cm" },
-          feed: { from: "top", opening: "4 mm" },
-        },
-      ],
-      points: [{ id: "top", ground: "0 cm", above: "85 cm" }],
-      runs: [
-        { id: "main", from: "tote", to: "top", length: "6 m" },
-        {
-          id: "lane",
-          from: "tank",
-          length: "4 m",
-          fall: "20 cm",
-          drinkers: { kind: "nipple-side-action", count: 8 },
-        },
-      ],
-    });
+    const [main, lane] = headerTank.runs;
+    const { sources, points } = headerTank;
+    const runs = [main!, { ...lane!, drinkers: { kind: "nipple-side-action", count: 8 } }];
+    const plan = hens({ sources, points, runs });
     const up = only(plan, { kind: "feedStuckUp", source: 1 });
     // 17 cm of 40 x 30: 20.4 L for 20 hens that take about 6 L a day.
     expect(up.firstWithout!.after / 86_400).toBeGreaterThan(2);
