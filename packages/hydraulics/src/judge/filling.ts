@@ -37,62 +37,101 @@ export function judgeFilling(
   busy: LineSolution,
   courses = emptyCourses(ways),
 ): Filling {
-  const { points, segments } = line;
-  const airHead = new Float64Array(points.count);
-  const hump = new Int32Array(points.count).fill(-1);
-  const above = new Float64Array(points.count).fill(Number.NEGATIVE_INFINITY);
-  const findings: FillingFinding[] = [];
-  const found = new Map<number, FillingFinding>();
-  for (let i = 0; i < ways.nodeCount; i += 1) {
-    const p = ways.point[i];
-    if (i < ways.rootCount) {
-      beginCourse(courses, i, p, points.height[p]);
-      continue;
-    }
-    const parent = ways.parent[i];
-    const s = ways.segment[i];
-    const bore = segments.bore[s];
-    advanceCourse(courses, i, parent, {
-      point: p,
-      height: points.height[p],
-      bore,
-      isOpen: points.bleed[p] === 1,
-    });
-    const pocket = pocketOf(courses, i, bore);
-    const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(line, s);
-    const here = swept ? 0 : pocket;
-    airHead[p] = courses.air[i] + here;
-    hump[p] = here > 0 ? courses.crestPoint[i] : courses.hump[i];
-    const parentPoint = ways.point[parent];
-    const over = points.height[p] - low.head[p];
-    const short = over > SAME_LEVEL ? over : Math.min(over, 0);
-    above[p] = Math.max(above[parentPoint], short);
-    if (short > 0 && short >= above[parentPoint] && !found.has(p) && above[parentPoint] <= 0) {
-      found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });
-    }
-    if (here > 0) {
-      const crest = courses.crestPoint[i];
-      noteHump(found, {
-        code: "humpTrapsAir",
-        point: points.id[crest],
-        pointIndex: crest,
-        airHead: here,
-        flowToClear: clearingFlow(line, s),
-        flowThere: Math.abs(busy.flow[s]),
-        locks: low.head[crest] - points.height[crest] <= courses.air[i],
-      });
-    }
+  const { points } = line;
+  const following: Following = {
+    line,
+    ways,
+    low,
+    busy,
+    courses,
+    airHead: new Float64Array(points.count),
+    hump: new Int32Array(points.count).fill(-1),
+    above: new Float64Array(points.count).fill(Number.NEGATIVE_INFINITY),
+    found: new Map(),
+  };
+  const { rootCount, nodeCount, point } = ways;
+  for (let i = 0; i < rootCount; i += 1) beginCourse(courses, i, point[i], points.height[point[i]]);
+  for (let i = rootCount; i < nodeCount; i += 1) {
+    advanceTo(following, i);
+    findHumpAbove(following, i);
+    findTrappedAir(following, i);
   }
-  findings.push(...found.values());
+  const { airHead, hump, above, found } = following;
+  return { findings: [...found.values(), ...findDeadEnds(following)], airHead, hump, above };
+}
+
+/** The ways as far as they were followed: what is known of each point, and the humps found. */
+interface Following extends Omit<Filling, "findings"> {
+  readonly line: Line;
+  readonly ways: Ways;
+  readonly low: Pick<LineSolution, "head">;
+  readonly busy: LineSolution;
+  readonly courses: Courses;
+  /** By point. */
+  readonly found: Map<number, FillingFinding>;
+}
+
+/** Takes the course on from the node before. */
+function advanceTo({ line, ways, courses }: Following, i: number): void {
+  const { points, segments } = line;
+  const p = ways.point[i];
+  advanceCourse(courses, i, ways.parent[i], {
+    point: p,
+    height: points.height[p],
+    bore: segments.bore[ways.segment[i]],
+    isOpen: points.bleed[p] === 1,
+  });
+}
+
+/** A hump that stands above the water which feeds it, unless one before it does already. */
+function findHumpAbove({ line, ways, low, above, found }: Following, i: number): void {
+  const { points } = line;
+  const p = ways.point[i];
+  const before = above[ways.point[ways.parent[i]]];
+  const over = points.height[p] - low.head[p];
+  const short = over > SAME_LEVEL ? over : Math.min(over, 0);
+  above[p] = Math.max(before, short);
+  if (short > 0 && short >= before && !found.has(p) && before <= 0)
+    found.set(p, { code: "humpAboveWater", point: points.id[p], pointIndex: p, above: short });
+}
+
+/** The column of air that the last crest on the way keeps in its leg down to here. */
+function findTrappedAir(
+  { line, ways, low, busy, courses, airHead, hump, found }: Following,
+  i: number,
+): void {
+  const { points, segments } = line;
+  const p = ways.point[i];
+  const s = ways.segment[i];
+  const pocket = pocketOf(courses, i, segments.bore[s]);
+  const swept = pocket > 0 && Math.abs(busy.flow[s]) >= clearingFlow(line, s);
+  const here = swept ? 0 : pocket;
+  const crest = courses.crestPoint[i];
+  airHead[p] = courses.air[i] + here;
+  hump[p] = here > 0 ? crest : courses.hump[i];
+  if (here <= 0) return;
+  noteHump(found, {
+    code: "humpTrapsAir",
+    point: points.id[crest],
+    pointIndex: crest,
+    airHead: here,
+    flowToClear: clearingFlow(line, s),
+    flowThere: Math.abs(busy.flow[s]),
+    locks: low.head[crest] - points.height[crest] <= courses.air[i],
+  });
+}
+
+/** Dead ends that keep air, in the order of the ways. */
+function findDeadEnds({ line, ways, courses }: Following): FillingFinding[] {
   const meeting = countMeeting(line);
+  const findings: FillingFinding[] = [];
   for (let i = ways.rootCount; i < ways.nodeCount; i += 1) {
-    const finding =
-      meeting[ways.point[i]] === 1
-        ? endFinding(line, courses, { i, point: ways.point[i], bore: segments.bore[ways.segment[i]] })
-        : undefined;
+    const point = ways.point[i];
+    if (meeting[point] !== 1) continue;
+    const finding = endFinding(line, courses, { i, point, bore: line.segments.bore[ways.segment[i]] });
     if (finding !== undefined) findings.push(finding);
   }
-  return { findings, airHead, hump, above };
+  return findings;
 }
 
 /** The flow that would sweep the air out of a piece of pipe [m³/s]. */

@@ -2,13 +2,14 @@ import type { Plan } from "../../document/plan-schema.js";
 import type { Problem } from "../../document/problem.js";
 import type { Flock } from "../../model/flock.js";
 import type { Line } from "../../model/line.js";
-import type { Mishap, MishapKind } from "../../model/mishap.js";
+import type { Mishap } from "../../model/mishap.js";
 import { mishapsOf } from "../../model/mishaps-of.js";
 import { hasWaterers } from "../../model/yard.js";
 import { askPlan, MORNING, type WeighedPlan } from "../asked-plan.js";
 import { cheapestGuard } from "./cheapest-guard.js";
 import { runDown } from "./draw-struck.js";
 import type { GuardResult } from "./guard.js";
+import { type Bundle, bundlesOf } from "./mishap-bundles.js";
 import { endsOf } from "./mishap-ends.js";
 import { type Guarding, guardingOf, guardsAgainst } from "./mishap-guards.js";
 import type { MishapEnd, MishapResult, MishapRow } from "./mishap-result.js";
@@ -16,12 +17,6 @@ import { runMishap, soonestHarm } from "./run-mishap.js";
 import { strike } from "./strike.js";
 import type { WatererMishapRow } from "./waterers/waterer-mishap-result.js";
 import { watererMishapsOfPlan } from "./waterers/waterer-mishaps-of-plan.js";
-
-/**
- * Of a group of more drinkers than this, only some are run, spread from its first to its last; in a plan of many groups
- * fewer of each, so that all groups together are not run more often than this, but for the ends of each.
- */
-const MOST_RUN = { ofGroup: 12, ofAll: 120, ends: 2 } as const;
 
 /** What any one mishap does to a plan. */
 export interface Mishaps {
@@ -78,16 +73,7 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
   const total = bundles.reduce((sum, { run }) => sum + run.length, 0);
   // A row's guards take about as long as six mishaps.
   const advance = progressOf(options.progress, total + 6 * Math.min(guardsFor, bundles.length));
-  const rows = bundles.map((bundle) =>
-    rowOf(
-      bundle,
-      bundle.run.map((mishap) => {
-        const result = runMishap(asked, mishap);
-        advance(1);
-        return result;
-      }),
-    ),
-  );
+  const rows = bundles.map((bundle) => runBundle(asked, bundle, advance));
   rows.sort((a, b) => compareHarm(a.worst, b.worst));
   const guarding = guardingOf(asked, options.day, nothing);
   return {
@@ -104,13 +90,27 @@ export function mishapsOfPlan(plan: Plan, options: MishapsOptions = {}): Mishaps
         return guarded(guarding, row);
       }),
       waterers: loose.rows,
-      leavesOut: [
-        ...(asked.flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
-        ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
-        ...(plan.sources.some(({ roof }) => roof !== undefined) ? (["rain"] as const) : []),
-      ],
+      leavesOut: leftOut(plan, line, asked.flock),
     },
   };
+}
+
+/** Runs every mishap of a row, one step of the work each. */
+function runBundle(asked: WeighedPlan, bundle: Bundle, advance: (steps: number) => void): MishapRow {
+  const results = bundle.run.map((mishap) => {
+    const result = runMishap(asked, mishap);
+    advance(1);
+    return result;
+  });
+  return rowOf(bundle, results);
+}
+
+function leftOut(plan: Plan, line: Line, flock: Flock): Mishaps["leavesOut"] {
+  return [
+    ...(flock.pens.length === 0 ? (["nobodyDrinks"] as const) : []),
+    ...(line.sources.some(({ feed }) => feed !== undefined) ? (["headerTank"] as const) : []),
+    ...(plan.sources.some(({ roof }) => roof !== undefined) ? (["rain"] as const) : []),
+  ];
 }
 
 const NO_WATERERS = { ok: true, rows: [] } as const;
@@ -186,51 +186,6 @@ function runNothing(asked: WeighedPlan): MishapEnd {
   const struck = strike(asked, undefined);
   const run = runDown(struck, { start: asked.fullVolumes, from: MORNING, lasts: struck.lasts });
   return endsOf(struck, run, MORNING);
-}
-
-/** Mishaps that are told in one line. */
-interface Bundle {
-  readonly kinds: readonly MishapKind[];
-  readonly count: number;
-  readonly run: readonly Mishap[];
-}
-
-/** Kinds that change the same law to the same: each is told with the first of them. */
-const SAME_LAW: Readonly<Partial<Record<MishapKind, MishapKind>>> = {
-  cupTipped: "floatStuckDown",
-  regulatorShut: "runBlocked",
-  oneWayShut: "runBlocked",
-  tapLeftShut: "runBlocked",
-};
-
-/** By law and place: a group of drinkers is one place, and so is the start of a run. */
-function bundlesOf(line: Line, mishaps: readonly Mishap[]): Bundle[] {
-  const byPlace = new Map<string, Mishap[]>();
-  for (const mishap of mishaps) {
-    const key = `${SAME_LAW[mishap.kind] ?? mishap.kind} ${placeOf(line, mishap)}`;
-    byPlace.set(key, [...(byPlace.get(key) ?? []), mishap]);
-  }
-  const groups = [...byPlace.keys()].filter((key) => key.includes("group")).length;
-  const most = Math.min(MOST_RUN.ofGroup, Math.max(MOST_RUN.ends, Math.floor(MOST_RUN.ofAll / groups)));
-  return [...byPlace.values()].map((members) => {
-    const kinds = [...new Set(members.map(({ kind }) => kind))];
-    // Those of the other kinds do the same there.
-    const first = members.filter(({ kind }) => kind === kinds[0]);
-    return { kinds, count: first.length, run: spread(first, most) };
-  });
-}
-
-function placeOf({ drinkers }: Line, mishap: Mishap): string {
-  if ("drinker" in mishap) return `group ${drinkers.group[mishap.drinker]}`;
-  if ("source" in mishap) return `source ${mishap.source}`;
-  if ("run" in mishap) return `run ${mishap.run}`;
-  if ("point" in mishap) return `point ${mishap.point}`;
-  return "pen" in mishap ? `batch ${mishap.pen} ${mishap.batch}` : "";
-}
-
-function spread<T>(all: readonly T[], most: number): T[] {
-  if (all.length <= most) return [...all];
-  return Array.from({ length: most }, (_, k) => all[Math.round((k * (all.length - 1)) / (most - 1))]);
 }
 
 function rowOf({ kinds, count, run }: Bundle, results: readonly MishapResult[]): MishapRow {

@@ -1,5 +1,5 @@
 import type { Line } from "../../model/line.js";
-import type { Mishap } from "../../model/mishap.js";
+import type { Mishap, MishapKind } from "../../model/mishap.js";
 import { withMishap } from "../../model/with-mishap.js";
 import type { Bench } from "./bench.js";
 import type { Cause, CauseCode, CausePlace } from "./cause.js";
@@ -18,62 +18,67 @@ const LEFT_IN_DRINKER = [0.08, 0.3];
 /** What a beak still finds in a cup that hangs askew, of what runs through it; common practice, no source. */
 const LEFT_IN_TIPPED = 0.1;
 
+/** Mishaps that are told as a cause of their own. */
+const CAUSE_OF = {
+  drinkerStuckOpen: "drinkerStuckOpen",
+  drinkerBlocked: "drinkerBlocked",
+  floatStuckDown: "floatStuckOpen",
+  floatStuckUp: "floatStuckShut",
+  cupTipped: "cupTipped",
+  jointApart: "jointApart",
+  tapLeftShut: "tapShut",
+  tapLeftOpen: "tapOpen",
+  regulatorGone: "regulatorGone",
+  regulatorShut: "regulatorShut",
+  oneWayShut: "oneWayShut",
+  lidOff: "lidOff",
+  ventBlocked: "ventBlocked",
+  feedStuckDown: "feedStuckOpen",
+  feedStuckUp: "feedStuckShut",
+  refillMissed: "notRefilled",
+  hoseOff: "notRefilled",
+} as const satisfies Partial<Record<MishapKind, CauseCode>>;
+
+type ToldMishap = Extract<Mishap, { readonly kind: keyof typeof CAUSE_OF }>;
+const isTold = (mishap: Mishap): mishap is ToldMishap => mishap.kind in CAUSE_OF;
+
 /**
  * A mishap as a cause, with the milder states it may be in; undefined for those that are told as another one: a blocked run is looked for along its whole length, and birds
  * that drink more are one cause.
  */
 export function supposeMishap(bench: Bench, mishap: Mishap): Supposition | undefined {
-  const { line } = bench;
+  if (!isTold(mishap)) return undefined;
+  const cause = { code: CAUSE_OF[mishap.kind], ...placeOf(bench.line, mishap) };
+  return { cause, trials: trialsOf(bench, mishap) };
+}
+
+function trialsOf(bench: Bench, mishap: ToldMishap): readonly Trial[] {
   switch (mishap.kind) {
     case "drinkerStuckOpen":
-      return bare(bench, mishap, "drinkerStuckOpen", drinkerAt(line, mishap.drinker));
     case "floatStuckDown":
-      return bare(bench, mishap, "floatStuckOpen", drinkerAt(line, mishap.drinker));
-    case "cupTipped":
-      return tipped(bench, mishap);
-    case "drinkerBlocked":
-    case "floatStuckUp": {
-      const code = mishap.kind === "drinkerBlocked" ? "drinkerBlocked" : "floatStuckShut";
-      return { cause: { code, ...drinkerAt(line, mishap.drinker) }, trials: blockedTrials(bench, mishap) };
-    }
-    case "jointApart":
-      return changed(bench, mishap, "jointApart", place("point", line.points.id[mishap.point], mishap.point));
-    case "tapLeftShut":
-      return changed(bench, mishap, "tapShut", runAt(line, mishap.run));
-    case "tapLeftOpen":
-      return changed(bench, mishap, "tapOpen", runAt(line, mishap.run));
-    case "regulatorGone":
-      return changed(bench, mishap, "regulatorGone", runAt(line, mishap.run));
-    case "regulatorShut":
-      return changed(bench, mishap, "regulatorShut", runAt(line, mishap.run));
-    case "oneWayShut":
-      return changed(bench, mishap, "oneWayShut", runAt(line, mishap.run));
     case "lidOff":
-      return bare(bench, mishap, "lidOff", sourceAt(line, mishap.source));
+      return [bare(bench, mishap)];
+    case "cupTipped":
+      return [tipped(bench, mishap)];
+    case "drinkerBlocked":
+    case "floatStuckUp":
+      return blockedTrials(bench, mishap);
     case "ventBlocked":
-      return {
-        cause: { code: "ventBlocked", ...sourceAt(line, mishap.source) },
-        trials: stalledTrials(bench, mishap.source),
-      };
-    case "feedStuckDown":
-      return changed(bench, mishap, "feedStuckOpen", sourceAt(line, mishap.source));
+      return stalledTrials(bench, mishap.source);
     case "feedStuckUp":
-      return {
-        cause: { code: "feedStuckShut", ...sourceAt(line, mishap.source) },
-        trials: waterTrials(bench, mishap.source, { notFilled: mishap.source }),
-      };
     case "refillMissed":
     case "hoseOff":
-      return {
-        cause: { code: "notRefilled", ...sourceAt(line, mishap.source) },
-        trials: waterTrials(bench, mishap.source, { notFilled: mishap.source }),
-      };
-    case "moreBirds":
-    case "hottestWeek":
-    case "runBlocked":
-    case "oneWayOpen":
-      return undefined;
+      return waterTrials(bench, mishap.source, { notFilled: mishap.source });
+    default:
+      return [changed(bench, mishap)];
   }
+}
+
+function placeOf(line: Line, mishap: ToldMishap): Where {
+  if ("drinker" in mishap) return drinkerAt(line, mishap.drinker);
+  if ("run" in mishap) return runAt(line, mishap.run);
+  if ("source" in mishap) return sourceAt(line, mishap.source);
+  return place("point", line.points.id[mishap.point], mishap.point);
 }
 
 const place = (at: CausePlace, id: string, index: number) => ({ at, id, index });
@@ -84,26 +89,24 @@ export const sourceAt = ({ sources }: Line, i: number) => place("source", source
 type Where = ReturnType<typeof place>;
 
 /** One state, with the plan's own points, pipes and taps. */
-function bare(bench: Bench, mishap: Mishap, code: CauseCode, where: Where): Supposition {
-  const trial = { weight: 1, severity: {}, line: withMishap(bench.line, mishap), isAlike: true };
-  return { cause: { code, ...where }, trials: [trial] };
-}
+const bare = (bench: Bench, mishap: Mishap): Trial => ({
+  weight: 1,
+  severity: {},
+  line: withMishap(bench.line, mishap),
+  isAlike: true,
+});
 
 /**
  * A cup that hangs askew passes what one passes whose float hangs low, and from the line they are the same. At the cup they
  * are not: over its lower lip the water runs away, where that of the other stands to the brim.
  */
-function tipped(bench: Bench, mishap: Mishap & { readonly drinker: number }): Supposition {
-  const { cause, trials } = bare(bench, mishap, "cupTipped", drinkerAt(bench.line, mishap.drinker));
-  const spilt = { drinker: mishap.drinker, left: LEFT_IN_TIPPED };
-  return { cause, trials: trials.map((trial) => ({ ...trial, spilt })) };
-}
+const tipped = (bench: Bench, mishap: Mishap & { readonly drinker: number }): Trial => ({
+  ...bare(bench, mishap),
+  spilt: { drinker: mishap.drinker, left: LEFT_IN_TIPPED },
+});
 
 /** One state whose pipes, taps or outlets are others. */
-function changed(bench: Bench, mishap: Mishap, code: CauseCode, where: Where): Supposition {
-  const trial = { weight: 1, severity: {}, line: withMishap(bench.line, mishap), isAlike: false };
-  return { cause: { code, ...where }, trials: [trial] };
-}
+const changed = (bench: Bench, mishap: Mishap): Trial => ({ ...bare(bench, mishap), isAlike: false });
 
 function blockedTrials({ line }: Bench, mishap: Mishap & { readonly drinker: number }): Trial[] {
   const partly = LEFT_IN_DRINKER.map((openShare): Trial => {

@@ -61,31 +61,18 @@ export function runWaterer(
   const struck = instead ?? report.waterer;
   const before = waterOf(struck);
   const after = waterAfter(struck, mishap, line.water.density);
-  const others = [
-    ...yard.waterers.map(({ waterer }, w) => ({
-      waterer,
-      count: waterer.count - (w === mishap.waterer ? 1 : 0),
-    })),
-    ...(beside === undefined ? [] : [{ waterer: beside, count: 1 }]),
-  ].filter(({ count }) => count > 0);
   const isMissed = mishap.kind === "refillMissed";
-  const missed = { first: 2 * everyOf(struck), every: everyOf(struck) };
+  const missed = isMissed ? { first: 2 * everyOf(struck), every: everyOf(struck) } : undefined;
+  const others = othersIn(yard, mishap.waterer, beside);
   const pools = [
-    poolOf(asked, after, { full: before.gives, count: 1, refill: isMissed ? missed : undefined }),
+    poolOf(asked, after, { full: before.gives, count: 1, refill: missed }),
     ...others.map(({ waterer, count }) =>
       poolOf(asked, waterOf(waterer), { count, refill: isMissed ? roundsOf(waterer) : undefined }),
     ),
   ];
-  const comesAfter = isMissed ? missed.first : DAY;
-  const drawdown = drawPen(pools, {
-    ...asked,
-    from: MORNING,
-    lasts: lasts ?? (isMissed ? missed.first : FOLLOWED),
-  });
-  const standing = others.reduce((sum, { waterer, count }) => sum + count * waterOf(waterer).stays, 0);
-  const lost = before.stays - after.stays;
-  const drinkable = pools.reduce((sum, { start }) => sum + start, 0);
-  const { poured, drunk, air, left, until } = drawdown;
+  const followed = lasts ?? missed?.first ?? FOLLOWED;
+  const drawdown = drawPen(pools, { ...asked, from: MORNING, lasts: followed });
+  const comesAfter = missed?.first ?? DAY;
   return {
     mishap,
     pen: yard.pen,
@@ -93,23 +80,59 @@ export function runWaterer(
     count: report.waterer.count,
     birds: yard.birds,
     ...endOf(asked, drawdown, comesAfter),
-    lost,
+    lost: before.stays - after.stays,
     gives: after.gives,
     gave: before.gives,
     slope: after.waterer.slope,
     drainsAt: "drainsAt" in after.tilt ? after.tilt.drainsAt : undefined,
     goesOnAtLine: asked.linePlaces > 0,
     covered: coveredOf(asked, before, after, RUNS_EMPTY.has(mishap.kind) || after.gives <= 0),
-    balance: {
-      start: before.stays + standing,
-      poured,
-      drunk,
-      air,
-      lost,
-      left: left + after.stays + standing - drinkable,
-    },
+    balance: balanceOf({ before, after, others, pools, drawdown }),
     comesAfter,
-    followed: until,
+    followed: drawdown.until,
+  };
+}
+
+/** Waterers of one kind, and how many. */
+interface Several {
+  readonly waterer: LooseWaterer;
+  readonly count: number;
+}
+
+/** All in the pen but the one to which it happens, and one more where a guard stands beside it. */
+function othersIn(yard: PenYard, struck: number, beside: LooseWaterer | undefined): Several[] {
+  const there = yard.waterers.map(({ waterer }, w) => ({
+    waterer,
+    count: waterer.count - (w === struck ? 1 : 0),
+  }));
+  const all = beside === undefined ? there : [...there, { waterer: beside, count: 1 }];
+  return all.filter(({ count }) => count > 0);
+}
+
+/** What stood in the pen, and where it went; what no bird reaches stands as before, but for what the mishap lost of it. */
+function balanceOf({
+  before,
+  after,
+  others,
+  pools,
+  drawdown,
+}: {
+  readonly before: WatererWater;
+  readonly after: WatererWater;
+  readonly others: readonly Several[];
+  readonly pools: readonly LoosePool[];
+  readonly drawdown: PenDrawdown;
+}): WatererMishapResult["balance"] {
+  const standing = others.reduce((sum, { waterer, count }) => sum + count * waterOf(waterer).stays, 0);
+  const drinkable = pools.reduce((sum, { start }) => sum + start, 0);
+  const { poured, drunk, air, left } = drawdown;
+  return {
+    start: before.stays + standing,
+    poured,
+    drunk,
+    air,
+    lost: before.stays - after.stays,
+    left: left + after.stays + standing - drinkable,
   };
 }
 
