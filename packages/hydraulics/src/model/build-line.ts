@@ -44,45 +44,32 @@ export function buildLine(plan: Plan): LineBuilding {
   if (problems.length === 0) problems.push(...tooSteep(plan, joints, heights.height, values));
   if (problems.length > 0) return { ok: false, problems: sortProblems(problems) };
 
-  const ground = resolveGround(joints, heights.height);
-  const points = listPoints();
-  joints.id.forEach((id, j) => {
-    const height = heights.height[j];
-    points.add({
-      id,
-      height,
-      ground: ground[j],
-      bleed: joints.bleed[j],
-      measured: true,
-    });
-  });
-  const laying: Laying = {
-    plan,
-    joints,
-    outletBores: sources.map(({ outletBore }) => outletBore),
-    height: heights.height,
-    ground,
-    values,
-    points,
-    segments: [],
-    drinkers: [],
-    groups: [],
-    runs: [],
-    openWater: [],
-  };
+  const outletBores = sources.map(({ outletBore }) => outletBore);
+  const laying = beginLaying({ plan, joints, outletBores, height: heights.height, values });
   plan.runs.forEach((_, i) => {
     layOneRun(laying, i);
   });
   const line: Line = {
     name: plan.name ?? "",
     water,
-    points: points.finish(),
+    points: laying.points.finish(),
     segments: columnsOfSegments(laying.segments),
     runs: laying.runs,
     drinkers: { ...columnsOfDrinkers(laying.drinkers), groups: laying.groups },
     sources: sources.map((source, i) => placeSource(plan, joints, source, i, values)),
   };
   return { ok: true, line, defaults: values.used, openWater: laying.openWater };
+}
+
+/** A line of joints only, before any run is laid between them. */
+function beginLaying(told: Pick<Laying, "plan" | "joints" | "outletBores" | "height" | "values">): Laying {
+  const { joints, height } = told;
+  const ground = resolveGround(joints, height);
+  const points = listPoints();
+  joints.id.forEach((id, j) => {
+    points.add({ id, height: height[j], ground: ground[j], bleed: joints.bleed[j], measured: true });
+  });
+  return { ...told, ground, points, segments: [], drinkers: [], groups: [], runs: [], openWater: [] };
 }
 
 function tooManyDrinkers(plan: Plan): Problem[] {

@@ -15,65 +15,103 @@ export function resolveHeights(
   joints: Joints,
   values: TypedValues,
 ): { height: Float64Array; problems: Problem[] } {
-  const height: (number | undefined)[] = [...joints.height];
   const falls = plan.runs.map((_, i) => statedFall(plan, i, values));
-  const meeting: number[][] = joints.id.map(() => []);
-  plan.runs.forEach((_, i) => {
-    meeting[joints.runFrom[i]].push(i);
-    if (joints.runTo[i] !== joints.runFrom[i]) meeting[joints.runTo[i]].push(i);
-  });
+  const height = [...joints.height];
+  const spreading: Spreading = { plan, joints, values, falls, height, meeting: runsMeeting(joints) };
   const known = height.flatMap((h, j) => (h === undefined ? [] : [j]));
-  /** Gives the joint at the other end of a run its height, if it has none, and tells which that is. */
-  const pass = (run: number, here: number, fall: number): number | undefined => {
-    const isStart = joints.runFrom[run] === here;
-    const other = isStart ? joints.runTo[run] : joints.runFrom[run];
-    if (height[other] !== undefined) return undefined;
-    const known = height[here] as number;
-    height[other] = isStart ? fallReference(joints, run, known) - fall : known + fall;
-    return other;
-  };
-  /** Follows stated falls from the joints of `queue`, which grows by all that they reach. */
-  const follow = (queue: number[], from = 0) => {
-    for (let at = from; at < queue.length; at += 1) {
-      for (const run of meeting[queue[at]]) {
-        const fall = falls[run];
-        const other = fall === undefined ? undefined : pass(run, queue[at], fall);
-        if (other !== undefined) queue.push(other);
-      }
-    }
-  };
-  /** Where a run ends of which no fall is told: level, unless it is too short to come down from a source's outlet. */
-  const levelEnd = (run: number, startHeight: number): number => {
-    const level = fallReference(joints, run, startHeight);
-    const canReach = Math.abs(startHeight - level) <= values.si(plan.runs[run].length, "length");
-    return canReach ? level : startHeight;
-  };
-  /** The fall that says as much, counted like a stated one. */
-  const levelFall = (run: number, here: number): number => {
-    const start = height[here] as number;
-    return joints.runFrom[run] === here ? fallReference(joints, run, start) - levelEnd(run, start) : 0;
-  };
-  follow(known);
+  followFalls(spreading, known);
   const firm = known.length;
-  const level: number[] = [];
-  for (let at = 0; at < known.length; at += 1) {
-    for (const run of meeting[known[at]]) {
-      const other = falls[run] === undefined ? pass(run, known[at], levelFall(run, known[at])) : undefined;
-      if (other === undefined) continue;
-      level.push(run);
-      known.push(other);
-      follow(known, known.length - 1);
-    }
-  }
-  level.sort((a, b) => a - b);
-  for (const run of level) values.note("fall", `runs[${run}].fall`);
+  const level = layLevel(spreading, known);
+  for (const run of level.sort((a, b) => a - b)) values.note("fall", `runs[${run}].fall`);
+  const assumed = new Set(known.slice(firm));
   const problems = [
     ...disagreements(plan, joints, height, falls),
-    ...leftOpen(joints, height, falls, new Set(known.slice(firm)), levelEnd),
+    ...leftOpen(joints, height, falls, assumed, (run, start) => levelEnd(spreading, run, start)),
     ...unconnected(plan, joints),
     ...regulatorsInRings(plan, joints),
   ];
   return { height: Float64Array.from(height, (h) => h ?? 0), problems };
+}
+
+/** Heights while they spread from joint to joint. */
+interface Spreading {
+  readonly plan: Plan;
+  readonly joints: Joints;
+  readonly values: TypedValues;
+  /** By run, as stated [m]. */
+  readonly falls: readonly (number | undefined)[];
+  /** By joint, [m above datum]; undefined where nothing has come yet. */
+  readonly height: (number | undefined)[];
+  /** By joint: the runs that meet there. */
+  readonly meeting: readonly (readonly number[])[];
+}
+
+function runsMeeting({ id, runFrom, runTo }: Joints): number[][] {
+  const meeting: number[][] = id.map(() => []);
+  runFrom.forEach((from, run) => {
+    meeting[from].push(run);
+    if (runTo[run] !== from) meeting[runTo[run]].push(run);
+  });
+  return meeting;
+}
+
+/** Follows stated falls from the joints of `queue`, which grows by all that they reach. */
+function followFalls(spreading: Spreading, queue: number[], from = 0): void {
+  const { falls, meeting } = spreading;
+  for (let at = from; at < queue.length; at += 1) {
+    for (const run of meeting[queue[at]]) {
+      const fall = falls[run];
+      const other = fall === undefined ? undefined : passOn(spreading, { run, here: queue[at], fall });
+      if (other !== undefined) queue.push(other);
+    }
+  }
+}
+
+/** Lays runs of no stated fall level from the known joints on, which grow by all that these reach; tells which runs. */
+function layLevel(spreading: Spreading, known: number[]): number[] {
+  const { falls, meeting } = spreading;
+  const level: number[] = [];
+  for (let at = 0; at < known.length; at += 1) {
+    const here = known[at];
+    for (const run of meeting[here]) {
+      if (falls[run] !== undefined) continue;
+      const other = passOn(spreading, { run, here, fall: levelFall(spreading, run, here) });
+      if (other === undefined) continue;
+      level.push(run);
+      known.push(other);
+      followFalls(spreading, known, known.length - 1);
+    }
+  }
+  return level;
+}
+
+/** Gives the joint at the other end of a run its height, if it has none, and tells which that is. */
+function passOn(
+  { joints, height }: Spreading,
+  { run, here, fall }: { readonly run: number; readonly here: number; readonly fall: number },
+): number | undefined {
+  const isStart = joints.runFrom[run] === here;
+  const other = isStart ? joints.runTo[run] : joints.runFrom[run];
+  if (height[other] !== undefined) return undefined;
+  const known = height[here] as number;
+  height[other] = isStart ? fallReference(joints, run, known) - fall : known + fall;
+  return other;
+}
+
+/** The fall that a run without one has, counted like a stated one [m]. */
+function levelFall(spreading: Spreading, run: number, here: number): number {
+  const { joints, height } = spreading;
+  const start = height[here] as number;
+  return joints.runFrom[run] === here
+    ? fallReference(joints, run, start) - levelEnd(spreading, run, start)
+    : 0;
+}
+
+/** Where a run ends of which no fall is told: level, unless it is too short to come down from a source's outlet. */
+function levelEnd({ plan, joints, values }: Spreading, run: number, startHeight: number): number {
+  const level = fallReference(joints, run, startHeight);
+  const canReach = Math.abs(startHeight - level) <= values.si(plan.runs[run].length, "length");
+  return canReach ? level : startHeight;
 }
 
 /**

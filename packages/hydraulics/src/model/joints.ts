@@ -24,53 +24,59 @@ export interface Joints {
  * @param outletHeight  height of each source's outlet [m above datum], in the order of the plan
  */
 export function gatherJoints(plan: Plan, outletHeight: readonly number[], values: TypedValues): Joints {
-  const joints: Joints = {
-    id: [],
-    height: [],
-    ground: [],
-    bleed: [],
-    source: [],
-    runFrom: [],
-    runTo: [],
+  const told = [...joinSources(plan, outletHeight, values), ...joinPoints(plan, values)];
+  const place = new Map(told.map(({ id }, j) => [id, j]));
+  const ends = runEnds(plan);
+  for (const { to } of ends) {
+    if (place.has(to)) continue;
+    place.set(to, told.length);
+    told.push({ id: to, height: undefined, ground: undefined, bleed: false, source: -1 });
+  }
+  return {
+    id: told.map(({ id }) => id),
+    height: told.map(({ height }) => height),
+    ground: told.map(({ ground }) => ground),
+    bleed: told.map(({ bleed }) => bleed),
+    source: told.map(({ source }) => source),
+    // A run may start where a later one ends, so starts are looked up once all ends are known.
+    runFrom: ends.map(({ from }) => place.get(from) ?? 0),
+    runTo: ends.map(({ to }) => place.get(to) ?? 0),
     runId: [...runNames(plan)],
   };
-  const place = new Map<string, number>();
-  const add = (
-    id: string,
-    height: number | undefined,
-    ground: number | undefined,
-    bleed: boolean,
-    source: number,
-  ) => {
-    place.set(id, joints.id.length);
-    joints.id.push(id);
-    joints.height.push(height);
-    joints.ground.push(ground);
-    joints.bleed.push(bleed);
-    joints.source.push(source);
-  };
+}
+
+/** One joint, as in the columns of `Joints`. */
+interface Joint {
+  readonly id: string;
+  readonly height: number | undefined;
+  readonly ground: number | undefined;
+  readonly bleed: boolean;
+  readonly source: number;
+}
+
+function joinSources(plan: Plan, outletHeight: readonly number[], values: TypedValues): Joint[] {
   const names = sourceNames(plan);
-  plan.sources.forEach((source, i) => {
-    const ground = source.ground === undefined ? 0 : values.si(source.ground, "length");
-    add(names[i], outletHeight[i], ground, false, i);
-  });
-  for (const point of plan.points ?? []) {
+  return plan.sources.map(({ ground }, i) => ({
+    id: names[i],
+    height: outletHeight[i],
+    ground: ground === undefined ? 0 : values.si(ground, "length"),
+    bleed: false,
+    source: i,
+  }));
+}
+
+/** A height of either ground or pipe states both: what is not said of them is 0. */
+function joinPoints({ points = [] }: Plan, values: TypedValues): Joint[] {
+  return points.map((point) => {
     const ground = point.ground === undefined ? undefined : values.si(point.ground, "length");
     const above = point.above === undefined ? undefined : values.si(point.above, "length");
     const isStated = ground !== undefined || above !== undefined;
-    add(
-      point.id,
-      isStated ? (ground ?? 0) + (above ?? 0) : undefined,
-      isStated ? (ground ?? 0) : undefined,
-      point.bleed ?? false,
-      -1,
-    );
-  }
-  for (const { to } of runEnds(plan)) {
-    if (!place.has(to)) add(to, undefined, undefined, false, -1);
-    joints.runTo.push(place.get(to) ?? 0);
-  }
-  // A run may start where a later one ends, so starts are looked up once all ends are known.
-  for (const { from } of runEnds(plan)) joints.runFrom.push(place.get(from) ?? 0);
-  return joints;
+    return {
+      id: point.id,
+      height: isStated ? (ground ?? 0) + (above ?? 0) : undefined,
+      ground: isStated ? (ground ?? 0) : undefined,
+      bleed: point.bleed ?? false,
+      source: -1,
+    };
+  });
 }

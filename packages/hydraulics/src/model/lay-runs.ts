@@ -1,4 +1,5 @@
 import { drinkerGroupsOf } from "../document/plan-lists.js";
+import type { PlanRun } from "../document/plan-schema.js";
 import { fallReference } from "./falls.js";
 import { hangDrinkers } from "./hang-drinkers.js";
 import { layRun, placeDrinkers, type Station } from "./lay-run.js";
@@ -6,6 +7,7 @@ import type { Laying } from "./laying.js";
 import { SEGMENT_KIND } from "./line.js";
 import type { SegmentPart } from "./line-parts.js";
 import { type PipeBehaviour, pipeOf, sumFittings, type WayIn } from "./pipe-kind.js";
+import type { TypedValues } from "./typed-values.js";
 
 /** A run of no length still joins two places: it counts as this much pipe [m]. */
 const LEAST_LENGTH = 0.001;
@@ -15,54 +17,18 @@ const ONE_WAY_K = 2;
 
 /** Lays one run of the plan: its devices, its pieces of pipe from station to station, and what hangs on it. */
 export function layOneRun(laying: Laying, index: number): void {
-  const { plan, joints, height, values, segments } = laying;
+  const { plan, joints, values, segments } = laying;
   const run = plan.runs[index];
-  const path = `runs[${index}]`;
-  const [from, to] = [joints.runFrom[index], joints.runTo[index]];
   const length = values.si(run.length, "length");
-  const pipe = pipeOf(run.pipe, `${path}.pipe`, values);
-  const groups = drinkerGroupsOf(run).map((group) =>
-    placeDrinkers({
-      count: group.count ?? 1,
-      runLength: length,
-      first: group.first === undefined ? undefined : values.si(group.first, "length"),
-      every: group.every === undefined ? undefined : values.si(group.every, "length"),
-    }),
-  );
-  const stations = layRun({
-    length,
-    startHeight: height[from],
-    surveyedFrom: fallReference(joints, index, height[from]),
-    endHeight: height[to],
-    survey: (run.survey ?? []).map((reading) => ({
-      along: values.si(reading.along, "length"),
-      fall: values.si(reading.fall, "length"),
-      bleed: reading.bleed ?? false,
-    })),
-    drinkersAt: groups.flat().sort((a, b) => a - b),
-  });
+  const pipe = pipeOf(run.pipe, `runs[${index}].pipe`, values);
+  const places = drinkerPlaces(run, length, values);
+  const stations = stationsOf(laying, index, length, places.flat());
   const firstSegment = segments.length;
   const start = layDevices(laying, index, pipe);
-  const runPoints = [from, ...stations.map((station) => addStation(laying, index, station, length)), to];
+  const between = stations.map((station) => addStation(laying, index, station, length));
+  const runPoints = [joints.runFrom[index], ...between, joints.runTo[index]];
   const along = [0, ...stations.map((station) => station.along), length];
-  const fittings = sumFittings(run, pipe.bore, wayInOf(laying, from));
-  const { bore, hazenWilliams, roughness } = pipe;
-  for (let k = 1; k < runPoints.length; k += 1) {
-    // Fittings sit where the whole flow of the run still passes: the cautious end.
-    const isFirst = k === 1;
-    segments.push({
-      run: index,
-      bore,
-      hazenWilliams,
-      roughness,
-      k1: isFirst ? fittings.k1 : 0,
-      kInfinity: isFirst ? fittings.kInfinity : 0,
-      from: isFirst ? start : runPoints[k - 1],
-      to: runPoints[k],
-      length: Math.max(LEAST_LENGTH, along[k] - along[k - 1]),
-      shut: isFirst && run.tap === "shut",
-    });
-  }
+  layPieces(laying, index, { pipe, start, runPoints, along });
   laying.runs.push({
     id: joints.runId[index],
     index,
@@ -77,7 +43,73 @@ export function layOneRun(laying: Laying, index: number): void {
     points: Int32Array.from(runPoints),
     along: Float64Array.from(along),
   });
-  hangDrinkers(laying, index, groups, runPoints, along);
+  hangDrinkers(laying, index, places, runPoints, along);
+}
+
+/** By group, how far along the run each of its drinkers hangs [m]. */
+function drinkerPlaces(run: PlanRun, runLength: number, values: TypedValues): number[][] {
+  return drinkerGroupsOf(run).map((group) =>
+    placeDrinkers({
+      count: group.count ?? 1,
+      runLength,
+      first: group.first === undefined ? undefined : values.si(group.first, "length"),
+      every: group.every === undefined ? undefined : values.si(group.every, "length"),
+    }),
+  );
+}
+
+function stationsOf(
+  { plan, joints, height, values }: Laying,
+  index: number,
+  length: number,
+  drinkersAt: readonly number[],
+): Station[] {
+  const startHeight = height[joints.runFrom[index]];
+  return layRun({
+    length,
+    startHeight,
+    surveyedFrom: fallReference(joints, index, startHeight),
+    endHeight: height[joints.runTo[index]],
+    survey: (plan.runs[index].survey ?? []).map((reading) => ({
+      along: values.si(reading.along, "length"),
+      fall: values.si(reading.fall, "length"),
+      bleed: reading.bleed ?? false,
+    })),
+    drinkersAt: [...drinkersAt].sort((a, b) => a - b),
+  });
+}
+
+/** The pieces of pipe from point to point. Fittings sit where the whole flow of the run still passes: the cautious end. */
+function layPieces(
+  laying: Laying,
+  index: number,
+  way: {
+    readonly pipe: PipeBehaviour;
+    /** The point after the devices. */
+    readonly start: number;
+    readonly runPoints: readonly number[];
+    readonly along: readonly number[];
+  },
+): void {
+  const { pipe, start, runPoints, along } = way;
+  const run = laying.plan.runs[index];
+  const { bore, hazenWilliams, roughness } = pipe;
+  const fittings = sumFittings(run, bore, wayInOf(laying, runPoints[0]));
+  for (let k = 1; k < runPoints.length; k += 1) {
+    const isFirst = k === 1;
+    laying.segments.push({
+      run: index,
+      bore,
+      hazenWilliams,
+      roughness,
+      k1: isFirst ? fittings.k1 : 0,
+      kInfinity: isFirst ? fittings.kInfinity : 0,
+      from: isFirst ? start : runPoints[k - 1],
+      to: runPoints[k],
+      length: Math.max(LEAST_LENGTH, along[k] - along[k - 1]),
+      shut: isFirst && run.tap === "shut",
+    });
+  }
 }
 
 /** The outlet of the source at a joint; undefined where there is none. */
