@@ -54,6 +54,111 @@ describe("expectTrial", () => {
   });
 });
 
+describe("the end of a run, opened", () => {
+  // Ten centimetres of 15.8 mm pipe: nearly all of the head goes into the jet, a √(2 g h).
+  const stub = (more: Record<string, unknown> = {}) =>
+    asked(
+      planOf(
+        yard({
+          stand: "0 cm",
+          ...{ full: "60 cm", lowest: "10 cm" },
+          runs: [
+            {
+              ...{ id: "stub", length: "10 cm", fall: "0 cm", pipe: { bore: "15.8 mm" } },
+              ...{ drinkers: { kind: "plain", count: 1 }, ...more },
+            },
+          ],
+        }),
+      ),
+    ).bench;
+  const jet = (head: number) => (Math.PI / 4) * 0.0158 ** 2 * Math.sqrt(2 * 9.80665 * head);
+  const trialWith = (bench: ReturnType<typeof stub>, level: number, airHead?: number) => ({
+    ...{ ...asIs(bench.line), levels: [level] },
+    ...(airHead === undefined ? {} : { airHead: new Float64Array(bench.line.points.count).fill(airHead) }),
+  });
+
+  it("pours by Torricelli's law, less what its entry and six diameters of pipe take: about √(1/1.7)", () => {
+    const bench = stub();
+    const poured = (level: number, airHead?: number) =>
+      expectTrial(bench, trialWith(bench, level, airHead), undefined).endShare(0);
+    // From the outlet at 5 cm the pipe goes down to where the vessel stands.
+    for (const level of [0.55, 0.3, 0.1]) {
+      expect(poured(level) / jet(level)).toBeLessThan(0.85);
+      expect(poured(level) / jet(level)).toBeGreaterThan(0.72);
+    }
+  });
+
+  it("pours with a column of air on the way as if it stood that much higher, and not at all against a higher one", () => {
+    const bench = stub();
+    const poured = (level: number, airHead: number) =>
+      expectTrial(bench, trialWith(bench, level, airHead), undefined).endShare(0);
+    expect(poured(0.55, 0.2) / poured(0.35, 0)).toBeCloseTo(1, 6);
+    expect(poured(0.25, 0.3)).toBe(0);
+  });
+
+  it("is told against what it pours as it should", () => {
+    const bench = stub();
+    const usual = expectTrial(bench, trialWith(bench, 0.55), undefined);
+    const now = expectTrial(bench, trialWith(bench, 0.55, 0.3), usual);
+    const bare = expectTrial(bench, trialWith(bench, 0.55, 0.3), undefined);
+    expect(now.endShare(0)).toBeCloseTo(bare.endShare(0) / usual.endShare(0), 12);
+    // √(25/55), for the loss in the pipe goes nearly as the jet's own.
+    expect(now.endShare(0)).toBeCloseTo(Math.sqrt(0.25 / 0.55), 2);
+  });
+});
+
+describe("what fills a source", () => {
+  const filled = (refill: unknown) =>
+    asked(
+      planOf(
+        yard({
+          ...{ full: "60 cm", lowest: "10 cm", source: { refill } },
+          runs: [{ length: "2 m", fall: "0 cm", drinkers: { kind: "plain", count: 1 } }],
+        }),
+      ),
+    );
+
+  it("hides every fall where it is a hose, and none where it is somebody with a can, or nobody", () => {
+    const isKept = (refill: unknown) => filled(refill).usual.sources[0]!.isKeptFull;
+    expect(isKept({ hose: "1 L/min" })).toBe(true);
+    expect(isKept({ every: "1 day" })).toBe(false);
+    expect(isKept("none")).toBe(false);
+  });
+
+  it("is told to be nothing in a trial in which nobody fills it any more", () => {
+    const { bench, usual } = filled({ hose: "1 L/min" });
+    const now = expectTrial(bench, { ...asIs(bench.line), notFilled: 0 }, usual);
+    expect(now.sources[0]).toMatchObject({ isKeptFull: false, dayUsual: usual.sources[0]!.dayFall });
+    // An hour and a half of its one drinker at work, 57 cm across.
+    const hour = bench.line.drinkers.groups[0]!.ordinary;
+    expect(hour).toBeGreaterThanOrEqual(0);
+    expect(now.sources[0]!.dayFall).toBeGreaterThanOrEqual(usual.sources[0]!.dayFall);
+  });
+});
+
+describe("where water is seen on the ground", () => {
+  it("is along every run that meets the place, and at a source that stands there", () => {
+    const { bench, usual } = asked();
+    const { line } = bench;
+    expect(line.runs).toHaveLength(2);
+    const pouring = (point: number) => {
+      const leaks = [{ point, height: line.points.height[point]!, coefficient: 1e-5 }];
+      return expectTrial(bench, { ...asIs({ ...line, leaks }), isAlike: false }, usual).leaks;
+    };
+    const atSource = pouring(line.sources[0]!.point).map(({ at, index, run: on }) => [at, index, on]);
+    expect(atSource).toEqual([
+      ["run", 0, 0],
+      ["source", 0, -1],
+    ]);
+    const alongOf = (r: number) => pouring(line.runs[r]!.points.at(-1)!).map(({ at, index }) => [at, index]);
+    expect(alongOf(0)).toEqual([
+      ["run", 0],
+      ["run", 1],
+    ]);
+    expect(alongOf(1)).toEqual([["run", 1]]);
+  });
+});
+
 describe("drawnFrom", () => {
   it("is nothing of birds that have not come, though their drinkers give nothing", () => {
     const { bench } = asked(planOf(penPlan({ birds: { kind: "hen", count: 24, arrives: "2026-09-01" } })));

@@ -1,4 +1,4 @@
-import type { Batch } from "../../model/flock.js";
+import { isThere } from "../../model/flock.js";
 import { volumeAtLevel } from "../../physics/vessel.js";
 import { type Drawdown, drawDown } from "../../simulate/drawdown.js";
 import type { DrawnPool, Refill } from "../../simulate/drawn-pool.js";
@@ -9,8 +9,6 @@ import type { Balance, MishapEnd } from "./mishap-result.js";
 import type { Struck } from "./strike.js";
 
 const DAY = 86_400;
-
-const isThere = ({ ageDays, count }: Batch) => ageDays >= 0 && count > 0;
 
 /** When it comes to what, from the beginning of the run [s]; undefined where it does not within that time. */
 export function endsOf(struck: Struck, { pools, drawdown }: MishapRun, from: number): MishapEnd {

@@ -1,6 +1,6 @@
 import type { Plan } from "../../document/plan-schema.js";
 import type { Problem } from "../../document/problem.js";
-import type { Flock } from "../../model/flock.js";
+import { type Flock, isThere } from "../../model/flock.js";
 import { flockInDays, flockInHeat } from "../../model/flock-on.js";
 import { drawDown, type Refill } from "../../simulate/drawdown.js";
 import { drawOfPen } from "../../simulate/pen-draw.js";
@@ -134,10 +134,7 @@ function standAlone(asked: AskedPlan, days: number, hotDays: number, failed: Rea
 
 /** A pen with birds that no pool serves any more. */
 function strandedPen({ flock }: AskedPlan, served: readonly number[]): string | undefined {
-  return flock.pens.find(
-    ({ batches }, p) =>
-      !served.includes(p) && batches.some(({ ageDays, count }) => ageDays >= 0 && count > 0),
-  )?.id;
+  return flock.pens.find(({ batches }, p) => !served.includes(p) && batches.some(isThere))?.id;
 }
 
 function drunkOver({ judged, flock }: AskedPlan, flockOn: (day: number) => Flock, days: number): number {
