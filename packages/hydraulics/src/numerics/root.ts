@@ -46,6 +46,7 @@ export interface RootOptions {
  * @source chandrupatla-1997, the algorithm of section 3, from memory
  * @example findRoot((x) => x * x - 2, 0, 2).root   // 1.414213562
  */
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a kernel; the steps of the paper follow one another on six numbers
 export function findRoot(
   residual: (x: number) => number,
   from: number,

@@ -30,6 +30,7 @@ const FACTORED: FactorOutcome = Object.freeze({ ok: true });
  * @throws RangeError when an array has the wrong length
  * @source davis-2005-ldl (numeric step), from memory; the panels are ours, common practice, no source
  */
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a kernel; a row passes all phases with its numbers at hand
 export function factorSymmetric(
   pattern: SymmetricPattern,
   diagonal: Float64Array,

@@ -28,48 +28,44 @@ export function searchSpace(searching: Searching): Searched {
   let found: Found | undefined;
   let judged = 0;
   let parts = 0;
+  const plans = countPlans(space);
   const limit = () => found?.cost ?? below;
+  /** Whether nothing that costs as much is of interest any more. */
+  const isDear = (cost: Cost) => {
+    const most = limit();
+    return most !== undefined && compare(cost, most) >= 0;
+  };
   const works = (picks: Picks) => {
     judged += 1;
     return searching.works(picks);
   };
-  const cheaper = (guess: Found | undefined) =>
-    guess === undefined || (below !== undefined && compare(guess.cost, below) >= 0) ? undefined : guess;
+  /** Looks for some plan that works in a quick way. */
+  const guess = (look: (searching: Searching) => Found | undefined) => {
+    const likely = plans > WORTH_A_GUESS ? look({ ...searching, works }) : undefined;
+    if (likely !== undefined && !isDear(likely.cost)) found = likely;
+  };
   const enter = (domains: Domains) => {
     parts += 1;
     const least = domains.some((domain) => domain.length === 0) ? undefined : bound(domains, limit());
-    const most = limit();
-    if (least !== undefined && (most === undefined || compare(least.cost, most) < 0))
-      queue.push({ domains, ...least });
+    if (least !== undefined && !isDear(least.cost)) queue.push({ domains, ...least });
   };
-  const end = (open: Cost | undefined): Searched => ({
-    found,
-    proven: open === undefined,
-    bound: open,
-    plans: countPlans(space),
-    judged,
-    parts,
-  });
-  const isLarge = countPlans(space) > WORTH_A_GUESS;
-  if (isLarge) found = cheaper(firstLikely({ ...searching, works }));
+  const end = (open: Cost | undefined): Searched => {
+    return { found, proven: open === undefined, bound: open, plans, judged, parts };
+  };
   let inVain = 0;
+  guess(firstLikely);
   enter(wholeOf(space));
-  for (let part = queue.pop(); part !== undefined; part = queue.pop()) {
-    const most = limit();
-    if (most !== undefined && compare(part.cost, most) >= 0) break;
+  for (let part = queue.pop(); part !== undefined && !isDear(part.cost); part = queue.pop()) {
     if (!mayGoOn() || parts > searching.mostParts) return end(part.cost);
     const cost = costOf(space, part.picks);
-    if (most === undefined || compare(cost, most) < 0) {
-      if (works(part.picks)) found = { picks: part.picks, cost };
-      else {
-        inVain += 1;
-        if (found === undefined && inVain === GUESS_AFTER && isLarge)
-          found = cheaper(guessPlan({ ...searching, works }));
-      }
+    const isTried = !isDear(cost);
+    if (isTried && works(part.picks)) found = { picks: part.picks, cost };
+    else if (isTried) {
+      inVain += 1;
+      if (found === undefined && inVain === GUESS_AFTER) guess(guessPlan);
     }
     // What has just been found may cost no more than the part's bound: then nothing in it, or behind it, is cheaper.
-    const now = limit();
-    if (now !== undefined && compare(part.cost, now) >= 0) break;
+    if (isDear(part.cost)) break;
     for (const domains of divide(part)) enter(domains);
   }
   return end(undefined);

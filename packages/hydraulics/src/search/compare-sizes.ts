@@ -3,6 +3,7 @@ import type { Plan } from "../document/plan-schema.js";
 import type { Problem } from "../document/problem.js";
 import { checkPlan } from "../judge/check-plan.js";
 import type { Checked, DrinkerVerdict, RunReading, VerdictName } from "../judge/check-result.js";
+import type { Run } from "../model/line.js";
 import { allPipes, type PipeSize, pipesOfFamily } from "../tables/pipes.js";
 import { readQuantity } from "../units/quantity.js";
 
@@ -58,45 +59,21 @@ export function compareSizes(
   if (!base.ok) return base;
   const { runs } = base.checked.line;
   const chosen = runs.filter((run) => options.run === undefined || run.id === options.run);
-  if (chosen.length === 0)
-    return {
-      ok: false,
-      problems: [
-        unknownRun(
-          options.run ?? "",
-          runs.map((run) => run.id),
-        ),
-      ],
-    };
+  if (chosen.length === 0) return { ok: false, problems: [unknownRun(options.run ?? "", namesOf(runs))] };
+  const places = chosen.map(({ index }) => index);
+  const present = chosen.map(({ pipeId }) => pipeId);
   const rows: SizeRow[] = [];
-  for (const size of shelfOf(
-    plan,
-    chosen.map((run) => run.pipeId),
-  )) {
-    const changed = checkPlan(
-      withPipe(
-        plan,
-        chosen.map((run) => run.index),
-        size.id,
-      ),
-      asked,
-    );
+  for (const size of shelfOf(plan, present)) {
+    const changed = checkPlan(withPipe(plan, places, size.id), asked);
     if (!changed.ok) return changed;
-    rows.push(
-      rowOf(
-        plan,
-        changed.checked,
-        chosen.map((run) => run.index),
-        size,
-        chosen.every((run) => run.pipeId === size.id),
-      ),
-    );
+    const isPresent = present.every((pipe) => pipe === size.id);
+    rows.push(rowOf(plan, changed.checked, places, size, isPresent));
   }
   rows.sort((a, b) => a.bore - b.bore);
   return {
     ok: true,
     comparison: {
-      runs: chosen.map((run) => run.id),
+      runs: namesOf(chosen),
       rows,
       smallestThatWorks: rows.find((row) => row.verdict === "good")?.pipe,
       smallestThatFeeds: rows.find((row) => row.counts.starves + row.counts.dry === 0)?.pipe,
@@ -104,6 +81,8 @@ export function compareSizes(
     },
   };
 }
+
+const namesOf = (runs: readonly Run[]) => runs.map(({ id }) => id);
 
 /** The plan's own shelf, else every size of the families its runs are of. */
 function shelfOf(plan: Plan, present: readonly string[]): PipeSize[] {

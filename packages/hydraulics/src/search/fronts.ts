@@ -60,70 +60,115 @@ export function createFrontFinder(
   forest: DemandForest,
   lines: CureLines,
   compare: CompareCosts,
-  { most, thin }: Keeping = BOUNDING,
+  keeping: Keeping = BOUNDING,
 ): FrontFinder {
-  const known = new Map<string, readonly Hoped[]>();
   const losses = lossesOf(lines);
-  const above = aboveStands(forest, lines, compare, losses);
-  const subtree = subtreesOf(forest);
-  const keyOf = (c: number, domains: Domains, asks: Asks, runs: readonly number[]) =>
-    `${c}|${asks.stand}|${runs.map((run) => domains[run].join()).join("|")}`;
-  const once = <Kept>(kept: Map<string, Kept>, key: string, find: () => Kept): Kept => {
-    const one = kept.get(key) ?? find();
-    kept.set(key, one);
-    return one;
+  const finding: Finding = {
+    forest,
+    lines,
+    compare,
+    keeping,
+    losses,
+    above: aboveStands(forest, lines, compare, losses),
+    subtree: subtreesOf(forest),
+    known: new Map(),
+    climbed: new Map(),
   };
-  /** Those that may still lead to a plan that works and costs less than the ceiling. */
-  const hopeFor = (
-    labels: readonly Label[],
-    node: number,
-    asks: Asks,
-    ceiling: Cost | undefined,
-  ): Hoped[] => {
-    const { cost } = above(asks);
-    return labels.flatMap((label) => {
-      const rest = cost(node, label.asked);
-      if (rest === undefined) return [];
-      const least = addCosts(label.cost, rest);
-      return ceiling !== undefined && compare(least, ceiling) >= 0 ? [] : [{ label, least }];
-    });
+  return {
+    atNode: (node, domains, asks, ceiling) => frontAtNode(finding, node, { domains, asks, ceiling }),
   };
-  const climbed = new Map<string, readonly Label[]>();
-  const ofChain = (c: number, domains: Domains, asks: Asks, ceiling: Cost | undefined): readonly Hoped[] => {
-    const chain = forest.chains[c];
-    const [, ...beyond] = subtree[c];
-    const under = keyOf(c, domains, asks, beyond);
-    const withOption = (option: number) =>
-      once(climbed, `${option}|${under}`, () => {
-        const { cost } = lines.space.runs[chain.run].options[option];
-        const { most: heads } = above(asks);
-        const laid: Laid = { lossOf: losses(chain.run, option), cost, option, asks, most: heads };
-        const labels = atNode(chain.nodes[chain.nodes.length - 1], domains, asks, ceiling);
-        return labels.flatMap((label) => climb(forest, chain, label, laid) ?? []);
-      });
-    return once(known, keyOf(c, domains, asks, subtree[c]), () =>
-      thin(
-        frontOf(hopeFor(domains[chain.run].flatMap(withOption), chain.above, asks, ceiling), compare),
-        most,
-        compare,
-      ),
-    );
-  };
-  const atNode = (node: number, domains: Domains, asks: Asks, ceiling?: Cost): readonly Label[] => {
-    const [first, ...others] = forest.below[node];
-    let hoped =
-      first === undefined ? [{ label: NOTHING, least: NO_COST }] : ofChain(first, domains, asks, ceiling);
-    for (const c of others) {
-      const both = pairsOf(hoped, ofChain(c, domains, asks, ceiling), thin, compare);
-      hoped = thin(frontOf(hopeFor(both, node, asks, ceiling), compare), most, compare);
-    }
-    return hoped.map(({ label }) => {
-      const asked = [...label.asked];
-      serve(forest.line.drinkers, asks, node, asked);
-      return labelOf(asked, label.cost, label.taken);
-    });
-  };
-  return { atNode };
+}
+
+/** What all fronts are found with, and those found before. */
+interface Finding {
+  readonly forest: DemandForest;
+  readonly lines: CureLines;
+  readonly compare: CompareCosts;
+  readonly keeping: Keeping;
+  readonly losses: ReturnType<typeof lossesOf>;
+  readonly above: (asks: Asks) => Above;
+  /** By chain: its run, and those of all that hangs on it. */
+  readonly subtree: readonly (readonly number[])[];
+  /** By chain, stand and options of its subtree: its front. */
+  readonly known: Map<string, readonly Hoped[]>;
+  /** By option, chain, stand and options beyond: what comes up through the chain. */
+  readonly climbed: Map<string, readonly Label[]>;
+}
+
+/** What one call asks for. */
+interface Wanted {
+  readonly domains: Domains;
+  readonly asks: Asks;
+  readonly ceiling: Cost | undefined;
+}
+
+function frontAtNode(finding: Finding, node: number, wanted: Wanted): readonly Label[] {
+  const { forest, compare, keeping } = finding;
+  const [first, ...others] = forest.below[node];
+  let hoped =
+    first === undefined ? [{ label: NOTHING, least: NO_COST }] : frontOfChain(finding, first, wanted);
+  for (const c of others) {
+    const both = pairsOf(hoped, frontOfChain(finding, c, wanted), keeping.thin, compare);
+    hoped = keepFront(finding, hopeFor(finding, both, node, wanted));
+  }
+  return hoped.map(({ label }) => {
+    const asked = [...label.asked];
+    serve(forest.line.drinkers, wanted.asks, node, asked);
+    return labelOf(asked, label.cost, label.taken);
+  });
+}
+
+/** The front of a chain, at the node above it. */
+function frontOfChain(finding: Finding, c: number, wanted: Wanted): readonly Hoped[] {
+  const { known, climbed, subtree } = finding;
+  const { run, above } = finding.forest.chains[c];
+  const [, ...beyond] = subtree[c];
+  const under = keyOf(c, wanted, beyond);
+  const withOption = (option: number) =>
+    once(climbed, `${option}|${under}`, () => climbChain(finding, c, option, wanted));
+  return once(known, keyOf(c, wanted, subtree[c]), () => {
+    const labels = wanted.domains[run].flatMap(withOption);
+    return keepFront(finding, hopeFor(finding, labels, above, wanted));
+  });
+}
+
+/** All that hangs on the end of a chain, carried up through it with one option laid. */
+function climbChain(finding: Finding, c: number, option: number, wanted: Wanted): readonly Label[] {
+  const { forest, lines, losses, above } = finding;
+  const { asks } = wanted;
+  const chain = forest.chains[c];
+  const { cost } = lines.space.runs[chain.run].options[option];
+  const laid: Laid = { lossOf: losses(chain.run, option), cost, option, asks, most: above(asks).most };
+  const labels = frontAtNode(finding, chain.nodes[chain.nodes.length - 1], wanted);
+  return labels.flatMap((label) => climb(forest, chain, label, laid) ?? []);
+}
+
+/** Those that may still lead to a plan that works and costs less than the ceiling. */
+function hopeFor(
+  { above, compare }: Finding,
+  labels: readonly Label[],
+  node: number,
+  { asks, ceiling }: Wanted,
+): Hoped[] {
+  const { cost } = above(asks);
+  return labels.flatMap((label) => {
+    const rest = cost(node, label.asked);
+    if (rest === undefined) return [];
+    const least = addCosts(label.cost, rest);
+    return ceiling !== undefined && compare(least, ceiling) >= 0 ? [] : [{ label, least }];
+  });
+}
+
+const keepFront = ({ compare, keeping: { most, thin } }: Finding, hoped: readonly Hoped[]) =>
+  thin(frontOf(hoped, compare), most, compare);
+
+const keyOf = (c: number, { domains, asks }: Wanted, runs: readonly number[]) =>
+  `${c}|${asks.stand}|${runs.map((run) => domains[run].join()).join("|")}`;
+
+function once<Kept>(kept: Map<string, Kept>, key: string, find: () => Kept): Kept {
+  const one = kept.get(key) ?? find();
+  kept.set(key, one);
+  return one;
 }
 
 /** What is asked of the way above every part, found once for each stand. */

@@ -29,80 +29,115 @@ const PAIR_SHARE = 32;
 
 /** Runs searches one after another and keeps the best of each kind. */
 export function beginSearch(requirement: Requirement, options: CureOptions, compare: CompareCosts) {
-  const cures = new Map<CureKind, Omit<Cure, "proven">>();
-  const reports = new Map<CureKind, SearchReport>();
   const most = options.mostJudged ?? MOST_JUDGED;
-  let trying: CureKind = "stand";
-  const effort: Effort = {
-    judged: 0,
+  const running: Running = {
+    requirement,
+    options,
+    compare,
     most,
-    isStopped: options.isStopped ?? (() => false),
-    progress: (judged) => options.progress?.(judged, trying),
+    effort: {
+      judged: 0,
+      most,
+      isStopped: options.isStopped ?? (() => false),
+      progress: (judged) => options.progress?.(judged, running.trying),
+    },
+    trying: "stand",
+    cures: new Map(),
+    reports: new Map(),
   };
-  const run = (task: Task, share = task.changes.length === 0 ? 1 : REMEDY_SHARE) => {
-    trying = task.kind;
-    const space = buildCureSpace(task.plan, options, task, task.spent);
-    const building = buildCureLines(space);
-    if (!building.ok) return;
-    const { lines } = building;
-    const own = requirementFor(requirement, task.plan, lines.present);
-    effort.most = effort.judged + most / share;
+  return {
+    run: (task: Task) => runTask(running, task, task.changes.length === 0 ? 1 : REMEDY_SHARE),
+    runPairs: (tasks: readonly Task[]) => runPairs(running, tasks),
+    answer: () => answerOf(running),
+    relaxing: (plan: Plan): Relaxing => {
+      running.effort.most = running.effort.judged + most;
+      return { plan, requirement, options, compare, effort: running.effort };
+    },
+    hasCure: () => running.cures.size > 0,
+  };
+}
+
+type FoundCure = Omit<Cure, "proven">;
+
+/** The searches so far. */
+interface Running {
+  readonly requirement: Requirement;
+  readonly options: CureOptions;
+  readonly compare: CompareCosts;
+  /** Plans that may be judged for sizes and stands alone. */
+  readonly most: number;
+  readonly effort: Effort;
+  trying: CureKind;
+  readonly cures: Map<CureKind, FoundCure>;
+  readonly reports: Map<CureKind, SearchReport>;
+}
+
+/** Searches the space of one task with this part of what may be judged. */
+function runTask(running: Running, task: Task, share: number): void {
+  const { options, compare, effort, cures } = running;
+  running.trying = task.kind;
+  const space = buildCureSpace(task.plan, options, task, task.spent);
+  const building = buildCureLines(space);
+  if (!building.ok) return;
+  const { lines } = building;
+  const own = requirementFor(running.requirement, task.plan, lines.present);
+  effort.most = effort.judged + running.most / share;
+  const searched = solveSpace(lines, own, { compare, effort, below: cures.get(task.kind)?.cost });
+  report(running, task.kind, searched);
+  if (searched.found === undefined) return;
+  const { picks, cost } = searched.found;
+  const line = lines.lineOf(picks);
+  if (line === undefined) return;
+  const after = outcomeOf(own, line);
+  cures.set(task.kind, {
+    kind: task.kind,
+    cost,
+    changes: joinChanges(task.changes, changesOf(lines, picks)),
+    plan: planOf(space, picks),
+    after,
+    close: closestOf(after, line),
+  });
+}
+
+function report({ reports, compare }: Running, kind: CureKind, searched: Searched): void {
+  reports.set(kind, joinReports(reports.get(kind), kind, searched, compare));
+}
+
+/** Pairs of remedies, from the cheapest on, until what may be judged of them is used up. */
+function runPairs(running: Running, tasks: readonly Task[]): void {
+  const { compare, effort, cures } = running;
+  const last = effort.judged + running.most / ALL_PAIRS_SHARE;
+  for (const task of [...tasks].sort((a, b) => compare(a.spent, b.spent))) {
     const known = cures.get(task.kind);
-    const searched = solveSpace(lines, own, { compare, effort, below: known?.cost });
-    reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, searched, compare));
-    if (searched.found === undefined) return;
-    const { picks, cost } = searched.found;
-    const line = lines.lineOf(picks);
-    if (line === undefined) return;
-    const after = outcomeOf(own, line);
-    cures.set(task.kind, {
-      kind: task.kind,
-      cost,
-      changes: joinChanges(task.changes, changesOf(lines, picks)),
-      plan: planOf(space, picks),
-      after,
-      close: closestOf(after, line),
-    });
+    if (known !== undefined && compare(task.spent, known.cost) >= 0) break;
+    if (effort.judged < last && !effort.isStopped()) runTask(running, task, PAIR_SHARE);
+    else report(running, task.kind, unsearched(task));
+  }
+}
+
+function answerOf(running: Running) {
+  const { compare, effort, cures, reports } = running;
+  const searches = [...reports.values()];
+  const told = shortList(
+    [...cures.values()].map((cure) => ({ ...cure, proven: isProven(running, cure) })),
+    compare,
+  );
+  // A search that came to no end leaves nothing open that is dearer than the best anyway.
+  const isDearer = (bound: Cost | undefined) =>
+    bound !== undefined && told.length > 0 && compare(bound, told[0].cost) >= 0;
+  return {
+    cures: told,
+    searches,
+    proven: searches.every(({ proven, bound }) => proven || isDearer(bound)),
+    stopped: effort.isStopped(),
   };
-  const answer = () => {
-    const searches = [...reports.values()];
-    const isProven = ({ kind, cost }: Omit<Cure, "proven">) => {
-      const report = reports.get(kind);
-      return (
-        report === undefined ||
-        report.proven ||
-        (report.bound !== undefined && compare(report.bound, cost) >= 0)
-      );
-    };
-    const told = shortList(
-      [...cures.values()].map((cure) => ({ ...cure, proven: isProven(cure) })),
-      compare,
-    );
-    // A search that came to no end leaves nothing open that is dearer than the best anyway.
-    const isDearer = (bound: Cost | undefined) =>
-      bound !== undefined && told.length > 0 && compare(bound, told[0].cost) >= 0;
-    return {
-      cures: told,
-      searches,
-      proven: searches.every(({ proven, bound }) => proven || isDearer(bound)),
-      stopped: effort.isStopped(),
-    };
-  };
-  const relaxing = (plan: Plan): Relaxing => {
-    effort.most = effort.judged + most;
-    return { plan, requirement, options, compare, effort };
-  };
-  /** Pairs of remedies, from the cheapest on, until what may be judged of them is used up. */
-  const runPairs = (tasks: readonly Task[]) => {
-    const last = effort.judged + most / ALL_PAIRS_SHARE;
-    for (const task of [...tasks].sort((a, b) => compare(a.spent, b.spent))) {
-      const known = cures.get(task.kind);
-      if (known !== undefined && compare(task.spent, known.cost) >= 0) break;
-      if (effort.judged < last && !effort.isStopped()) run(task, PAIR_SHARE);
-      else reports.set(task.kind, joinReports(reports.get(task.kind), task.kind, unsearched(task), compare));
-    }
-  };
-  return { run, runPairs, answer, relaxing, hasCure: () => cures.size > 0 };
+}
+
+/** Whether no cure of its kind is cheaper. */
+function isProven({ reports, compare }: Running, { kind, cost }: FoundCure): boolean {
+  const known = reports.get(kind);
+  if (known === undefined || known.proven) return true;
+  return known.bound !== undefined && compare(known.bound, cost) >= 0;
 }
 
 /** Whatever such a task could find costs no less than what it has cost to come to it. */

@@ -31,9 +31,6 @@ export interface Effort {
  * The answer is left in `work.flow`, `work.drinkerFlow` and `work.head`.
  */
 export function solveNetwork(network: Network, demand: Demand, work: Workspace): Effort {
-  const { topology } = network;
-  const looped = topology.pattern !== undefined;
-
   // Phase 0: a state to start from, its flows in balance.
   if (!work.warm) startCold(network, demand, work);
   else startWarm(demand, work);
@@ -47,17 +44,10 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
 
   for (let step = 1; step <= MOST_STEPS; step += 1) {
     // Phase 1: direction. Linearise every law at the present flows; solve for heads; flows follow.
-    linearizeDrinkers(network, demand, work);
-    if (looped) {
-      if (!solveLoopHeads(network, demand, work)) {
-        work.warm = false;
-        return { solved: false, steps: step, evaluations, left };
-      }
-    } else solveTreeHeads(network, demand, work);
-    stepDrinkers(network, demand, work);
-    if (isStiff) matchStiff(network, demand, work);
-    sumFlows(network, demand, work);
-    evaluateTrial(network, demand, work);
+    if (!takeDirection(network, demand, work, isStiff)) {
+      work.warm = false;
+      return { solved: false, steps: step, evaluations, left };
+    }
     evaluations += 1;
 
     // Phase 2: stop when the laws at the new flows agree with the heads that led to them.
@@ -93,6 +83,18 @@ export function solveNetwork(network: Network, demand: Demand, work: Workspace):
   }
   work.warm = false;
   return { solved: false, steps: MOST_STEPS, evaluations, left };
+}
+
+/** The whole step, left as the trial; false where the heads of a network with rings cannot be solved. */
+function takeDirection(network: Network, demand: Demand, work: Workspace, isStiff: boolean): boolean {
+  linearizeDrinkers(network, demand, work);
+  if (network.topology.pattern === undefined) solveTreeHeads(network, demand, work);
+  else if (!solveLoopHeads(network, demand, work)) return false;
+  stepDrinkers(network, demand, work);
+  if (isStiff) matchStiff(network, demand, work);
+  sumFlows(network, demand, work);
+  evaluateTrial(network, demand, work);
+  return true;
 }
 
 /**

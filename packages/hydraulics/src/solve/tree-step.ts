@@ -10,6 +10,7 @@ import type { Workspace } from "./workspace.js";
  *
  * @param draw  what is taken out at each node besides the drinkers [m3/s]; that of the demand if left out
  */
+// biome-ignore lint/complexity/noExcessiveLinesPerFunction: a kernel; two sweeps that hand numbers from node to node
 export function solveTreeHeads(
   network: Network,
   demand: Demand,

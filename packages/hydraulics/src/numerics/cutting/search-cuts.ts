@@ -34,7 +34,7 @@ export function searchCuts(
   const left = [...bars.wanted];
   const supply = [...bars.supply];
   const taken: BarCut[] = [];
-  const seen = new Map<string, readonly [number, number]>();
+  const wasCheaper = rememberLeft(left, supply);
   let best = first;
   let states = 0;
   let isComplete = true;
@@ -52,14 +52,8 @@ export function searchCuts(
       if (isBetter(plan, best)) best = plan;
       return;
     }
-    if (best !== undefined) {
-      const least = Math.max(bound, bought + mustBuy());
-      if (least > best.bought || (least > best.bought - 1 && onHand >= best.onHand)) return;
-    }
-    const key = `${left.join()}|${supply.join()}`;
-    const before = seen.get(key);
-    if (before !== undefined && (before[0] < bought || (before[0] === bought && before[1] <= onHand))) return;
-    seen.set(key, [bought, onHand]);
+    if (best !== undefined && isBeaten(best, Math.max(bound, bought + mustBuy()), onHand)) return;
+    if (wasCheaper(bought, onHand)) return;
     const ways = waysToCut(bars, left, supply, piece);
     if (ways.length >= MOST_WAYS) isComplete = false;
     for (const cut of ways) {
@@ -80,6 +74,23 @@ export function searchCuts(
   };
   if (!(best !== undefined && best.bought <= bound && best.onHand === 0)) visit(0, 0);
   return { plan: best, states, isComplete };
+}
+
+/** Whether nothing that buys at least this, with so much cut that is on hand, is better. */
+const isBeaten = (best: BarPlan, least: number, onHand: number) =>
+  least > best.bought || (least > best.bought - 1 && onHand >= best.onHand);
+
+/** Tells whether the same pieces and bars were left before at no higher cost, and remembers what they cost now if not. */
+function rememberLeft(left: readonly number[], supply: readonly number[]) {
+  const seen = new Map<string, readonly [number, number]>();
+  return (bought: number, onHand: number): boolean => {
+    const key = `${left.join()}|${supply.join()}`;
+    const before = seen.get(key);
+    if (before !== undefined && (before[0] < bought || (before[0] === bought && before[1] <= onHand)))
+      return true;
+    seen.set(key, [bought, onHand]);
+    return false;
+  };
 }
 
 /** Fillings of one bar that are looked at; more come only where hundreds of short pieces are wanted. */
@@ -106,20 +117,32 @@ function waysToCut(bars: Bars, left: readonly number[], supply: readonly number[
   const ways: (BarCut & { readonly rest: number })[] = [];
   bars.capacity.forEach((capacity, kind) => {
     if (supply[kind] <= 0 || bars.size[piece] > capacity) return;
-    for (const { pattern, rest } of fillings(bars.size, left, piece, capacity, MOST_WAYS - ways.length))
+    for (const { pattern, rest } of fillings({
+      size: bars.size,
+      left,
+      piece,
+      capacity,
+      most: MOST_WAYS - ways.length,
+    }))
       ways.push({ kind, pattern, rest });
   });
   const dear = ({ kind }: BarCut) => (isSold(bars, kind) ? 1 : 0);
   return ways.sort((a, b) => dear(a) - dear(b) || a.rest - b.rest);
 }
 
-function fillings(
-  size: readonly number[],
-  left: readonly number[],
-  piece: number,
-  capacity: number,
-  most: number,
-): { pattern: Pattern; rest: number }[] {
+function fillings({
+  size,
+  left,
+  piece,
+  capacity,
+  most,
+}: {
+  readonly size: readonly number[];
+  readonly left: readonly number[];
+  readonly piece: number;
+  readonly capacity: number;
+  readonly most: number;
+}): { pattern: Pattern; rest: number }[] {
   const found: { pattern: Pattern; rest: number }[] = [];
   const pattern = size.map(() => 0);
   const fill = (at: number, room: number): void => {

@@ -39,54 +39,88 @@ interface Purchase {
  * @example leastToAdd({ stock: [0], lasts: [7], asks: [[{ weight: 12, met: 0, shares: [0.5] }]], upkeep: [0] }, [1]).pieces   // [2]
  */
 export function leastToAdd(lending: Lending, costs: readonly number[]): LeastToAdd | undefined {
-  const ample = {
-    ...lending,
-    stock: lending.stock.map((_, k) => lending.stock[k] + mostOfUse(lending.asks, k)),
-  };
-  const helpful = worthBuying(ample, costs);
-  const offered = ample.stock.map((pieces, k) => (helpful.has(k) ? pieces : lending.stock[k]));
-  const borrowers = lending.asks.map((_, b) => createBorrower({ ...lending, stock: offered }, b));
-  const never = borrowers.map(({ short }) =>
-    Float64Array.from(short, (own) =>
-      own.reduce((least, one) => Math.min(least, one), Number.POSITIVE_INFINITY),
-    ),
-  );
-  const periods = scarcePeriods(lending, borrowers, never);
-  const shortWith = (stock: readonly number[], t: number) =>
-    leastShort(borrowers, stock, t).short - never.reduce((sum, own) => sum + own[t], 0);
-  const rate = (t: number) => Math.max(...[...helpful].map((k) => helpOf(lending, k, t) / costs[k]));
-  const rates = new Map(periods.map((t) => [t, rate(t)]));
+  const buying = beginBuying(lending, costs);
   const queue = createHeap<Purchase>((a, b) => a.bound < b.bound || (a.bound === b.bound && a.cost > b.cost));
   const seen = new Set<string>();
   queue.push({ pieces: lending.stock.map(() => 0), cost: 0, bound: 0 });
   let looks = 0;
   for (let purchase = queue.pop(); purchase !== undefined && looks < MOST_LOOKS; purchase = queue.pop()) {
     looks += 1;
-    const { pieces, cost } = purchase;
-    const stock = lending.stock.map((own, k) => own + pieces[k]);
-    let [toCome, worst]: [number, number | undefined] = [0, undefined];
-    for (const t of periods) {
-      const short = shortWith(stock, t);
-      if (short <= 0) continue;
-      const come = short / (rates.get(t) ?? Number.POSITIVE_INFINITY);
-      if (come > toCome) [toCome, worst] = [come, t];
-    }
-    if (worst === undefined) return { pieces, cost, bound: cost, never };
+    const { pieces, cost, bound } = purchase;
+    const { toCome, worst } = stillToCome(buying, pieces);
+    if (worst === undefined) return { pieces, cost, bound: cost, never: buying.never };
     // What was hoped for is less than what is still to come: back into the queue with what is now known.
-    if (cost + toCome > purchase.bound + ROUNDING) {
+    if (cost + toCome > bound + ROUNDING) {
       queue.push({ pieces, cost, bound: cost + toCome });
       continue;
     }
-    for (const k of helpful) {
-      if (helpOf(lending, k, worst) === 0) continue;
-      const more = pieces.map((count, j) => (j === k ? count + 1 : count));
-      const key = more.join();
+    for (const more of grown(buying, purchase, worst)) {
+      const key = more.pieces.join();
       if (seen.has(key)) continue;
       seen.add(key);
-      queue.push({ pieces: more, cost: cost + costs[k], bound: Math.max(purchase.bound, cost + costs[k]) });
+      queue.push(more);
     }
   }
   return undefined;
+}
+
+/** What is asked of every purchase. */
+interface Buying {
+  readonly lending: Lending;
+  readonly costs: readonly number[];
+  /** Kinds worth buying. */
+  readonly helpful: ReadonlySet<number>;
+  readonly borrowers: readonly Borrower[];
+  readonly never: LeastToAdd["never"];
+  /** By period in which something is short that pieces can help: the most that one unit of money takes off it, eq. (1). */
+  readonly rates: ReadonlyMap<number, number>;
+}
+
+function beginBuying(lending: Lending, costs: readonly number[]): Buying {
+  const { stock, asks } = lending;
+  const ample = { ...lending, stock: stock.map((own, k) => own + mostOfUse(asks, k)) };
+  const helpful = worthBuying(ample, costs);
+  const offered = ample.stock.map((pieces, k) => (helpful.has(k) ? pieces : stock[k]));
+  const borrowers = asks.map((_, b) => createBorrower({ ...lending, stock: offered }, b));
+  const never = borrowers.map(({ short }) =>
+    Float64Array.from(short, (own) =>
+      own.reduce((least, one) => Math.min(least, one), Number.POSITIVE_INFINITY),
+    ),
+  );
+  const periods = scarcePeriods(lending, borrowers, never);
+  const rate = (t: number) => Math.max(...[...helpful].map((k) => helpOf(lending, k, t) / costs[k]));
+  return { lending, costs, helpful, borrowers, never, rates: new Map(periods.map((t) => [t, rate(t)])) };
+}
+
+/** The least cost still to come to a purchase, eq. (1), and the period that asks for it; none where nothing is short. */
+function stillToCome(
+  { lending, borrowers, never, rates }: Buying,
+  pieces: readonly number[],
+): { readonly toCome: number; readonly worst: number | undefined } {
+  const stock = lending.stock.map((own, k) => own + pieces[k]);
+  let [toCome, worst]: [number, number | undefined] = [0, undefined];
+  for (const [t, rate] of rates) {
+    const short = leastShort(borrowers, stock, t).short - never.reduce((sum, own) => sum + own[t], 0);
+    if (short <= 0) continue;
+    const come = short / rate;
+    if (come > toCome) [toCome, worst] = [come, t];
+  }
+  return { toCome, worst };
+}
+
+/** A purchase with one more piece, of each kind that helps in that period. */
+function grown(
+  { lending, costs, helpful }: Buying,
+  { pieces, cost, bound }: Purchase,
+  t: number,
+): Purchase[] {
+  return [...helpful]
+    .filter((k) => helpOf(lending, k, t) > 0)
+    .map((k) => ({
+      pieces: pieces.map((count, j) => (j === k ? count + 1 : count)),
+      cost: cost + costs[k],
+      bound: Math.max(bound, cost + costs[k]),
+    }));
 }
 
 /** The most pieces of a kind that can be of use to all borrowers together in any period. */

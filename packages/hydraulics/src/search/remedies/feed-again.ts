@@ -132,68 +132,85 @@ function withoutFallsTo(plan: Plan, joint: string): Plan {
  * @param isApart  whether the far half starts at a joint of its own, `beyond`, and no water comes to it from the near one
  */
 function cutInHalf(
-  { plan, line, system }: Ailing,
+  ailing: Ailing,
   index: number,
   isApart: boolean,
 ): { readonly plan: Plan; readonly joint: string; readonly beyond: string } | undefined {
+  const { plan, line, system } = ailing;
+  const sharing = shareDrinkers(ailing, index);
+  if (sharing === undefined) return undefined;
+  const { near, far } = sharing;
+  const name = runNames(plan)[index];
+  const joint = freshName(plan, `${name} middle`);
+  const beyond = isApart ? freshName(plan, `${name} second half`) : joint;
+  const ends = runEnds(plan);
+  const { fall: _, ...run } = plan.runs[index];
+  const half = { ...run, ...ends[index], length: typedLength(line.runs[index].length / 2, system) };
+  const first: PlanRun = { ...half, to: joint, drinkers: near };
+  const second: PlanRun = { ...half, id: freshName(plan, `${name} beyond`), from: beyond, drinkers: far };
+  const runs = plan.runs.flatMap((one, r) => (r === index ? [first, second] : [{ ...one, ...ends[r] }]));
+  const pens = plan.pens?.map((pen) => reachBoth(pen, near.id, far.id, name));
+  const cut: Plan = { ...plan, runs, ...(pens === undefined ? {} : { pens }) };
+  const { points } = line.runs[index];
+  const end = { name: ends[index].to, ...placeOf(ailing, points[points.length - 1]) };
+  return { plan: withJointAt(cut, end, system), joint, beyond };
+}
+
+type NamedGroup = PlanDrinkerGroup & { readonly id: string };
+
+/** A run's drinkers as one group before its middle and one beyond it; undefined where that is not so simple. */
+function shareDrinkers(
+  ailing: Ailing,
+  index: number,
+): { readonly near: NamedGroup; readonly far: NamedGroup } | undefined {
+  const { plan, line } = ailing;
   const run = plan.runs[index];
   const groups = drinkerGroupsOf(run);
   if (run.survey !== undefined || run.fittings !== undefined || groups.length !== 1) return undefined;
   const middle = line.runs[index].length / 2;
-  const members = Array.from(line.drinkers.run.keys()).filter((d) => line.drinkers.run[d] === index);
-  const near = members.filter((d) => line.drinkers.along[d] <= middle);
+  const { drinkers } = line;
+  const members = Array.from(drinkers.run.keys()).filter((d) => drinkers.run[d] === index);
+  const near = members.filter((d) => drinkers.along[d] <= middle);
   if (near.length === 0 || near.length === members.length) return undefined;
-  const far = members.slice(near.length);
-  const joint = freshName(plan, `${runNames(plan)[index]} middle`);
-  const beyond = isApart ? freshName(plan, `${runNames(plan)[index]} second half`) : joint;
-  const ends = runEnds(plan);
   const [group] = groups;
   const id = group.id ?? runNames(plan)[index];
-  const part = (which: readonly number[], from: number, name: string): PlanDrinkerGroup => {
-    const along = which.map((d) => line.drinkers.along[d] - from);
-    const { busiest: _, ordinary: __, ...kept } = group;
-    return {
-      ...kept,
-      id: name,
-      count: which.length,
-      first: typedLength(along[0], system),
-      ...(which.length > 1 ? { every: typedLength(along[1] - along[0], system) } : {}),
-      ...atWorkOf(group, which.length, members.length, which === far),
-    };
+  const beyond = freshName(plan, `${id} beyond`);
+  const far = members.slice(near.length);
+  return {
+    near: partOf(ailing, group, near, { id, from: 0, rest: far.length, isFar: false }),
+    far: partOf(ailing, group, far, { id: beyond, from: middle, rest: near.length, isFar: true }),
   };
-  const half = typedLength(middle, system);
-  const { fall: _, ...plain } = run;
-  const first: PlanRun = { ...plain, ...ends[index], to: joint, length: half, drinkers: part(near, 0, id) };
-  const second: PlanRun = {
-    ...plain,
-    ...ends[index],
-    id: freshName(plan, `${runNames(plan)[index]} beyond`),
-    from: beyond,
-    length: half,
-    drinkers: part(far, middle, freshName(plan, `${id} beyond`)),
+}
+
+/** Some of a group's drinkers as a group of their own, on a run that starts at `from` along the old one. */
+function partOf(
+  { line, system }: Ailing,
+  group: PlanDrinkerGroup,
+  members: readonly number[],
+  half: { readonly id: string; readonly from: number; readonly rest: number; readonly isFar: boolean },
+): NamedGroup {
+  const count = members.length;
+  const along = members.map((d) => line.drinkers.along[d] - half.from);
+  const { busiest: _, ordinary: __, ...kept } = group;
+  return {
+    ...kept,
+    id: half.id,
+    count,
+    first: typedLength(along[0], system),
+    ...(count > 1 ? { every: typedLength(along[1] - along[0], system) } : {}),
+    ...atWorkOf(group, count, half),
   };
-  const points = line.runs[index].points;
-  const end = points[points.length - 1];
-  const cut: Plan = {
-    ...plan,
-    runs: plan.runs.flatMap((one, r) => (r === index ? [first, second] : [{ ...one, ...ends[r] }])),
-    ...(plan.pens === undefined
-      ? {}
-      : { pens: plan.pens.map((pen) => reachBoth(pen, id, second, runNames(plan)[index])) }),
-  };
-  const told = withJointAt(
-    cut,
-    { name: ends[index].to, height: line.points.height[end], ground: line.points.ground[end] },
-    system,
-  );
-  return { plan: told, joint, beyond };
 }
 
 /** Those at work: as a share, of each half; as a number, the farthest first. */
-function atWorkOf(group: PlanDrinkerGroup, count: number, all: number, isFar: boolean) {
+function atWorkOf(
+  group: PlanDrinkerGroup,
+  count: number,
+  { rest, isFar }: { readonly rest: number; readonly isFar: boolean },
+) {
   const share = (typed: number | string | undefined) => {
     if (typeof typed !== "number") return typed;
-    return isFar ? Math.min(count, typed) : Math.max(0, typed - (all - count));
+    return isFar ? Math.min(count, typed) : Math.max(0, typed - rest);
   };
   const [busiest, ordinary] = [share(group.busiest), share(group.ordinary)];
   return {
@@ -204,13 +221,11 @@ function atWorkOf(group: PlanDrinkerGroup, count: number, all: number, isFar: bo
 
 type PlanPens = NonNullable<Plan["pens"]>;
 
-function reachBoth(pen: PlanPens[number], group: string, second: PlanRun, run: string): PlanPens[number] {
+/** A pen that drank from the group, or from its whole run, drinks from both halves. */
+function reachBoth(pen: PlanPens[number], near: string, far: string, run: string): PlanPens[number] {
   if (pen.drinkers === undefined) return pen;
-  const [beyond] = drinkerGroupsOf(second);
   return {
     ...pen,
-    drinkers: pen.drinkers.flatMap((name) =>
-      name === group || name === run ? [name, beyond.id ?? name] : [name],
-    ),
+    drinkers: pen.drinkers.flatMap((name) => (name === near || name === run ? [name, far] : [name])),
   };
 }
