@@ -21,6 +21,51 @@ test("findLowestWays takes the clear side of a ring, though the humped one is sh
   expect(parentOf(4)).toBe(3);
 });
 
+test("findLowestWays takes the shorter of two ways alike in height, in whichever direction their pipes were laid", () => {
+  const ring = (lengths: readonly [number, number], isShut = false) =>
+    makeLine({
+      heights: [1, 0, 0, 0],
+      // The first two were laid from far to near.
+      pipes: [
+        { from: 1, to: 0, length: lengths[0], shut: isShut },
+        { from: 3, to: 1, length: 1 },
+        { from: 0, to: 2, length: lengths[1] },
+        { from: 2, to: 3, length: 1 },
+      ],
+      drinkers: [],
+      sources: [0],
+    });
+  const before3 = (...asked: Parameters<typeof ring>) => {
+    const ways = findLowestWays(ring(...asked));
+    expect([...ways.point].sort()).toEqual([0, 1, 2, 3]);
+    return ways.point[ways.parent[ways.point.indexOf(3)]!];
+  };
+  expect(before3([5, 4])).toBe(2);
+  expect(before3([4, 5])).toBe(1);
+  // A tap that is shut lets nothing by, however short that way is.
+  expect(before3([1, 9], true)).toBe(2);
+});
+
+test("findLowestWays begins at every source, parents before children, and names the pipe each is reached by", () => {
+  const line = makeLine({
+    heights: [1, 0, 0, 1],
+    pipes: [
+      { from: 0, to: 1, length: 3 },
+      { from: 1, to: 2, length: 3 },
+      { from: 3, to: 2, length: 1 },
+    ],
+    drinkers: [],
+    sources: [0, 3],
+  });
+  const ways = findLowestWays(line);
+  expect([ways.nodeCount, ways.rootCount]).toEqual([4, 2]);
+  expect([...ways.point.slice(0, 2)].sort()).toEqual([0, 3]);
+  expect([...ways.segment.slice(0, 2), ...ways.parent.slice(0, 2)]).toEqual([-1, -1, -1, -1]);
+  const reachedBy = (point: number) => ways.segment[ways.point.indexOf(point)];
+  expect([reachedBy(1), reachedBy(2)]).toEqual([0, 2]);
+  for (let node = 2; node < 4; node += 1) expect(ways.parent[node]).toBeLessThan(node);
+});
+
 test("a ring with one humped and one clear way serves its drinkers by the clear one", () => {
   const checked = checkOf({
     headfall: 1,
