@@ -11,21 +11,17 @@ import {
   writeDay,
 } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry, PickedEntry, TypedEntry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
+import { nameOfPen } from "../kernels/pen-names.js";
+import { type BirdsPlace, birdsAt, pathOfBirds } from "../store/birds-place.js";
 import type { PlanChange } from "../store/plan-change.js";
 
 /** A batch of birds in a plan, and what its fields need to know. */
-export interface BatchPlace {
-  readonly plan: Plan;
-  readonly pen: number;
+export interface BatchPlace extends BirdsPlace {
   readonly penName: string;
-  readonly batch: number;
   /** The day ages are counted on. */
   readonly day: string;
 }
-
-type Path = readonly (string | number)[];
-
-export const nameOfPen = (plan: Plan, pen: number): string => plan.pens?.[pen]?.id ?? `pen ${pen + 1}`;
 
 /** The name of a pen. */
 export function penNameEntry(plan: Plan, pen: number): TypedEntry {
@@ -51,13 +47,11 @@ const movesRenamed = (plan: Plan, from: string, to: unknown) =>
     batchesOf(pen).flatMap((batch, k) =>
       (batch.moves ?? []).flatMap((move, m) =>
         move.to === from
-          ? [{ path: [...pathOf({ plan, pen: p, batch: k }), "moves", m, "to"], value: to }]
+          ? [{ path: [...pathOfBirds({ plan, pen: p, batch: k }), "moves", m, "to"], value: to }]
           : [],
       ),
     ),
   );
-
-const birdsOf = ({ plan, pen, batch }: BatchPlace): PlanBirds => batchesOf(plan.pens![pen]!)[batch]!;
 
 export function kindOf({ kind }: PlanBirds): BirdKind | undefined {
   const found = findBird(kind);
@@ -70,15 +64,11 @@ export const whoIsIn = (plan: Plan, pen: number): string =>
     .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
     .join(", ");
 
-function pathOf({ plan, pen, batch }: Pick<BatchPlace, "plan" | "pen" | "batch">): Path {
-  return Array.isArray(plan.pens![pen]!.birds) ? ["pens", pen, "birds", batch] : ["pens", pen, "birds"];
-}
-
 const keyOf = ({ pen, batch }: BatchPlace, last: string) => `pen ${pen + 1} birds ${batch + 1} ${last}`;
 const namedAs = ({ penName, batch }: BatchPlace) => `birds ${batch + 1} of ${penName}`;
 
 function set(place: BatchPlace, entries: Readonly<Record<string, unknown>>, what: string): PlanChange {
-  const path = pathOf(place);
+  const path = pathOfBirds(place);
   return {
     kind: "setAll",
     entries: Object.entries(entries).map(([key, value]) => ({ path: [...path, key], value })),
@@ -88,7 +78,7 @@ function set(place: BatchPlace, entries: Readonly<Record<string, unknown>>, what
 
 /** The fields of a batch, from top to bottom. */
 export function batchEntries(place: BatchPlace): readonly Entry[] {
-  const birds = birdsOf(place);
+  const birds = birdsAt(place);
   const lays = kindOf(birds)?.lays ?? false;
   return [
     { form: "choice", ...kindEntry(place, birds) },
@@ -120,9 +110,7 @@ function kindEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
     groups: () =>
       Object.entries(SPECIES).map(([species, label]) => ({
         label,
-        options: allBirds
-          .filter((bird) => bird.species === species)
-          .map(({ id, name }) => ({ value: id, words: name })),
+        options: optionsOf(allBirds.filter((bird) => bird.species === species)),
       })),
     // What was said of laying means nothing of birds that do not lay.
     change: (value) => set(place, { kind: value, lay: keepsLay(value) ? birds.lay : undefined }, "kind"),

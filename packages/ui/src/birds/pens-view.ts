@@ -2,9 +2,10 @@ import { batchesOf } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { groupsReached, namedGroups } from "../kernels/group-names.js";
+import { nameOfPen } from "../kernels/pen-names.js";
 import { wantRoom } from "../room/no-line.js";
 import type { PlanChange } from "../store/plan-change.js";
-import { batchEntries, kindOf, nameOfPen, penNameEntry, whoIsIn } from "./pen-entries.js";
+import { batchEntries, kindOf, penNameEntry, whoIsIn } from "./pen-entries.js";
 import type { BirdsRoom } from "./room.js";
 import { hotSpellEntries, regionEntry, weatherEntries } from "./weather-entries.js";
 

@@ -1,8 +1,9 @@
 import { DEFAULTS, type Plan, REGIONS } from "@headfall/hydraulics";
-import type { Entry } from "../fields/entry.js";
+import type { Entry, TypedEntry } from "../fields/entry.js";
 import type { FieldKind } from "../fields/text-kinds.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import type { PlanChange } from "../store/plan-change.js";
+import { setAt } from "../store/set-at.js";
+import { weatherChange } from "../store/weather-change.js";
 
 /** A hot day to begin with, until the keeper says how hot it gets. */
 const HOT: Readonly<Record<UnitSystem, string>> = { metric: "35 °C", us: "95 °F" };
@@ -22,7 +23,7 @@ export function weatherEntries(plan: Plan): readonly Entry[] {
       picks: "time",
       value: weather?.dawn ?? DEFAULTS.dawn.typed,
       note: weather?.dawn === undefined ? "Taken for granted." : undefined,
-      change: (value) => changed(plan, "dawn", value, "dawn"),
+      change: (value) => weatherChange(plan, { key: "dawn", value, what: "dawn" }),
     },
   ];
 }
@@ -36,44 +37,44 @@ export function hotSpellEntries(plan: Plan, system: UnitSystem): readonly Entry[
     title: "Be ready for a hot spell",
     name: "Be ready for a hot spell",
     value: spell !== undefined,
-    change: (value) => changed(plan, "hotSpell", value ? { high: HOT[system] } : undefined, "hot spell"),
+    change: (value) =>
+      weatherChange(plan, {
+        key: "hotSpell",
+        value: value ? { high: HOT[system] } : undefined,
+        what: "hot spell",
+      }),
   };
   if (spell === undefined) return [tick];
-  const at = (
-    key: string,
-    title: string,
-    kind: FieldKind,
-    value: string | undefined,
-    standIn?: string,
-  ): Entry => ({
-    form: "typed",
-    key: `weather spell ${key}`,
-    title,
-    name: `${title}, hot spell`,
-    kind,
-    typed: value,
-    standIn,
-    isNeeded: standIn === undefined,
-    change: (text) => ({
-      kind: "set",
-      path: ["weather", "hotSpell", key],
-      value: text,
-      what: title.toLowerCase(),
-    }),
-  });
+  const { high, low, days } = spell;
   return [
     tick,
-    at("high", "Warmest then", "temperature", spell.high),
-    at("low", "Coldest night then", "temperature", spell.low, "as far below as else"),
-    at(
-      "days",
-      "Days in a row",
-      "count",
-      spell.days === undefined ? undefined : String(spell.days),
-      DEFAULTS.hotDays.typed,
-    ),
+    spellEntry({ key: "high", title: "Warmest then", kind: "temperature", typed: high }),
+    spellEntry({
+      key: "low",
+      title: "Coldest night then",
+      kind: "temperature",
+      typed: low,
+      standIn: "as far below as else",
+    }),
+    spellEntry({
+      key: "days",
+      title: "Days in a row",
+      kind: "count",
+      typed: days === undefined ? undefined : String(days),
+      standIn: DEFAULTS.hotDays.typed,
+    }),
   ];
 }
+
+/** Where nothing stands in for it, it must be typed. */
+const spellEntry = (told: Pick<TypedEntry, "key" | "title" | "kind" | "typed" | "standIn">): Entry => ({
+  ...told,
+  form: "typed",
+  key: `weather spell ${told.key}`,
+  name: `${told.title}, hot spell`,
+  isNeeded: told.standIn === undefined,
+  change: setAt(["weather", "hotSpell", told.key], told.title.toLowerCase()),
+});
 
 export function regionEntry({ region }: Plan): Entry {
   const words = (each: string) => (each === "none" ? "No rules, advice only" : each);
@@ -93,12 +94,7 @@ export function regionEntry({ region }: Plan): Entry {
         ],
       },
     ],
-    change: (value) => ({
-      kind: "set",
-      path: ["region"],
-      value: value === "" ? undefined : value,
-      what: "region",
-    }),
+    change: (value) => setAt(["region"], "region")(value === "" ? undefined : value),
   };
 }
 
@@ -113,16 +109,6 @@ function typed(plan: Plan, key: WeatherKey, title: string, kind: FieldKind, stan
     kind,
     typed: plan.weather?.[key],
     standIn,
-    change: (value) => changed(plan, key, value, title.toLowerCase()),
+    change: (value) => weatherChange(plan, { key, value, what: title.toLowerCase() }),
   };
-}
-
-/** A plan that says anything of its weather says how warm it is; what is taken for granted is then written down. */
-function changed(plan: Plan, key: string, value: unknown, what: string): PlanChange {
-  const entries = Object.entries({ ...plan.weather, [key]: value }).filter(([, each]) => each !== undefined);
-  const weather = Object.fromEntries(entries);
-  const hasHigh = weather["high"] !== undefined;
-  const told =
-    entries.length === 0 ? undefined : hasHigh ? weather : { high: DEFAULTS.air.typed, ...weather };
-  return { kind: "set", path: ["weather"], value: told, what };
 }

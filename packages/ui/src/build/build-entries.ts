@@ -1,99 +1,107 @@
 import { allSoils, type Plan, sourceNames } from "@headfall/hydraulics";
-import type { Entry } from "../fields/entry.js";
+import type { Entry, TypedEntry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import type { FieldKind } from "../fields/text-kinds.js";
 import type { PlanChange } from "../store/plan-change.js";
-
-type Path = readonly (string | number)[];
-const set = (path: Path, value: unknown, what: string): PlanChange => ({ kind: "set", path, value, what });
+import { partWith } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
 
 type Footing = NonNullable<Plan["sources"][number]["footing"]>;
+type FootingKey = "feet" | "foot" | "width" | "weighs" | "vessel";
 
-/** A part of an entry of the plan with one key changed; none where nothing is left of it. */
-function without<Part extends object>(
-  part: Part | undefined,
-  key: keyof Part,
-  value: unknown,
-): object | undefined {
-  const told = Object.entries({ ...part, [key]: value }).filter(([, each]) => each !== undefined);
-  return told.length === 0 ? undefined : Object.fromEntries(told);
+/** The stand of one source, and what its fields need to know. */
+interface StandPlace {
+  readonly index: number;
+  readonly name: string;
+  readonly footing: Footing | undefined;
 }
 
 /** What a source's stand rests on. */
 export function footingEntries(plan: Plan, index: number): readonly Entry[] {
   const footing = plan.sources[index]?.footing;
-  const name = sourceNames(plan)[index] ?? "";
-  const path = ["sources", index, "footing"];
-  const field = (
-    key: "feet" | "foot" | "width" | "weighs" | "vessel",
-    title: string,
-    kind: FieldKind,
-    standIn: string,
-  ): Entry => ({
+  const stand = { index, name: sourceNames(plan)[index] ?? "", footing };
+  const field = (key: FootingKey, title: string, kind: FieldKind, standIn: string) =>
+    footingField(stand, key, { title, kind, standIn });
+  return [
+    field("feet", "Feet", "number", "4 where there is a stand"),
+    field("foot", "Side of a foot", "length", "9 cm"),
+    padField(stand, "length", { title: "Length of a pad", standIn: "no pads" }),
+    ...(footing?.pad === undefined
+      ? []
+      : [padField(stand, "width", { title: "Width of a pad", standIn: "as its length" })]),
+    field("width", "Width of the stand", "length", "as the vessel"),
+    field("weighs", "The stand weighs, kg", "number", "not counted"),
+    field("vessel", "The empty vessel weighs, kg", "number", "as its kind"),
+    tiedEntry(stand),
+  ];
+}
+
+const footingChange = ({ index, footing }: StandPlace, key: keyof Footing, value: unknown, what: string) =>
+  setAt(["sources", index, "footing"], what)(partWith(footing, key, value));
+
+function footingField(
+  stand: StandPlace,
+  key: FootingKey,
+  { title, kind, standIn }: Pick<TypedEntry, "title" | "kind" | "standIn">,
+): Entry {
+  const typed = stand.footing?.[key];
+  return {
     form: "typed",
-    key: `footing ${index} ${key}`,
+    key: `footing ${stand.index} ${key}`,
     title,
-    name: `${title}, ${name}`,
+    name: `${title}, ${stand.name}`,
     kind,
-    typed: footing?.[key] === undefined ? undefined : String(footing[key]),
+    typed: typed === undefined ? undefined : String(typed),
     standIn,
-    change: (value) => set(path, without<Footing>(footing, key, value), `${title.toLowerCase()} of ${name}`),
-  });
-  const pad = (key: "length" | "width", title: string): Entry => ({
+    change: (value) => footingChange(stand, key, value, `${title.toLowerCase()} of ${stand.name}`),
+  };
+}
+
+/** Side of a pad; without a length there is none. */
+function padField(
+  stand: StandPlace,
+  key: "length" | "width",
+  { title, standIn }: Pick<TypedEntry, "title" | "standIn">,
+): Entry {
+  const { index, name, footing } = stand;
+  return {
     form: "typed",
     key: `footing ${index} pad ${key}`,
     title,
     name: `${title}, ${name}`,
     kind: "length",
     typed: footing?.pad?.[key],
-    standIn: key === "length" ? "no pads" : "as its length",
+    standIn,
     change: (value) => {
-      const told = without(footing?.pad, key, value) as { length?: string } | undefined;
-      const kept = told?.length === undefined ? undefined : told;
-      return set(path, without<Footing>(footing, "pad", kept), `pads of ${name}`);
+      const told = partWith(footing?.pad, key, value) as { length?: string } | undefined;
+      return footingChange(stand, "pad", told?.length === undefined ? undefined : told, `pads of ${name}`);
     },
-  });
-  return [
-    field("feet", "Feet", "number", "4 where there is a stand"),
-    field("foot", "Side of a foot", "length", "9 cm"),
-    pad("length", "Length of a pad"),
-    ...(footing?.pad === undefined ? [] : [pad("width", "Width of a pad")]),
-    field("width", "Width of the stand", "length", "as the vessel"),
-    field("weighs", "The stand weighs, kg", "number", "not counted"),
-    field("vessel", "The empty vessel weighs, kg", "number", "as its kind"),
-    {
-      form: "tick",
-      key: `footing ${index} tied`,
-      title: "Tied down",
-      name: `${name} is tied down`,
-      value: footing?.tied ?? false,
-      change: (value) =>
-        set(path, without<Footing>(footing, "tied", value ? true : undefined), `whether ${name} is tied`),
-    },
-  ];
-}
-
-/** The soil under all stands. */
-export function soilEntry({ soil }: Plan): Entry {
-  const words = (id: string) => allSoils.find((one) => one.id === id)?.name ?? id;
-  return {
-    form: "choice",
-    key: "build soil",
-    title: "Soil under the stands",
-    name: "Soil under the stands",
-    value: soil ?? "",
-    words: soil === undefined ? "Not told: the least counts" : words(soil),
-    isLong: true,
-    groups: () => [
-      {
-        options: [
-          { value: "", words: "Not told: the least counts" },
-          ...allSoils.map(({ id, name }) => ({ value: id, words: name })),
-        ],
-      },
-    ],
-    change: (value) => set(["soil"], value === "" ? undefined : value, "the soil"),
   };
 }
+
+const tiedEntry = (stand: StandPlace): Entry => ({
+  form: "tick",
+  key: `footing ${stand.index} tied`,
+  title: "Tied down",
+  name: `${stand.name} is tied down`,
+  value: stand.footing?.tied ?? false,
+  change: (value) => footingChange(stand, "tied", value ? true : undefined, `whether ${stand.name} is tied`),
+});
+
+const SOILS = [{ value: "", words: "Not told: the least counts" }, ...optionsOf(allSoils)] as const;
+
+/** The soil under all stands. */
+export const soilEntry = ({ soil }: Plan): Entry => ({
+  form: "choice",
+  key: "build soil",
+  title: "Soil under the stands",
+  name: "Soil under the stands",
+  value: soil ?? "",
+  words: SOILS.find(({ value }) => value === (soil ?? ""))!.words,
+  isLong: true,
+  groups: () => [{ options: SOILS }],
+  change: (value) => setAt(["soil"], "the soil")(value === "" ? undefined : value),
+});
 
 /** "2.9 m; 1.3 m" as a list; nothing typed takes it out. */
 const listOf = (value: string | number | undefined): readonly string[] | undefined => {
@@ -122,7 +130,7 @@ export function lengthEntries({ shelf = [] }: Plan, index: number, pipe: string)
     typed: typed?.join("; "),
     standIn,
     note: 'Lengths with their units, apart by ";": 2.9 m; 85 cm.',
-    change: (value) => set(["shelf", index, key], listOf(value), `${title.toLowerCase()} of ${pipe}`),
+    change: (value) => setAt(["shelf", index, key], `${title.toLowerCase()} of ${pipe}`)(listOf(value)),
   });
   return [
     list("sold", "Lengths sold", told, "the usual one"),
@@ -141,7 +149,7 @@ export function contactEntries({ contacts = [] }: Plan, index: number): readonly
     kind: "name",
     typed: contact?.[key],
     isNeeded,
-    change: (value) => set(["contacts", index, key], value, `${title.toLowerCase()} of contact ${index + 1}`),
+    change: setAt(["contacts", index, key], `${title.toLowerCase()} of contact ${index + 1}`),
   });
   return [
     field("who", "Who", true),
@@ -151,10 +159,10 @@ export function contactEntries({ contacts = [] }: Plan, index: number): readonly
 }
 
 export const addContact = ({ contacts = [] }: Plan): PlanChange =>
-  set(["contacts"], [...contacts, { who: "Neighbour" }], "one more to call");
+  setAt(["contacts"], "one more to call")([...contacts, { who: "Neighbour" }]);
 
 /** Takes a contact out; with the last one the list goes. */
 export function dropContact({ contacts = [] }: Plan, index: number): PlanChange {
   const left = contacts.filter((_, i) => i !== index);
-  return set(["contacts"], left.length === 0 ? undefined : left, `contact ${index + 1}, taken out`);
+  return setAt(["contacts"], `contact ${index + 1}, taken out`)(left.length === 0 ? undefined : left);
 }

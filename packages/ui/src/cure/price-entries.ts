@@ -1,21 +1,16 @@
 import { allPipes, findPipe, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import type { PlanChange } from "../store/plan-change.js";
-
-const set = (path: readonly (string | number)[], value: unknown, what: string): PlanChange => ({
-  kind: "set",
-  path,
-  value,
-  what,
-});
+import { partWith } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
 
 const typedNumber = (value: number | undefined): string | undefined =>
   value === undefined ? undefined : String(value);
 
 /** What a pipe on the shelf is called. */
 export function shelfName(pipe: string): string {
-  const found = findPipe(pipe);
-  return found.outcome === "found" ? found.kind.name : pipe;
+  return kindOf(pipe)?.name ?? pipe;
 }
 
 /** One size on the shelf: what a length of it costs, and how much lies there already. */
@@ -31,7 +26,7 @@ export function shelfEntries({ shelf = [], money }: Plan, index: number): readon
       name: `Price of ${name}`,
       kind: "number",
       typed: typedNumber(price),
-      change: (value) => set(at("price"), value, `price of ${name}`),
+      change: setAt(at("price"), `price of ${name}`),
     },
     {
       form: "typed",
@@ -41,7 +36,7 @@ export function shelfEntries({ shelf = [], money }: Plan, index: number): readon
       kind: "distance",
       typed: per,
       standIn: "1 m",
-      change: (value) => set(at("per"), value, `length of ${name} a price buys`),
+      change: setAt(at("per"), `length of ${name} a price buys`),
     },
     {
       form: "typed",
@@ -51,7 +46,7 @@ export function shelfEntries({ shelf = [], money }: Plan, index: number): readon
       kind: "distance",
       typed: onHand,
       standIn: "none",
-      change: (value) => set(at("onHand"), value, `${name} on hand`),
+      change: setAt(at("onHand"), `${name} on hand`),
     },
   ];
 }
@@ -61,10 +56,7 @@ export function shelfChoice({ shelf = [], runs }: Plan): Entry {
   const taken = new Set(shelf.map(({ pipe }) => idOf(pipe)));
   const families = new Set(runs.map(({ pipe }) => (typeof pipe === "string" ? familyOf(pipe) : undefined)));
   const free = allPipes.filter(({ id }) => !taken.has(id));
-  const options = (isOwn: boolean) =>
-    free
-      .filter(({ family }) => families.has(family) === isOwn)
-      .map(({ id, name }) => ({ value: id, words: name }));
+  const options = (isOwn: boolean) => optionsOf(free.filter(({ family }) => families.has(family) === isOwn));
   return {
     form: "choice",
     key: "shelf more",
@@ -79,7 +71,7 @@ export function shelfChoice({ shelf = [], runs }: Plan): Entry {
       { label: "Other pipe", options: options(false) },
     ],
     change: (pipe) =>
-      pipe === "" ? undefined : set(["shelf"], [...shelf, { pipe }], `${shelfName(pipe)} on the shelf`),
+      pipe === "" ? undefined : setAt(["shelf"], `${shelfName(pipe)} on the shelf`)([...shelf, { pipe }]),
   };
 }
 
@@ -93,7 +85,7 @@ const familyOf = (pipe: string): string | undefined => kindOf(pipe)?.family;
 /** Takes a size off the shelf; with the last one the shelf goes. */
 export function offShelf({ shelf = [] }: Plan, index: number): PlanChange {
   const what = `${shelfName(shelf[index]!.pipe)} off the shelf`;
-  return shelf.length === 1 ? set(["shelf"], undefined, what) : set(["shelf", index], undefined, what);
+  return setAt(shelf.length === 1 ? ["shelf"] : ["shelf", index], what)(undefined);
 }
 
 const PRICES = {
@@ -116,11 +108,8 @@ export function priceEntries({ prices, money }: Plan): readonly Entry[] {
     name: `Price: ${PRICES[key]}`,
     kind: "number",
     typed: typedNumber(prices?.[key]),
-    change: (value) => {
-      const entries = Object.entries({ ...prices, [key]: value }).filter(([, each]) => each !== undefined);
-      const told = entries.length === 0 ? undefined : Object.fromEntries(entries);
-      return set(["prices"], told, `price of ${PRICES[key].toLowerCase()}`);
-    },
+    change: (value) =>
+      setAt(["prices"], `price of ${PRICES[key].toLowerCase()}`)(partWith(prices, key, value)),
   });
   return [
     {
@@ -130,7 +119,7 @@ export function priceEntries({ prices, money }: Plan): readonly Entry[] {
       name: "Name of the money",
       kind: "name",
       typed: money,
-      change: (value) => set(["money"], value, "name of the money"),
+      change: setAt(["money"], "name of the money"),
     },
     ...(Object.keys(PRICES) as (keyof typeof PRICES)[]).map(priceOf),
   ];

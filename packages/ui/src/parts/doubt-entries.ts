@@ -1,7 +1,9 @@
 import { DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
 import { heightKeyOf } from "../store/measure-height.js";
-import { type Path, type PlanContext, runNames, setAt, sourceNames } from "./plan-context.js";
+import type { Path } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
+import { type PlanContext, runNames, sourceNames } from "./plan-context.js";
 
 /** How far the height of a run's end may be off, where it was measured better or worse than the others. */
 export function endDoubtEntry({ plan }: PlanContext, run: number): Entry {

@@ -7,10 +7,13 @@ import {
   type PlanDrinkerGroup,
 } from "@headfall/hydraulics";
 import type { ChoiceEntry, ChoiceOption, Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import { type FieldKind, TEXT_KINDS } from "../fields/text-kinds.js";
 import { groupsReached } from "../kernels/group-names.js";
 import type { PlanChange } from "../store/plan-change.js";
-import { type Path, type PlanContext, runNames, setAt } from "./plan-context.js";
+import type { Path } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
+import { type PlanContext, runNames } from "./plan-context.js";
 
 /** Where a group of drinkers stands in the plan: a run holds one, or a list of them. */
 function pathOfGroup(plan: Plan, run: number, group: number): Path {
@@ -29,10 +32,9 @@ export function nameOfGroup(plan: Plan, run: number, group: number): string {
 /** Every kind of drinker a plan can have, its own ones first. */
 export function drinkerKinds(plan: Plan): readonly { label: string; options: readonly ChoiceOption[] }[] {
   const own = Object.keys(plan.ownDrinkers ?? {}).map((name) => ({ value: name, words: name }));
-  const known = allDrinkers.map(({ id, name }) => ({ value: id, words: name }));
   return [
     ...(own.length > 0 ? [{ label: "Measured", options: own }] : []),
-    { label: "Known", options: known },
+    { label: "Known", options: optionsOf(allDrinkers) },
   ];
 }
 

@@ -5,8 +5,9 @@ import type { Entry } from "../fields/entry.js";
 import { cellView, idOf, problemView } from "../fields/entry-view.js";
 import { pressForm } from "../fields/fresh-field.js";
 import { type FittingCount, readFitting, writeFitting } from "../kernels/fitting-counts.js";
+import { setAt } from "../store/set-at.js";
 import type { PanelRequest } from "./panel-request.js";
-import { runNames, setAt } from "./plan-context.js";
+import { runNames } from "./plan-context.js";
 
 /** Stands in the choice for a fitting that is in no table. */
 const OWN = "own fitting";

@@ -5,10 +5,11 @@ import type { Entry } from "../fields/entry.js";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
 import { pressForm } from "../fields/fresh-field.js";
 import { type HeightKey, heightKeyOf } from "../store/measure-height.js";
+import { setAt } from "../store/set-at.js";
 import { jointDoubtEntry } from "./doubt-entries.js";
 import { buttonsView, type PanelAction, type PanelRequest } from "./panel-request.js";
 import { deleteAction, drawAction } from "./part-actions.js";
-import { layoutOf, runEnds, runNames, setAt } from "./plan-context.js";
+import { layoutOf, runEnds, runNames } from "./plan-context.js";
 import { jointEntries, nameEntry } from "./plan-entries.js";
 import { fallEntry, fallReferenceWords } from "./run-entries.js";
 

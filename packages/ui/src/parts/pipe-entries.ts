@@ -8,7 +8,8 @@ import {
 } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
-import { type PlanContext, runNames, setAt } from "./plan-context.js";
+import { setAt } from "../store/set-at.js";
+import { type PlanContext, runNames } from "./plan-context.js";
 
 const OWN = "own pipe";
 

@@ -9,7 +9,6 @@ import {
 import { layAbove } from "../kernels/above/lay-above.js";
 import { metresOf } from "../kernels/typed-metres.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import type { PlanChange } from "../store/plan-change.js";
 
 /** A plan, what was found out about it (perhaps about an older one), and the units it is shown in. */
 export interface PlanContext {
@@ -17,13 +16,6 @@ export interface PlanContext {
   readonly checked: Checked | undefined;
   readonly system: UnitSystem;
 }
-
-export type Path = readonly (string | number)[];
-
-/** The edit that types one key anew. */
-export const setAt =
-  (path: Path, what: string) =>
-  (value: unknown): PlanChange => ({ kind: "set", path, value, what });
 
 /** The source as it was last worked out; undefined while that was another plan. */
 export function workedOutSource(

@@ -3,7 +3,9 @@ import type { Entry, TypedEntry } from "../fields/entry.js";
 import type { Selected } from "../kernels/selected.js";
 import { heightKeyOf } from "../store/measure-height.js";
 import type { PlanChange } from "../store/plan-change.js";
-import { type Path, type PlanContext, setAt } from "./plan-context.js";
+import type { Path } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
+import type { PlanContext } from "./plan-context.js";
 
 /** The name of a part, wherever the plan mentions it. */
 export function nameEntry(part: Selected, name: string, what: string): TypedEntry {
@@ -84,29 +86,43 @@ function frictionEntry({ friction }: Plan): Entry {
   };
 }
 
+/** A joint and the point that tells of it, if there is one. */
+interface JointPlace {
+  readonly plan: Plan;
+  readonly joint: string;
+  /** Of its point in the plan; -1 where only its run names it. */
+  readonly index: number;
+  readonly point: PlanPoint | undefined;
+}
+
 /** The fields of a joint: heights and bleed. A joint that only its run names becomes a point of the plan by them. */
 export function jointEntries(
   { plan }: PlanContext,
   joint: string,
 ): Record<"ground" | "above" | "bleed", Entry> {
   const index = plan.points?.findIndex(({ id }) => id === joint) ?? -1;
-  const point = plan.points?.[index];
+  const place = { plan, joint, index, point: plan.points?.[index] };
+  return {
+    ground: heightEntry(place, "ground", {
+      title: "Height of the ground",
+      note: "Above the ground at the first source; with a minus where lower.",
+    }),
+    above: heightEntry(place, "above", {
+      title: "Pipe above that ground",
+      note: "0 where the pipe lies on it.",
+    }),
+    bleed: bleedEntry(place),
+  };
+}
+
+function heightEntry(
+  place: JointPlace,
+  key: "ground" | "above",
+  { title, note }: Pick<TypedEntry, "title" | "note">,
+): Entry {
+  const { plan, joint, point } = place;
   const isStated = point?.ground !== undefined || point?.above !== undefined;
-  const entryOf = (key: keyof PlanPoint, value: unknown) =>
-    index >= 0
-      ? { path: ["points", index, key], value }
-      : { path: ["points"], value: [...(plan.points ?? []), { id: joint, [key]: value }] };
-  const write = (
-    key: keyof PlanPoint,
-    value: unknown,
-    what: string,
-    freed: readonly KeyEntry[] = [],
-  ): PlanChange => ({
-    kind: "setAll",
-    entries: [entryOf(key, value), ...freed],
-    what,
-  });
-  const height = (key: "ground" | "above", { title, note }: Pick<TypedEntry, "title" | "note">): Entry => ({
+  return {
     form: "typed",
     key: `point ${joint} ${key}`,
     title,
@@ -116,31 +132,38 @@ export function jointEntries(
     standIn: isStated ? "0 cm" : "by runs",
     note,
     // A joint with a height of its own needs no fall to tell it.
-    change: (value) =>
-      write(key, value, `${title.toLowerCase()} at ${joint}`, isStated ? [] : fallThatTells(plan, joint)),
-  });
-  return {
-    ground: height("ground", {
-      title: "Height of the ground",
-      note: "Above the ground at the first source; with a minus where lower.",
+    change: (value) => ({
+      kind: "setAll",
+      entries: [pointKey(place, key, value), ...(isStated ? [] : fallThatTells(plan, joint))],
+      what: `${title.toLowerCase()} at ${joint}`,
     }),
-    above: height("above", { title: "Pipe above that ground", note: "0 where the pipe lies on it." }),
-    bleed: {
-      form: "tick",
-      key: `point ${joint} bleed`,
-      title: "Air can leave here",
-      name: `Air can leave at ${joint}`,
-      value: point?.bleed ?? false,
-      note: "A bleed screw, or an open riser.",
-      change: (value) => write("bleed", value ? true : undefined, `bleed at ${joint}`),
-    },
   };
 }
+
+const bleedEntry = (place: JointPlace): Entry => ({
+  form: "tick",
+  key: `point ${place.joint} bleed`,
+  title: "Air can leave here",
+  name: `Air can leave at ${place.joint}`,
+  value: place.point?.bleed ?? false,
+  note: "A bleed screw, or an open riser.",
+  change: (value) => ({
+    kind: "setAll",
+    entries: [pointKey(place, "bleed", value ? true : undefined)],
+    what: `bleed at ${place.joint}`,
+  }),
+});
 
 interface KeyEntry {
   readonly path: Path;
   readonly value: unknown;
 }
+
+/** A key of the joint's point; where it has none yet, the point is put in with it. */
+const pointKey = ({ plan, joint, index }: JointPlace, key: keyof PlanPoint, value: unknown): KeyEntry =>
+  index >= 0
+    ? { path: ["points", index, key], value }
+    : { path: ["points"], value: [...(plan.points ?? []), { id: joint, [key]: value }] };
 
 /** The fall that tells how high a joint is, to be taken out; nothing where none is typed. */
 function fallThatTells(plan: Plan, joint: string): readonly KeyEntry[] {

@@ -1,7 +1,8 @@
 import { DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry, TypedEntry } from "../fields/entry.js";
 import { readFittings, writeFittings } from "../kernels/fitting-counts.js";
-import { layoutOf, type PlanContext, runEnds, runNames, setAt, sourceNames } from "./plan-context.js";
+import { setAt } from "../store/set-at.js";
+import { layoutOf, type PlanContext, runEnds, runNames, sourceNames } from "./plan-context.js";
 
 /** Length of a run along the pipe. */
 export function lengthEntry({ plan }: PlanContext, run: number): TypedEntry {

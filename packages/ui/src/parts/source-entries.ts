@@ -2,7 +2,9 @@ import { DEFAULTS } from "@headfall/hydraulics";
 import type { Entry, TypedEntry } from "../fields/entry.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
 import type { LevelName } from "../store/plan-change.js";
-import { type PlanContext, setAt, sourceNames, workedOutSource } from "./plan-context.js";
+import type { Path } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
+import { type PlanContext, sourceNames, workedOutSource } from "./plan-context.js";
 
 const LEVEL_TITLES: Readonly<Record<LevelName, string>> = {
   full: "Water level when full",
@@ -10,29 +12,19 @@ const LEVEL_TITLES: Readonly<Record<LevelName, string>> = {
   ordinary: "Water level in an ordinary hour",
 };
 
+type LengthName = "stand" | LevelName | "outlet" | "ground";
+type Told = Pick<TypedEntry, "title" | "typed" | "standIn" | "note">;
+
 /** The lengths of a source: stand, levels, outlet, ground. */
-export function sourceLengths(
-  context: PlanContext,
-  index: number,
-): Record<"stand" | LevelName | "outlet" | "ground", TypedEntry> {
-  const { plan, system } = context;
-  const source = plan.sources[index]!;
-  const name = sourceNames(plan)[index]!;
+export function sourceLengths(context: PlanContext, index: number): Record<LengthName, TypedEntry> {
+  const source = context.plan.sources[index]!;
+  const name = sourceNames(context.plan)[index]!;
   const worked = workedOutSource(context, index);
-  const length = (
-    key: string,
-    told: Pick<TypedEntry, "title" | "typed" | "standIn" | "note">,
-  ): TypedEntry => ({
-    key: `${name} ${key}`,
-    name: `${told.title} of ${name}`,
-    kind: "length",
-    change: setAt(["sources", index, ...key.split(".")], `${told.title.toLowerCase()} of ${name}`),
-    ...told,
-  });
+  const length = (key: LengthName, told: Told) => lengthEntry(["sources", index, key], name, told);
   const written = (metres: number | undefined) =>
-    metres === undefined ? undefined : TEXT_KINDS.length.write(metres, system);
+    metres === undefined ? undefined : TEXT_KINDS.length.write(metres, context.system);
   const level = (key: LevelName) =>
-    length(`level.${key}`, {
+    lengthEntry(["sources", index, "level", key], name, {
       title: LEVEL_TITLES[key],
       typed: source.level?.[key],
       standIn: written(worked?.levels[key]),
@@ -62,6 +54,14 @@ export function sourceLengths(
     }),
   };
 }
+
+const lengthEntry = (path: Path, name: string, told: Told): TypedEntry => ({
+  key: `${name} ${path.slice(2).join(".")}`,
+  name: `${told.title} of ${name}`,
+  kind: "length",
+  change: setAt(path, `${told.title.toLowerCase()} of ${name}`),
+  ...told,
+});
 
 /** How wide the way out of a vessel is at its narrowest. */
 export function outletBoreEntry({ plan }: PlanContext, index: number): Entry {

@@ -1,8 +1,11 @@
 /** How air gets into a source, and what fills it. */
 import { allFittings, findFitting, type Plan } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
-import { layoutOf, type PlanContext, setAt, sourceNames } from "./plan-context.js";
+import type { Path } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
+import { layoutOf, type PlanContext, sourceNames } from "./plan-context.js";
 
 const VENTS = [
   { value: "open", words: "Open to the air" },
@@ -84,7 +87,7 @@ export function feedEntries({ plan }: PlanContext, index: number): Entry[] {
 
 type Feed = Plan["sources"][number]["feed"];
 
-function feedFrom(plan: Plan, name: string, path: readonly (string | number)[], feed: Feed): ChoiceEntry {
+function feedFrom(plan: Plan, name: string, path: Path, feed: Feed): ChoiceEntry {
   const joints = () =>
     layoutOf(plan)
       .joints.filter((joint) => joint.name !== name)
@@ -103,11 +106,7 @@ function feedFrom(plan: Plan, name: string, path: readonly (string | number)[], 
   };
 }
 
-function floatValve(
-  name: string,
-  path: readonly (string | number)[],
-  valve: string | undefined,
-): ChoiceEntry {
+function floatValve(name: string, path: Path, valve: string | undefined): ChoiceEntry {
   const found = valve === undefined ? undefined : findFitting(valve);
   const kind = found?.outcome === "found" ? found.kind : undefined;
   return {
@@ -118,10 +117,7 @@ function floatValve(
     words: kind?.name ?? valve ?? "Not said",
     groups: () => [
       {
-        options: [
-          { value: "", words: "Not said" },
-          ...allFittings.map(({ id, name: words }) => ({ value: id, words })),
-        ],
+        options: [{ value: "", words: "Not said" }, ...optionsOf(allFittings)],
       },
     ],
     change: (chosen) =>

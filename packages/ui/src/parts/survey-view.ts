@@ -7,9 +7,10 @@ import { type FreshField, freshView, pressForm, readFresh } from "../fields/fres
 import { readPairs } from "../fields/read-pairs.js";
 import { metresOf } from "../kernels/typed-metres.js";
 import { endReading } from "../store/plan-heights.js";
+import { setAt } from "../store/set-at.js";
 import { readingDoubtEntry } from "./doubt-entries.js";
 import type { PanelRequest } from "./panel-request.js";
-import { type PlanContext, runNames, setAt } from "./plan-context.js";
+import { type PlanContext, runNames } from "./plan-context.js";
 import { fallReferenceWords } from "./run-entries.js";
 
 type Reading = NonNullable<PlanRun["survey"]>[number];

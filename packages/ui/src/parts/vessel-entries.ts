@@ -1,9 +1,11 @@
 import { allVessels, findVessel, type PlanSource } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
 import { readMetres } from "../kernels/typed-metres.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { type PlanContext, setAt } from "./plan-context.js";
+import { setAt } from "../store/set-at.js";
+import type { PlanContext } from "./plan-context.js";
 
 type PlanVessel = PlanSource["vessel"];
 type OwnShape = Exclude<PlanVessel, string>;
@@ -42,7 +44,7 @@ export function vesselChoice(context: PlanContext, index: number, name: string):
     isLong: true,
     groups: () => [
       { options: stray },
-      { label: "Known", options: allVessels.map((kind) => ({ value: kind.id, words: kind.name })) },
+      { label: "Known", options: optionsOf(allVessels) },
       { label: "Measured", options: own },
     ],
     change: (chosen) =>

@@ -1,14 +1,15 @@
 import { allRoofs, DEFAULTS, findRoof, type Plan, type PlanRoof, type RoofKind } from "@headfall/hydraulics";
-import type { Entry } from "../fields/entry.js";
-import type { FieldKind } from "../fields/text-kinds.js";
+import type { Entry, TypedEntry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import type { PlanChange } from "../store/plan-change.js";
+import { setAt } from "../store/set-at.js";
 
 /** What is taken of a roof whose kind is not said. */
 const ANY = { runoff: "80 %", wetting: "0.5 mm" } as const;
 
 export const ROOF_CHOICES: readonly { readonly value: string; readonly words: string }[] = [
   { value: "", words: "Not said" },
-  ...allRoofs.map(({ id, name }) => ({ value: id, words: name })),
+  ...optionsOf(allRoofs),
 ];
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
@@ -34,66 +35,72 @@ function aboutRoof(kind: RoofKind | undefined): string {
 export function roofEntries(plan: Plan, source: number, name: string): readonly Entry[] {
   const roof = plan.sources[source]!.roof!;
   const kind = roofKindOf(roof);
-  const path = (key: string) => ["sources", source, "roof", key];
-  const typed = (
-    key: "area" | "runoff" | "wetting" | "firstFlush" | "overflow",
-    title: string,
-    fieldKind: FieldKind,
-    standIn: string | undefined,
-    note?: string,
-  ): Entry => ({
-    form: "typed",
-    key: `roof ${source} ${key}`,
-    title,
-    name: `${title} of the roof over ${name}`,
-    kind: fieldKind,
-    typed: roof[key],
-    standIn,
-    isNeeded: key === "area",
-    note,
-    change: (value) => ({ kind: "set", path: path(key), value, what: `${title.toLowerCase()}, ${name}` }),
-  });
+  const place = { source, name, roof };
+  const { runoff, wetting } =
+    kind === undefined ? ANY : { runoff: percent(kind.runoff), wetting: millimetres(kind.wetting) };
   return [
-    typed("area", "Area", "area", undefined, "Seen from above, not along the slope."),
-    {
-      form: "choice",
-      key: `roof ${source} kind`,
-      title: "Surface",
-      name: `Surface of the roof over ${name}`,
-      value: kind?.id ?? "",
-      words: kind?.name ?? "Not said",
-      isLong: true,
-      note: aboutRoof(kind),
-      groups: () => [{ options: ROOF_CHOICES }],
-      change: (value): PlanChange => ({
-        kind: "set",
-        path: path("kind"),
-        value: value === "" ? undefined : value,
-        what: `surface of the roof, ${name}`,
-      }),
-    },
-    typed(
-      "firstFlush",
-      "First flush",
-      "volume",
-      DEFAULTS.firstFlush.typed,
-      "What a diverter keeps of each wet spell.",
-    ),
-    typed("overflow", "Overflow pipe, inside", "bore", DEFAULTS.overflow.typed),
-    typed("runoff", "Share that runs off", "share", kind === undefined ? ANY.runoff : percent(kind.runoff)),
-    typed(
-      "wetting",
-      "Only wets it, a day",
-      "bore",
-      kind === undefined ? ANY.wetting : millimetres(kind.wetting),
-    ),
+    typedEntry(place, {
+      key: "area",
+      title: "Area",
+      kind: "area",
+      isNeeded: true,
+      note: "Seen from above, not along the slope.",
+    }),
+    surfaceEntry(place, kind),
+    typedEntry(place, {
+      key: "firstFlush",
+      title: "First flush",
+      kind: "volume",
+      standIn: DEFAULTS.firstFlush.typed,
+      note: "What a diverter keeps of each wet spell.",
+    }),
+    typedEntry(place, {
+      key: "overflow",
+      title: "Overflow pipe, inside",
+      kind: "bore",
+      standIn: DEFAULTS.overflow.typed,
+    }),
+    typedEntry(place, { key: "runoff", title: "Share that runs off", kind: "share", standIn: runoff }),
+    typedEntry(place, { key: "wetting", title: "Only wets it, a day", kind: "bore", standIn: wetting }),
   ];
 }
 
-/** Puts a roof over a source, or takes it away. */
-export const roofChange = (source: number, name: string, roof: PlanRoof | undefined): PlanChange => ({
-  kind: "set",
-  path: ["sources", source, "roof"],
-  value: roof,
-  what: `${roof === undefined ? "no roof" : "roof"} over ${name}`,
+interface RoofPlace {
+  readonly source: number;
+  /** Of the source under it. */
+  readonly name: string;
+  readonly roof: PlanRoof;
+}
+
+type Told = Pick<TypedEntry, "title" | "kind" | "standIn" | "isNeeded" | "note"> & {
+  readonly key: "area" | "runoff" | "wetting" | "firstFlush" | "overflow";
+};
+
+const typedEntry = ({ source, name, roof }: RoofPlace, told: Told): Entry => ({
+  ...told,
+  form: "typed",
+  key: `roof ${source} ${told.key}`,
+  name: `${told.title} of the roof over ${name}`,
+  typed: roof[told.key],
+  change: setAt(["sources", source, "roof", told.key], `${told.title.toLowerCase()}, ${name}`),
 });
+
+function surfaceEntry({ source, name }: RoofPlace, kind: RoofKind | undefined): Entry {
+  const write = setAt(["sources", source, "roof", "kind"], `surface of the roof, ${name}`);
+  return {
+    form: "choice",
+    key: `roof ${source} kind`,
+    title: "Surface",
+    name: `Surface of the roof over ${name}`,
+    value: kind?.id ?? "",
+    words: kind?.name ?? "Not said",
+    isLong: true,
+    note: aboutRoof(kind),
+    groups: () => [{ options: ROOF_CHOICES }],
+    change: (value) => write(value === "" ? undefined : value),
+  };
+}
+
+/** Puts a roof over a source, or takes it away. */
+export const roofChange = (source: number, name: string, roof: PlanRoof | undefined): PlanChange =>
+  setAt(["sources", source, "roof"], `${roof === undefined ? "no roof" : "roof"} over ${name}`)(roof);

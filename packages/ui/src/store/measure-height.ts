@@ -1,10 +1,10 @@
 import { type Plan, runEnds, runNames, sourceNames } from "@headfall/hydraulics";
 import { endReading, type HeightOrigin, heightsOf, type PlanHeights } from "./plan-heights.js";
-import { valueIn } from "./plan-values.js";
+import { type Path, valueIn } from "./plan-values.js";
 
 /** The key of the plan that decides a height, what is typed there, and what it is in words. */
 export interface HeightKey {
-  readonly path: readonly (string | number)[];
+  readonly path: Path;
   /** Undefined while the plan leaves it out and the pipe lies level by default. */
   readonly typed: string | undefined;
   readonly what: string;
@@ -20,7 +20,7 @@ export function heightKeyOf(plan: Plan, joint: string, heights: PlanHeights = he
   return { path, typed: typeof typed === "string" ? typed : undefined, what: wordsOf(plan, joint, path) };
 }
 
-function pathOf(plan: Plan, joint: string, by: HeightOrigin | undefined): (string | number)[] {
+function pathOf(plan: Plan, joint: string, by: HeightOrigin | undefined): Path {
   if (by?.kind === "source") return ["sources", by.source, "stand"];
   if (by?.kind === "point") return ["points", by.point, "above"];
   const run = by?.run ?? runEnds(plan).findIndex(({ to }) => to === joint);
@@ -29,7 +29,7 @@ function pathOf(plan: Plan, joint: string, by: HeightOrigin | undefined): (strin
   return isSurveyed ? ["runs", run, "survey", endReading(plan.runs[run]!), "fall"] : ["runs", run, "fall"];
 }
 
-function wordsOf(plan: Plan, joint: string, [list, index]: readonly (string | number)[]): string {
+function wordsOf(plan: Plan, joint: string, [list, index]: Path): string {
   if (list === "sources") return `stand of ${sourceNames(plan)[index as number]}`;
   if (list === "points") return `height of the pipe at ${joint}`;
   return `fall of ${runNames(plan)[index as number]}`;

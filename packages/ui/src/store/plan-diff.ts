@@ -1,7 +1,5 @@
 import type { Plan } from "@headfall/hydraulics";
-import { isSameValue, listedEntries, valueIn, withValue } from "./plan-values.js";
-
-type Path = readonly (string | number)[];
+import { isSameValue, listedEntries, type Path, valueIn, withValue } from "./plan-values.js";
 
 /** One place of the plan and what stood there before and after; undefined is nothing at all. */
 export interface PlanDifference {

@@ -1,5 +1,8 @@
 type Step = string | number;
 
+/** Where a value stands in the plan: keys of objects and positions of lists, from the plan inwards. */
+export type Path = readonly Step[];
+
 /** What stands under a key of an object or at a position of a list; only what is its own, never what it inherits. */
 export function valueIn(whole: unknown, step: Step): unknown {
   if (typeof whole !== "object" || whole === null || !Object.hasOwn(whole, step)) return undefined;
@@ -22,8 +25,14 @@ export function isSameValue(one: unknown, other: unknown): boolean {
   return here.every(([key, value]) => isSameValue(value, valueIn(other, key)));
 }
 
+/** A part of the plan with one key changed; undefined where nothing is left of it. */
+export function partWith(part: object | undefined, key: string, value: unknown): object | undefined {
+  const told = listedEntries({ ...part, [key]: value }) ?? [];
+  return told.length === 0 ? undefined : Object.fromEntries(told);
+}
+
 /** A copy with one place changed, or emptied when the value is undefined; everything off the way there is shared. */
-export function withValue(whole: unknown, [step, ...rest]: readonly Step[], value: unknown): unknown {
+export function withValue(whole: unknown, [step, ...rest]: Path, value: unknown): unknown {
   if (step === undefined) return value;
   const inside = withValue(valueIn(whole, step), rest, value);
   if (Array.isArray(whole)) return withItem(whole, step, inside);

@@ -1,7 +1,8 @@
 import { DEFAULTS, type Plan, type PlanRefill } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import type { PlanChange } from "../store/plan-change.js";
+import { type Path, partWith } from "../store/plan-values.js";
+import { setAt } from "../store/set-at.js";
 
 type Habit = "none" | "every" | "hose";
 
@@ -17,19 +18,26 @@ const HABITS: readonly { readonly value: Habit; readonly words: string }[] = [
 /** How one source is filled again. */
 export function refillEntries(plan: Plan, index: number, name: string, system: UnitSystem): readonly Entry[] {
   const { refill } = plan.sources[index]!;
+  const choice = habitEntry(refill, index, name, system);
+  if (typeof refill !== "object") return [choice];
+  return "hose" in refill
+    ? [choice, hoseEntry(refill, index, name)]
+    : [choice, everyEntry(refill, index, name), timeEntry(refill, index, name)];
+}
+
+/** What a habit is begun with. */
+const BEGUN: Readonly<Record<Habit, (system: UnitSystem) => PlanRefill | undefined>> = {
+  none: () => undefined,
+  every: () => ({ every: "1 day" }),
+  hose: (system) => ({ hose: system === "us" ? "2 gpm" : "8 L/min" }),
+};
+
+const pathOf = (index: number, ...keys: string[]): Path => ["sources", index, "refill", ...keys];
+
+function habitEntry(refill: PlanRefill | undefined, index: number, name: string, system: UnitSystem): Entry {
   const habit = habitOf(refill);
-  const set = (value: PlanRefill | undefined): PlanChange => ({
-    kind: "set",
-    path: ["sources", index, "refill"],
-    value,
-    what: `refill of ${name}`,
-  });
-  const begun: Readonly<Record<Habit, PlanRefill | undefined>> = {
-    none: undefined,
-    every: { every: "1 day" },
-    hose: { hose: system === "us" ? "2 gpm" : "8 L/min" },
-  };
-  const choice: Entry = {
+  const write = setAt(pathOf(index), `refill of ${name}`);
+  return {
     form: "choice",
     key: `refill ${index}`,
     title: `${name} is filled`,
@@ -37,69 +45,49 @@ export function refillEntries(plan: Plan, index: number, name: string, system: U
     value: habit,
     words: HABITS.find(({ value }) => value === habit)!.words,
     groups: () => [{ options: HABITS }],
-    change: (value) => (value === habit ? undefined : set(begun[value as Habit])),
+    change: (value) => (value === habit ? undefined : write(BEGUN[value as Habit](system))),
   };
-  if (typeof refill !== "object") return [choice];
-  if ("hose" in refill)
-    return [
-      choice,
-      {
-        form: "typed",
-        key: `refill ${index} hose`,
-        title: "It gives at most",
-        name: `Flow of the hose at ${name}`,
-        kind: "flow",
-        typed: refill.hose,
-        isNeeded: true,
-        note: "Keep an air gap or a vacuum breaker: local codes and licensed practice decide.",
-        change: (value) => ({ kind: "set", path: ["sources", index, "refill", "hose"], value, what: "hose" }),
-      },
-    ];
-  return [
-    choice,
-    {
-      form: "typed",
-      key: `refill ${index} every`,
-      title: "Every",
-      name: `How often ${name} is filled`,
-      kind: "days",
-      typed: refill.every,
-      isNeeded: true,
-      change: (value) => ({
-        kind: "set",
-        path: ["sources", index, "refill", "every"],
-        value,
-        what: "refill",
-      }),
-    },
-    {
-      form: "picked",
-      key: `refill ${index} at`,
-      title: "At",
-      name: `Time ${name} is filled`,
-      picks: "time",
-      value: refill.at ?? DEFAULTS.refillAt.typed,
-      change: (value) => ({
-        kind: "set",
-        path: ["sources", index, "refill", "at"],
-        value,
-        what: "time of refill",
-      }),
-    },
-  ];
 }
+
+const hoseEntry = ({ hose }: Extract<PlanRefill, { hose: string }>, index: number, name: string): Entry => ({
+  form: "typed",
+  key: `refill ${index} hose`,
+  title: "It gives at most",
+  name: `Flow of the hose at ${name}`,
+  kind: "flow",
+  typed: hose,
+  isNeeded: true,
+  note: "Keep an air gap or a vacuum breaker: local codes and licensed practice decide.",
+  change: setAt(pathOf(index, "hose"), "hose"),
+});
+
+type ByHand = Extract<PlanRefill, { every: string }>;
+
+const everyEntry = ({ every }: ByHand, index: number, name: string): Entry => ({
+  form: "typed",
+  key: `refill ${index} every`,
+  title: "Every",
+  name: `How often ${name} is filled`,
+  kind: "days",
+  typed: every,
+  isNeeded: true,
+  change: setAt(pathOf(index, "every"), "refill"),
+});
+
+const timeEntry = ({ at }: ByHand, index: number, name: string): Entry => ({
+  form: "picked",
+  key: `refill ${index} at`,
+  title: "At",
+  name: `Time ${name} is filled`,
+  picks: "time",
+  value: at ?? DEFAULTS.refillAt.typed,
+  change: setAt(pathOf(index, "at"), "time of refill"),
+});
 
 /** What one trip brings, how far up, and the most it should weigh. */
 export function carryEntries({ carry }: Plan): readonly Entry[] {
-  const set = (key: string, value: unknown, what: string): PlanChange => {
-    const entries = Object.entries({ ...carry, [key]: value }).filter(([, each]) => each !== undefined);
-    return {
-      kind: "set",
-      path: ["carry"],
-      value: entries.length === 0 ? undefined : Object.fromEntries(entries),
-      what,
-    };
-  };
+  const set = (key: string, value: unknown, what: string) =>
+    setAt(["carry"], what)(partWith(carry, key, value));
   return [
     {
       form: "typed",

@@ -1,7 +1,9 @@
 import { allColours, DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import type { FieldKind } from "../fields/text-kinds.js";
-import type { PlanChange } from "../store/plan-change.js";
+import { setAt } from "../store/set-at.js";
+import { frostChange, weatherChange } from "../store/weather-change.js";
 
 const shown = (typed: string): string => typed.replaceAll("deg", "°");
 
@@ -21,7 +23,7 @@ export function nightEntries(plan: Plan): readonly Entry[] {
     kind,
     typed: frost?.[key],
     standIn: shown(standIn),
-    change: (value) => frostChanged(plan, key, value, title.toLowerCase()),
+    change: (value) => frostChange(plan, { key, value, what: title.toLowerCase() }),
   });
   return [
     at("low", "Lowest of the night", "temperature", DEFAULTS.frostLow.typed),
@@ -41,13 +43,15 @@ export function hotDayEntries(plan: Plan): readonly Entry[] {
     kind,
     typed: plan.weather?.[key],
     standIn,
-    change: (value) => weatherChanged(plan, key, value, title.toLowerCase()),
+    change: (value) => weatherChange(plan, { key, value, what: title.toLowerCase() }),
   });
   return [
     at("sun", "Sun at noon", "sunshine", DEFAULTS.sun.typed),
     at("wind", "Wind on a hot day", "speed", DEFAULTS.wind.typed),
   ];
 }
+
+type CoverKey = "shade" | "buried" | "lagging";
 
 /** What keeps weather off a run or a source: colour and shade, and of pipe its depth and lagging. */
 export function coverEntries(
@@ -58,47 +62,20 @@ export function coverEntries(
 ): readonly Entry[] {
   const part = plan[list][index];
   if (part === undefined) return [];
-  const set =
-    (key: string) =>
-    (value: unknown): PlanChange => ({
-      kind: "set",
-      path: [list, index, key],
-      value: value === "" ? undefined : value,
-      what: `${key} of ${name}`,
-    });
-  const typed = (
-    key: "shade" | "buried" | "lagging",
-    title: string,
-    kind: FieldKind,
-    standIn: string,
-  ): Entry => ({
+  const write = (key: string) => (value: unknown) =>
+    setAt([list, index, key], `${key} of ${name}`)(value === "" ? undefined : value);
+  const typed = (key: CoverKey, title: string, kind: FieldKind, standIn: string): Entry => ({
     form: "typed",
     key: `${name} ${key}`,
     title,
     name: `${title}: ${name}`,
     kind,
-    typed: (part as Partial<Record<typeof key, string>>)[key],
+    typed: (part as Partial<Record<CoverKey, string>>)[key],
     standIn,
-    change: set(key),
+    change: write(key),
   });
   return [
-    {
-      form: "choice",
-      key: `${name} colour`,
-      title: "Colour the sun sees",
-      name: `Colour of ${name}`,
-      value: part.colour ?? "",
-      words: allColours.find(({ id }) => id === part.colour)?.name ?? "Not said: taken as dark",
-      groups: () => [
-        {
-          options: [
-            { value: "", words: "Not said: taken as dark" },
-            ...allColours.map(({ id, name: words }) => ({ value: id, words })),
-          ],
-        },
-      ],
-      change: set("colour"),
-    },
+    { ...colourChoice(part.colour, name), change: write("colour") },
     typed("shade", "Sun kept off", "share", "none"),
     ...(list === "sources"
       ? []
@@ -109,18 +86,15 @@ export function coverEntries(
   ];
 }
 
-function frostChanged(plan: Plan, key: string, value: unknown, what: string): PlanChange {
-  const frost = without({ ...plan.weather?.frost, [key]: value });
-  const told = Object.keys(frost).length === 0 ? undefined : { low: DEFAULTS.frostLow.typed, ...frost };
-  return weatherChanged(plan, "frost", told, what);
-}
+const COLOURS = [{ value: "", words: "Not said: taken as dark" }, ...optionsOf(allColours)] as const;
 
-/** A plan that says anything of its weather says how warm it is; what is taken for granted is then written down. */
-function weatherChanged(plan: Plan, key: string, value: unknown, what: string): PlanChange {
-  const weather = without({ ...plan.weather, [key]: value });
-  const told = Object.keys(weather).length === 0 ? undefined : { high: DEFAULTS.air.typed, ...weather };
-  return { kind: "set", path: ["weather"], value: told, what };
-}
-
-const without = (keys: Readonly<Record<string, unknown>>): Record<string, unknown> =>
-  Object.fromEntries(Object.entries(keys).filter(([, each]) => each !== undefined));
+const colourChoice = (colour: string = "", name: string) =>
+  ({
+    form: "choice",
+    key: `${name} colour`,
+    title: "Colour the sun sees",
+    name: `Colour of ${name}`,
+    value: colour,
+    words: (COLOURS.find(({ value }) => value === colour) ?? COLOURS[0]).words,
+    groups: () => [{ options: COLOURS }],
+  }) as const;

@@ -10,8 +10,9 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, problemView } from "../fields/entry-view.js";
+import { nameOfPen } from "../kernels/pen-names.js";
 import type { YardRoom } from "./room.js";
-import { addWaterer, nameOfPen, slopeEntry, waterersOf } from "./waterer-entries.js";
+import { addWaterer, slopeEntry, waterersOf } from "./waterer-entries.js";
 import { watererView, weeksView } from "./waterer-view.js";
 
 /** The answer above all else: what is amiss, gravest first. */

@@ -1,40 +1,25 @@
 import { allDrinkers, allWaterers, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
+import { optionsOf } from "../fields/options-of.js";
 import type { PlanChange } from "../store/plan-change.js";
+import { setAt } from "../store/set-at.js";
 
 type Kit = NonNullable<Plan["kit"]>;
 
 /** The fields of one entry of the kit. */
 export function kitEntries(plan: Plan, index: number): readonly Entry[] {
-  const entry = plan.kit![index]!;
-  const name = nameOfKind(entry.kind);
-  const set =
-    (key: string, words: string) =>
-    (value: unknown): PlanChange => ({
-      kind: "set",
-      path: ["kit", index, key],
-      value,
-      what: `${words} of ${name}`,
-    });
+  const { kind, count, spare } = plan.kit![index]!;
+  const name = nameOfKind(kind);
+  const set = (key: keyof Kit[number], words: string) => setAt(["kit", index, key], `${words} of ${name}`);
   return [
-    {
-      form: "choice",
-      key: `kit ${index + 1} kind`,
-      title: "Kind",
-      name: `Kind of kit ${index + 1}`,
-      value: idOfKind(entry.kind),
-      words: name,
-      isLong: true,
-      groups: () => KINDS,
-      change: set("kind", "kind"),
-    },
+    { ...kindChoice(kind, index + 1), change: set("kind", "kind") },
     {
       form: "typed",
       key: `kit ${index + 1} count`,
       title: "How many",
       name: `How many: ${name}`,
       kind: "count",
-      typed: String(entry.count),
+      typed: String(count),
       isNeeded: true,
       change: set("count", "number"),
     },
@@ -44,16 +29,28 @@ export function kitEntries(plan: Plan, index: number): readonly Entry[] {
       title: "Kept back",
       name: `Kept back of ${name}`,
       kind: "count",
-      typed: entry.spare === undefined ? undefined : String(entry.spare),
+      typed: spare === undefined ? undefined : String(spare),
       standIn: "none",
       change: set("spare", "spares"),
     },
   ];
 }
 
+const kindChoice = (kind: string, number: number) =>
+  ({
+    form: "choice",
+    key: `kit ${number} kind`,
+    title: "Kind",
+    name: `Kind of kit ${number}`,
+    value: idOfKind(kind),
+    words: nameOfKind(kind),
+    isLong: true,
+    groups: () => KINDS,
+  }) as const;
+
 const KINDS = [
-  { label: "Waterers", options: allWaterers.map(({ id, name }) => ({ value: id, words: name })) },
-  { label: "Drinkers of a line", options: allDrinkers.map(({ id, name }) => ({ value: id, words: name })) },
+  { label: "Waterers", options: optionsOf(allWaterers) },
+  { label: "Drinkers of a line", options: optionsOf(allDrinkers) },
 ];
 
 const all = [...allWaterers, ...allDrinkers];
@@ -77,9 +74,4 @@ export function dropKit(plan: Plan, index: number): PlanChange {
   );
 }
 
-const kitBecomes = (kit: Kit | undefined, what: string): PlanChange => ({
-  kind: "set",
-  path: ["kit"],
-  value: kit,
-  what,
-});
+const kitBecomes = (kit: Kit | undefined, what: string): PlanChange => setAt(["kit"], what)(kit);

@@ -1,29 +1,18 @@
-import { batchesOf, type Plan, type PlanBirds, writeDay } from "@headfall/hydraulics";
+import { type PlanBirds, writeDay } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
+import { nameOfPen, namesOfPens } from "../kernels/pen-names.js";
+import { type BirdsPlace, birdsAt, pathOfBirds } from "../store/birds-place.js";
 import type { PlanChange } from "../store/plan-change.js";
+import { setAt } from "../store/set-at.js";
 
 type Move = NonNullable<PlanBirds["moves"]>[number];
 
-/** One batch of a plan, and the day the year begins. */
-export interface StayPlace {
-  readonly plan: Plan;
-  readonly pen: number;
-  readonly batch: number;
-}
-
-const birdsOf = ({ plan, pen, batch }: StayPlace): PlanBirds => batchesOf(plan.pens![pen]!)[batch]!;
-
-function pathOf({ plan, pen, batch }: StayPlace): readonly (string | number)[] {
-  return Array.isArray(plan.pens![pen]!.birds) ? ["pens", pen, "birds", batch] : ["pens", pen, "birds"];
-}
-
 /** The days on which a batch comes, moves and goes. */
-export function stayEntries(place: StayPlace): readonly Entry[] {
+export function stayEntries(place: BirdsPlace): readonly Entry[] {
   const { plan, pen, batch } = place;
-  const birds = birdsOf(place);
+  const birds = birdsAt(place);
   const key = `stay ${pen + 1} ${batch + 1}`;
-  const penName = plan.pens![pen]!.id ?? `pen ${pen + 1}`;
-  const called = `birds ${batch + 1} of ${penName}`;
+  const called = `birds ${batch + 1} of ${nameOfPen(plan, pen)}`;
   const date = (which: "arrives" | "leaves", title: string): Entry => ({
     form: "picked",
     key: `${key} ${which}`,
@@ -31,12 +20,7 @@ export function stayEntries(place: StayPlace): readonly Entry[] {
     name: `${title}: ${called}`,
     picks: "date",
     value: birds[which],
-    change: (value) => ({
-      kind: "set",
-      path: [...pathOf(place), which],
-      value,
-      what: `${title.toLowerCase()}, ${called}`,
-    }),
+    change: setAt([...pathOfBirds(place), which], `${title.toLowerCase()}, ${called}`),
   });
   return [
     date("arrives", "Arrive on"),
@@ -45,11 +29,11 @@ export function stayEntries(place: StayPlace): readonly Entry[] {
   ];
 }
 
-function moveEntries(place: StayPlace, move: Move, m: number): Entry[] {
+function moveEntries(place: BirdsPlace, move: Move, m: number): Entry[] {
   const { plan, pen, batch } = place;
   const key = `stay ${pen + 1} ${batch + 1} move ${m + 1}`;
-  const path = [...pathOf(place), "moves", m];
-  const pens = (plan.pens ?? []).map(({ id }, p) => id ?? `pen ${p + 1}`);
+  const path = [...pathOfBirds(place), "moves", m];
+  const pens = namesOfPens(plan);
   return [
     {
       form: "picked",
@@ -61,7 +45,7 @@ function moveEntries(place: StayPlace, move: Move, m: number): Entry[] {
       change: (value) =>
         value === undefined
           ? movesBecome(place, m, undefined)
-          : { kind: "set", path: [...path, "on"], value, what: `day of a move` },
+          : setAt([...path, "on"], "day of a move")(value),
     },
     {
       form: "choice",
@@ -71,16 +55,16 @@ function moveEntries(place: StayPlace, move: Move, m: number): Entry[] {
       value: move.to,
       words: move.to,
       groups: () => [{ options: pens.map((name) => ({ value: name, words: name })) }],
-      change: (value) => ({ kind: "set", path: [...path, "to"], value, what: "pen of a move" }),
+      change: setAt([...path, "to"], "pen of a move"),
     },
   ];
 }
 
 /** One more move, four weeks after what came before it, to the next pen; undefined where there is no other pen. */
-export function addMove(place: StayPlace, today: number): PlanChange | undefined {
+export function addMove(place: BirdsPlace, today: number): PlanChange | undefined {
   const { plan, pen } = place;
-  const pens = (plan.pens ?? []).map(({ id }, p) => id ?? `pen ${p + 1}`);
-  const { moves = [], arrives, leaves } = birdsOf(place);
+  const pens = namesOfPens(plan);
+  const { moves = [], arrives, leaves } = birdsAt(place);
   const last = moves[moves.length - 1];
   const where = last === undefined ? pens[pen] : last.to;
   const to = pens.find((name) => name !== where);
@@ -93,13 +77,9 @@ export function addMove(place: StayPlace, today: number): PlanChange | undefined
   return movesBecome(place, moves.length, { on, to });
 }
 
-function movesBecome(place: StayPlace, at: number, move: Move | undefined): PlanChange {
-  const { moves = [] } = birdsOf(place);
+function movesBecome(place: BirdsPlace, at: number, move: Move | undefined): PlanChange {
+  const { moves = [] } = birdsAt(place);
   const next = move === undefined ? moves.filter((_, m) => m !== at) : [...moves, move];
-  return {
-    kind: "set",
-    path: [...pathOf(place), "moves"],
-    value: next.length === 0 ? undefined : next,
-    what: move === undefined ? "move taken out" : "move",
-  };
+  const write = setAt([...pathOfBirds(place), "moves"], move === undefined ? "move taken out" : "move");
+  return write(next.length === 0 ? undefined : next);
 }

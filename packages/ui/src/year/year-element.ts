@@ -16,6 +16,7 @@ import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { fileNameOf } from "../kernels/file-name.js";
+import { namesOfPens } from "../kernels/pen-names.js";
 import { RoomElement } from "../room/room-element.js";
 import { saveFile } from "../storage/save-file.js";
 import { EditWantedEvent } from "../store/edit-wanted-event.js";
@@ -136,7 +137,7 @@ export class HeadfallYear extends RoomElement {
         )}
         <button type="button" @click=${() => this.#want(addKit(plan))}>Add a kind</button>
       </details>
-      ${(plan.pens ?? []).map((pen, p) => this.#stays(plan, pen.id ?? `pen ${p + 1}`, p))}`;
+      ${namesOfPens(plan).map((name, pen) => this.#stays(plan, name, pen))}`;
   }
 
   #stays(plan: Plan, name: string, pen: number) {

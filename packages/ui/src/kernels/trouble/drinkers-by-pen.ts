@@ -1,5 +1,6 @@
 import type { Line, Plan } from "@headfall/hydraulics";
 import { groupsReached } from "../group-names.js";
+import { nameOfPen } from "../pen-names.js";
 
 /** A pen with the drinkers it reaches, by name. */
 export interface PenToLookAt {
@@ -12,7 +13,7 @@ export function pensToLookAt({ drinkers, runs }: Line, plan: Plan): readonly Pen
   const ofRun = new Map(runs.map(({ index }, run) => [index, groupsOf(drinkers.groups, run)]));
   return groupsReached(plan)
     .map((groups, p) => ({
-      pen: plan.pens?.[p]?.id ?? `pen ${p + 1}`,
+      pen: nameOfPen(plan, p),
       drinkers: groups.flatMap(({ run, group }) => {
         const mine = ofRun.get(run)?.[group];
         return mine === undefined ? [] : drinkers.id.slice(mine.first, mine.first + mine.count);

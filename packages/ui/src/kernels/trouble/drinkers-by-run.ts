@@ -1,5 +1,6 @@
 import type { Line, Plan, Sign } from "@headfall/hydraulics";
 import { groupsReached } from "../group-names.js";
+import { namesOfPens } from "../pen-names.js";
 
 /** A run with the drinkers on it, by name. */
 export interface RunToLookAt {
@@ -19,9 +20,7 @@ export function runsToLookAt(line: Line, plan: Plan): readonly RunToLookAt[] {
   return line.runs.map(({ id, index }, run) => ({
     run: id,
     drinkers: drinkersOf[run]!,
-    pens: (plan.pens ?? []).flatMap((pen, p) =>
-      reached[p]!.some((group) => group.run === index) ? [pen.id ?? `pen ${p + 1}`] : [],
-    ),
+    pens: namesOfPens(plan).filter((_, p) => reached[p]!.some((group) => group.run === index)),
   }));
 }
 

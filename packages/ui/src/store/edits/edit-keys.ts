@@ -1,8 +1,6 @@
 import type { Plan } from "@headfall/hydraulics";
 import type { Edited } from "../plan-change.js";
-import { withValue } from "../plan-values.js";
-
-type Path = readonly (string | number)[];
+import { type Path, withValue } from "../plan-values.js";
 
 /** Types keys of the plan anew, or takes them out where their value is undefined. */
 export function editKeys(

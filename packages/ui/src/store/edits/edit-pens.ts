@@ -1,13 +1,12 @@
 import { batchesOf, type Plan, type PlanBirds, type PlanPen } from "@headfall/hydraulics";
 import { groupsReached, namedGroups } from "../../kernels/group-names.js";
+import { namesOfPens } from "../../kernels/pen-names.js";
 import type { Edited, PlanChange } from "../plan-change.js";
 import { tidyPen, tidyPlan } from "./part-keys.js";
 import { freeName, GONE, refuse } from "./plan-parts.js";
 
 /** What a new pen or batch holds until it is told otherwise: a few grown hens. */
 const FEW_HENS: PlanBirds = { kind: "hen", count: 6 };
-
-const namesOfPens = ({ pens = [] }: Plan): readonly string[] => pens.map(({ id }, p) => id ?? `pen ${p + 1}`);
 
 /**
  * One more pen. Where one reaches all the drinkers that no other names, it is told so by name first: its last group is
