@@ -43,3 +43,29 @@ test("all that is measured is drawn evenly, with the loss between laminar and tu
   expect(inputs.length).toBeGreaterThan(3);
   expect(asked).toEqual([[1 + inputs.length + drinkers.length, 1 + inputs.length]]);
 });
+
+test("nothing that is certain moves, however far the rest was off before", () => {
+  const certain = yard({
+    runs: [{ length: "3 m", fall: "0 cm", drinkers: { kind: "plain", count: 2 } }],
+    more: { doubts: { heights: "0 cm", level: "0 cm" } },
+  });
+  const { line } = builtFrom(certain);
+  const reading = checkDocument(certain);
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const inputs = listInputs(line, doubtsOf(reading.plan, line), undefined);
+  const off = { inputs: new Float64Array(inputs.length).fill(2), own: new Float64Array(2) };
+  const varied = varyLine(line, inputs, off, undefined).line;
+  expect([...varied.points.height]).toEqual([...line.points.height]);
+  expect([...varied.drinkers.height]).toEqual([...line.drinkers.height]);
+  expect(varied.sources).toEqual(line.sources);
+});
+
+test("what a nipple passes and a beak takes in is a half of it, from three tenths to eight: 0.6 to 1.6 times", () => {
+  const birds = yard({
+    runs: [{ length: "3 m", fall: "0 cm", drinkers: { kind: "nipple-side-action", count: 2 } }],
+    more: { pens: [{ birds: { kind: "hen", count: 6 } }] },
+  });
+  const { inputs } = sampledOf(birds)!.sampler({ seed: 1 });
+  const [takenIn] = inputs.filter(({ input }) => input.kind === "takenIn");
+  expect(takenIn!.spread).toEqual({ low: expect.closeTo(0.6, 12), high: expect.closeTo(1.6, 12) });
+});
