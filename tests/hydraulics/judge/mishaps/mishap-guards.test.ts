@@ -119,6 +119,98 @@ describe("guards against a nipple stuck open", () => {
   });
 });
 
+describe("a tap behind which a nipple sticks open", () => {
+  const tapOf = (full: string, diameter: string) => {
+    const plan: PlanData = {
+      ...twoLanes,
+      sources: [
+        {
+          ...{ vessel: { shape: "upright", diameter, height: "1 m" }, stand: "30 cm", outlet: "2 cm" },
+          level: { full },
+        },
+      ],
+    };
+    return guarded(plan, { kind: "drinkerStuckOpen", drinker: 7 }).one("tap")!;
+  };
+  const withinOf = ({ guard }: GuardResult) => (guard.kind === "tap" ? guard.within : 0);
+
+  it("is not enough by itself where it must be shut before a day is over, long as the rest then lasts", () => {
+    const tap = tapOf("75 cm", "50 cm");
+    expect(withinOf(tap)).toBeLessThan(24 * HOUR);
+    expect(tap.harmAfter ?? Number.POSITIVE_INFINITY).toBeGreaterThan(28 * HOUR);
+    expect(tap.isEnough).toBe(false);
+  });
+
+  it("is enough where a day is soon enough to shut it", () => {
+    // Sixteen times the water: the leak alone takes days.
+    const tap = tapOf("75 cm", "2 m");
+    expect(withinOf(tap)).toBe(24 * HOUR);
+    expect(tap.isEnough).toBe(true);
+  });
+});
+
+describe("an alarm where birds drink so little that four hours are no more than millimetres", () => {
+  it("rings at 3 cm over the outlet, for a float needs that to ride on", () => {
+    const plan = hens({
+      sources: [
+        {
+          ...{ vessel: { shape: "upright", diameter: "50 cm", height: "1 m" }, stand: "60 cm" },
+          ...{ outlet: "2 cm", level: { full: "20 cm", lowest: "2 cm" }, refill: { hose: "1 L/min" } },
+        },
+      ],
+      runs: [
+        { id: "lane", length: "4 m", fall: "60 cm", drinkers: { kind: "nipple-side-action", count: 8 } },
+      ],
+    });
+    const { guard } = guarded(plan, { kind: "hoseOff", source: 0 }).one("alarm")!;
+    expect(guard.kind === "alarm" && guard.level).toBeCloseTo(0.05, 9);
+  });
+});
+
+describe("a second vessel and line", () => {
+  it("is told against what breaks one of them, not against more birds or the hottest week", () => {
+    const plan = hens({ weather: { high: "24 degC", hotSpell: { high: "36 degC", days: 5 } } });
+    for (const mishap of [{ kind: "hottestWeek" }, { kind: "moreBirds", pen: 0, batch: 0 }] as const) {
+      const { one, result, nothing } = guarded(plan, mishap);
+      expect(result.firstWithout!.after).toBeLessThan(nothing.firstWithout!.after);
+      expect([mishap.kind, one("secondStation")]).toEqual([mishap.kind, undefined]);
+    }
+    const blocked = guarded(plan, { kind: "drinkerStuckOpen", drinker: 0 });
+    expect(blocked.one("secondStation")!.harmAfter).toBe(blocked.nothing.firstWithout!.after);
+  });
+
+  it("is none where no bird drinks", () => {
+    const { one, guards } = guarded(hens({ pens: [] }), { kind: "jointApart", point: 2 });
+    expect(guards.length).toBeGreaterThan(0);
+    expect(one("secondStation")).toBeUndefined();
+  });
+});
+
+describe("one more drinker of a group", () => {
+  it("is of the very group of its run", () => {
+    const lane = (second: number) =>
+      hens({
+        runs: [
+          {
+            ...{ id: "lane", length: "4 m", fall: "-10 cm" },
+            drinkers: [
+              { id: "near", kind: "nipple-side-action", count: 1, first: "1 m" },
+              { id: "far", kind: "nipple-side-action", count: second, first: "2 m" },
+            ],
+          },
+        ],
+        pens: [
+          { id: "one", drinkers: ["near"], birds: { kind: "hen", count: 2 } },
+          { id: "other", drinkers: ["far"], birds: { kind: "hen", count: 2 } },
+        ],
+      });
+    const { result, one } = guarded(lane(1), { kind: "drinkerBlocked", drinker: 1 });
+    expect(result.firstWithout).toEqual({ after: 0, pen: "other" });
+    expect(one("spareDrinker")!.guard).toMatchObject({ group: 1 });
+    expect(one("spareDrinker")!.harmAfter).toBeUndefined();
+  });
+});
+
 describe("a disc at the start of a run", () => {
   const { judged } = asked(hens());
 

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { Region } from "../../../../packages/hydraulics/src/judge/birds/drinkers-needed.js";
 import { reachOf } from "../../../../packages/hydraulics/src/judge/yard/waterer-reach.js";
 import { tiltOf } from "../../../../packages/hydraulics/src/judge/yard/waterer-tilt.js";
 import type { Batch, Pen } from "../../../../packages/hydraulics/src/model/flock.js";
@@ -17,7 +18,7 @@ const waterer = (id: string, more: Partial<LooseWaterer> = {}, sizes: Record<str
     ...{ hole: "downhill", holds: 0.01, hang: undefined, cord: 1, refillEvery: undefined, isShaded: false },
     ...more,
   }) as LooseWaterer;
-const reach = (one: LooseWaterer, birds: Pen = pen(hens(10)), region: "EU" | "US" = "US") =>
+const reach = (one: LooseWaterer, birds: Pen = pen(hens(10)), region: Region = "USA") =>
   reachOf(one, tiltOf(one), birds, region);
 
 describe("reachOf", () => {
