@@ -4,6 +4,7 @@ import { type ChartSeries, layWeekChart, type SeriesLook } from "../kernels/bird
 import { type WeekDrinks, weekDrinksOf } from "../kernels/birds/week-drinks.js";
 import type { HowSubject } from "../kernels/how-got/subject.js";
 import { showVolume } from "../kernels/shown.js";
+import { upperFirst } from "../kernels/upper-first.js";
 import { US_GALLON } from "../kernels/us-units.js";
 import { wholeDates } from "../styles/whole-dates.js";
 import { askHow, numberInTable, roveNumbers } from "../verdicts/number-button.js";
@@ -90,7 +91,7 @@ function tableView(room: BirdsRoom, drinks: WeekDrinks) {
       </tbody>
     </table>
   </div>
-  ${batches.length < 2 ? nothing : html`<ol class="batches">${batches.map(({ name }, k) => html`<li>birds ${k + 1}: ${name}</li>`)}</ol>`}`;
+  ${batches.length < 2 ? nothing : html`<ol class="batches">${batches.map(({ label, birds }) => html`<li>${label}: ${birds}</li>`)}</ol>`}`;
 }
 
 interface DrunkColumn {
@@ -125,9 +126,9 @@ function columnsOf({ size, expect, hot, batches }: WeekDrinks): readonly DrunkCo
           },
         ]),
     ...(batches.length < 2 ? [] : batches).map(
-      ({ pen, batch, size: values }, k): DrunkColumn => ({
+      ({ pen, batch, label, size: values }, k): DrunkColumn => ({
         key: `batch ${k}`,
-        head: `Birds ${k + 1}, to size on`,
+        head: `${upperFirst(label)}, to size on`,
         values,
         subject: (week) => ({ of: "batchIntake", pen, batch, which: "size", week }),
       }),

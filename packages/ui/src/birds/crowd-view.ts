@@ -13,15 +13,21 @@ export function crowdView(room: BirdsRoom) {
   if (flock === undefined || flock.pens.length === 0) return nothing;
   return html`<section aria-labelledby="crowd">
     <h3 id="crowd">At the drinkers, in the busiest hour</h3>
-    ${flock.pens.map((pen) => penCrowd(room, pen))} ${groupsView(room)}
+    ${elsewhereView(flock.pens)} ${flock.pens.filter(({ isElsewhere }) => !isElsewhere).map((pen) => penCrowd(room, pen))}
+    ${groupsView(room)}
   </section>`;
+}
+
+/** Pens without a bird at the line, told together. */
+function elsewhereView(pens: readonly PenReport[]) {
+  const names = pens.filter(({ isElsewhere }) => isElsewhere).map(({ pen }) => pen);
+  if (names.length === 0) return nothing;
+  return html`<p><strong>${names.join(", ")}</strong>: ${names.length === 1 ? "its" : "their"} birds drink from loose waterers.
+    <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
 }
 
 function penCrowd({ system, isWide }: BirdsRoom, pen: PenReport) {
   const { index: p, busiestHour: hour } = pen;
-  if (pen.isElsewhere)
-    return html`<p><strong>${pen.pen}</strong>: its birds drink from loose waterers.
-      <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
   if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
   const there = pen.batches.filter(({ bouts: each }) => each > 0);
   const bouts = there.map(({ bouts: each, index }) =>

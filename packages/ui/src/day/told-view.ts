@@ -47,12 +47,21 @@ function dryView(pens: readonly PenDay[]) {
 
 /** The day in sentences, who came short, and how they waited. */
 export function toldView(room: DayRoom) {
-  const { result, system } = room;
+  const { result } = room;
   return html`<section aria-labelledby="told">
     <h3 id="told">What the day was like</h3>
-    ${result.pens.map((pen) => html`<p>${writePenDay(pen, system)}</p>`)}
+    ${sentencesOf(room).map((sentence) => html`<p>${sentence}</p>`)}
     ${waterView(room)} ${shortView(room)} ${result.pens.map((pen, p) => (pen.birds === 0 ? nothing : penFigures(room, pen, p)))}
   </section>`;
+}
+
+/** A sentence for each pen with birds at the line, and one for all the others. */
+function sentencesOf({ result, system }: DayRoom): string[] {
+  const told = result.pens.filter(({ birds }) => birds > 0).map((pen) => writePenDay(pen, system));
+  const [first, ...more] = result.pens.filter(({ birds }) => birds === 0);
+  if (first === undefined) return told;
+  const names = [first, ...more].map(({ pen }) => pen).join(", ");
+  return [...told, writePenDay({ ...first, pen: names }, system)];
 }
 
 function waterView({ plan, result, system }: DayRoom) {

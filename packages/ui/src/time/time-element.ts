@@ -78,7 +78,7 @@ export class HeadfallTime extends RoomElement {
     if (plan === undefined) return nothing;
     if (isLineless(plan))
       return html`<h2>How long the water lasts</h2> ${noLineView("How often each of these is filled stands in the yard.")} ${CAUTIONS}`;
-    const { answer, isOld, problems } = this.#time;
+    const { isOld, problems } = this.#time;
     return html`
       <h2>How long the water lasts</h2>
       ${plan.pens === undefined ? this.#nobody() : nothing}
@@ -86,7 +86,7 @@ export class HeadfallTime extends RoomElement {
       <div class="rest ${isOld ? "older" : ""}">
         <section class="say" aria-label="How it is filled">${this.#fields(plan)}</section>
         <div class="told">
-          ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan), answer })}
+          ${plan.pens === undefined || problems.length > 0 ? nothing : this.#toldOrWaiting(plan)}
           ${CAUTIONS}
         </div>
       </div>
@@ -94,9 +94,15 @@ export class HeadfallTime extends RoomElement {
     `;
   }
 
+  #toldOrWaiting(plan: Plan) {
+    const { answer } = this.#time;
+    return answer === undefined
+      ? html`<p>Working it out ...</p>`
+      : this.#told({ ...this.#room(plan), answer });
+  }
+
   #told(room: TimeRoom) {
-    return html`${room.plan.pens === undefined ? nothing : answerView(room)} ${lastsView(room)} ${levelView(room)} ${awayView(room)}
-      ${markView(room)} ${carryingView(room)}`;
+    return html`${answerView(room)} ${lastsView(room)} ${levelView(room)} ${awayView(room)} ${markView(room)} ${carryingView(room)}`;
   }
 
   #nobody() {

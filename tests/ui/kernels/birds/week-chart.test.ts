@@ -12,7 +12,8 @@ const drinks = fc.integer({ min: 1, max: 20 }).chain((weeks) => {
   const batch = fc.record({
     pen: fc.nat(3),
     batch: fc.nat(3),
-    name: fc.string(),
+    label: fc.string(),
+    birds: fc.string(),
     size: list,
     expect: list,
   });
@@ -57,15 +58,22 @@ test("a volume twice as large stands twice as high", () => {
 });
 
 test("one batch alone has no line of its own; of many the three that drink most have", () => {
-  const batch = (most: number) => ({ pen: 0, batch: 0, name: "", size: [most], expect: [most] });
+  const batch = (most: number, label = "") => ({
+    pen: 0,
+    batch: 0,
+    label,
+    birds: "",
+    size: [most],
+    expect: [most],
+  });
   const looks = (...batches: ReturnType<typeof batch>[]) =>
     lay({ size: [1], expect: [1], hot: [], batches }).series.map(({ label }) => label);
   expect(looks(batch(1))).toEqual(["to size on", "to expect"]);
-  expect(looks(batch(0.1), batch(0.4), batch(0.2), batch(0.3))).toEqual([
-    "to size on",
-    "to expect",
-    "birds 2",
-    "birds 4",
-    "birds 3",
-  ]);
+  const four = [
+    batch(0.1, "hutch"),
+    batch(0.4, "hen house by the wood"),
+    batch(0.2, "ducks"),
+    batch(0.3, "pen 2"),
+  ];
+  expect(looks(...four)).toEqual(["to size on", "to expect", "hen house by…", "pen 2", "ducks"]);
 });

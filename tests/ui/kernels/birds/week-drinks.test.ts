@@ -1,5 +1,5 @@
 import { readFileSync } from "node:fs";
-import { judgeWeeks, readPlan } from "@headfall/hydraulics";
+import { judgeWeeks, readPlan, type WeekReport } from "@headfall/hydraulics";
 import { expect, test } from "vitest";
 import { weekDrinksOf } from "../../../../packages/ui/src/kernels/birds/week-drinks.js";
 
@@ -38,6 +38,32 @@ test("birds that have not hatched yet drink nothing until the week they have", (
   // 2026-07-04 and four weeks: the day they hatch.
   expect(late.size.slice(0, 4)).toEqual([0, 0, 0, 0]);
   expect(late.size[4]).toBeGreaterThan(0);
+});
+
+/** One week in which each pen drinks a litre, its batches alike. */
+function weekOf(...pens: { pen: string; counts: number[]; intake?: number }[]): WeekReport {
+  const reports = pens.map(({ pen, counts, intake = 1e-3 }) => ({
+    pen,
+    intakeSize: intake,
+    intakeExpect: intake,
+    batches: counts.map((count) => ({ count, kindName: "Laying hen", intakeSize: 1e-4, intakeExpect: 1e-4 })),
+  }));
+  return { intakeSize: 0, intakeExpect: 0, pens: reports } as unknown as WeekReport;
+}
+
+test("batches are named by their pen, numbered where it has several; those that drink elsewhere have no line", () => {
+  const labels = (...pens: Parameters<typeof weekOf>) =>
+    weekDrinksOf([weekOf(...pens)], []).batches.map(({ label, birds }) => `${label}: ${birds}`);
+  const away = { pen: "far", counts: [4], intake: 0 };
+  expect(labels({ pen: "coop", counts: [12, 5] }, away)).toEqual([
+    "birds 1: 12 × Laying hen",
+    "birds 2: 5 × Laying hen",
+  ]);
+  expect(labels(away, { pen: "coop", counts: [12, 5] }, { pen: "hutch", counts: [7] })).toEqual([
+    "coop 1: 12 × Laying hen",
+    "coop 2: 5 × Laying hen",
+    "hutch: 7 × Laying hen",
+  ]);
 });
 
 test("without weeks there is nothing to draw", () => {

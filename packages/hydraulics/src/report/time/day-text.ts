@@ -38,7 +38,12 @@ export function writePenDay(pen: PenDay, system: UnitSystem): string {
   const short =
     pen.short === 0 ? "every bird got its water" : `${pen.short} of them came short of it by a fifth or more`;
   const gaveUp = pen.gaveUp === 0 ? "" : `; ${pen.gaveUp} times a bird gave up and came back`;
-  return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; ${pen.foundDry === 0 ? "they" : "those who found water"} waited ${writeWait(pen.meanWait)} on average, 95 in 100 no more than ${writeWait(pen.wait95)}, at worst ${writeWait(pen.longestWait)}${gaveUp}.${writeDry(pen)}`;
+  return `${pen.pen}: ${pen.birds} birds came ${pen.comers} times and drank ${writeVolume(pen.drunk, system)}; ${short}. At most ${pen.mostAtOnce} drank at once (${writeClock(pen.mostAt)}); every place was taken ${writeShare(pen.allTaken)} of the light; ${writeWaits(pen)}${gaveUp}.${writeDry(pen)}`;
+}
+
+function writeWaits({ foundDry, longestWait, meanWait, wait95 }: PenDay): string {
+  if (foundDry === 0 && longestWait === 0) return "nobody waited";
+  return `${foundDry === 0 ? "they" : "those who found water"} waited ${writeWait(meanWait)} on average, 95 in 100 no more than ${writeWait(wait95)}, at worst ${writeWait(longestWait)}`;
 }
 
 /**

@@ -30,6 +30,8 @@ export interface WeekChartRequest {
 
 const MARGIN = { left: 34, right: 92, top: 12, bottom: 36 } as const;
 const LABEL_HEIGHT = 15;
+/** Letters that find room beside the drawing. */
+const LABEL_LETTERS = 13;
 const BATCH_LOOKS = ["batch1", "batch2", "batch3"] as const;
 
 /** Lays out what is drunk week by week: all birds by three lines, and the largest batches by one each. */
@@ -70,9 +72,16 @@ function linesOf({ size, expect, hot, batches }: WeekDrinks) {
     ...(hot.length === 0 ? [] : [{ look: "hot" as const, label: "hot day", values: hot }]),
     { look: "size" as const, label: "to size on", values: size },
     { look: "expect" as const, label: "to expect", values: expect },
-    ...own.map((k, i) => ({ look: BATCH_LOOKS[i]!, label: `birds ${k + 1}`, values: batches[k]!.size })),
+    ...own.map((k, i) => ({
+      look: BATCH_LOOKS[i]!,
+      label: shortened(batches[k]!.label),
+      values: batches[k]!.size,
+    })),
   ];
 }
+
+const shortened = (label: string): string =>
+  label.length <= LABEL_LETTERS ? label : `${label.slice(0, LABEL_LETTERS - 1).trimEnd()}…`;
 
 /** Labels at the heights of their lines, moved apart where they would touch. */
 function placed(wanted: readonly number[], { top, bottom }: WeekChart["plot"]): number[] {

@@ -4,8 +4,10 @@ import type { PenReport, WeekReport } from "@headfall/hydraulics";
 export interface BatchWeeks {
   readonly pen: number;
   readonly batch: number;
-  /** "meat birds: 40 × Fast-growing meat chicken". */
-  readonly name: string;
+  /** "hen house"; "hen house 2" of several batches in a pen, "birds 2" where there is but one pen. */
+  readonly label: string;
+  /** "40 × Fast-growing meat chicken". */
+  readonly birds: string;
   readonly size: readonly number[];
   readonly expect: readonly number[];
 }
@@ -16,25 +18,44 @@ export interface WeekDrinks {
   readonly expect: readonly number[];
   /** On days of the hot spell; empty where the plan names none. */
   readonly hot: readonly number[];
+  /** Those that drink from the line in any of the weeks. */
   readonly batches: readonly BatchWeeks[];
 }
 
 export function weekDrinksOf(weeks: readonly WeekReport[], hotWeeks: readonly WeekReport[]): WeekDrinks {
-  const pens = weeks[0]?.pens ?? [];
   return {
     size: weeks.map(({ intakeSize }) => intakeSize),
     expect: weeks.map(({ intakeExpect }) => intakeExpect),
     hot: hotWeeks.map(({ intakeSize }) => intakeSize),
-    batches: pens.flatMap(({ pen, batches }, p) =>
-      batches.map(({ kindName }, k) => ({
-        pen: p,
-        batch: k,
-        name: `${pen}: ${mostOf(weeks, p, k)} × ${kindName}`,
-        size: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeSize")),
-        expect: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeExpect")),
-      })),
+    batches: labelled(
+      (weeks[0]?.pens ?? []).flatMap(({ batches }, p) => batches.map((_, k) => batchWeeks(weeks, p, k))),
     ),
   };
+}
+
+type Unlabelled = Omit<BatchWeeks, "label"> & { readonly penName: string };
+
+function batchWeeks(weeks: readonly WeekReport[], p: number, k: number): Unlabelled {
+  const { pen, batches } = weeks[0]!.pens[p]!;
+  return {
+    pen: p,
+    penName: pen,
+    batch: k,
+    birds: `${mostOf(weeks, p, k)} × ${batches[k]!.kindName}`,
+    size: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeSize")),
+    expect: weeks.map((week) => volumeOf(week.pens[p]!, k, "intakeExpect")),
+  };
+}
+
+/** Those that drink, named so that no two are alike. */
+function labelled(all: readonly Unlabelled[]): BatchWeeks[] {
+  const drinking = all.filter(({ size }) => size.some((volume) => volume > 0));
+  const isOnePen = new Set(drinking.map(({ pen }) => pen)).size === 1;
+  return drinking.map(({ penName, ...batch }) => {
+    const isAlone = drinking.filter(({ pen }) => pen === batch.pen).length === 1;
+    const number = batch.batch + 1;
+    return { ...batch, label: isOnePen ? `birds ${number}` : isAlone ? penName : `${penName} ${number}` };
+  });
 }
 
 /** Birds of a batch in the week in which most are in the pen: they may come later, or leave. */
