@@ -87,21 +87,25 @@ describe("readDrinker", () => {
 describe("readAsFilled", () => {
   const reading = { staticHead: 0.7, flowingHead: 0.5, flow: 7e-6 };
   it("takes the head of the air off, and what passes with it", () => {
-    const filled = readAsFilled(line, reading, 0.14, 0, 0);
+    const filled = readAsFilled(line, 0, reading, { airHead: 0.14, above: 0 });
     expect(filled.staticHead).toBe(0.7);
     expect(filled.flowingHead).toBeCloseTo(0.36, 12);
     expect(filled.flow).toBeCloseTo(6e-6, 15);
-    expect(readAsFilled(line, { ...reading, flow: 0 }, 0.14, 0, 0).flow).toBe(0);
-    expect(readAsFilled(line, reading, 0.6, 0, 0).flow).toBe(0);
+    expect(readAsFilled(line, 0, { ...reading, flow: 0 }, { airHead: 0.14, above: 0 }).flow).toBe(0);
+    expect(readAsFilled(line, 0, reading, { airHead: 0.6, above: 0 }).flow).toBe(0);
   });
 
   it("lets nothing past a hump that stands above the water, where there is head beyond it", () => {
-    expect(readAsFilled(line, reading, 0, 0.01, 0)).toEqual({ ...reading, flowingHead: 0, flow: 0 });
+    expect(readAsFilled(line, 0, reading, { airHead: 0, above: 0.01 })).toEqual({
+      ...reading,
+      flowingHead: 0,
+      flow: 0,
+    });
     const low = { staticHead: -0.1, flowingHead: -0.3, flow: 0 };
-    expect(readAsFilled(line, low, 0, 0.01, 0)).toBe(low);
+    expect(readAsFilled(line, 0, low, { airHead: 0, above: 0.01 })).toBe(low);
   });
 
   it("changes nothing in a line without air", () => {
-    expect(readAsFilled(line, reading, 0, 0, 0)).toBe(reading);
+    expect(readAsFilled(line, 0, reading, { airHead: 0, above: 0 })).toBe(reading);
   });
 });

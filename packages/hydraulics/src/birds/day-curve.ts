@@ -74,7 +74,7 @@ export function dayCurve(day: {
 }): DayCurve {
   const { shape, dawn, light, temperature = 21 } = day;
   const dark = light >= DAY ? 0 : DAY_RULES.dark;
-  const parts = piecesOf(shape, light, peakShare(light, temperature), dark);
+  const parts = piecesOf(shape, { light, peak: peakShare(light, temperature), dark });
   const stretches = [...parts.map((piece) => ({ ...piece, from: piece.from + dawn }))];
   if (light < DAY) stretches.push({ from: dawn + light, lasts: DAY - light, share: dark });
   return curveThrough(stretches);
@@ -87,8 +87,11 @@ interface Piece {
   readonly share: number;
 }
 
-/** The light in pieces of even drinking. */
-function piecesOf(shape: DayShape, light: number, peak: number, dark: number): Piece[] {
+/** The light in pieces of even drinking; `peak` and `dark` are the shares drunk in its busiest hour and in the dark. */
+function piecesOf(
+  shape: DayShape,
+  { light, peak, dark }: { readonly light: number; readonly peak: number; readonly dark: number },
+): Piece[] {
   const hour = Math.min(HOUR, light / 4);
   const peakFrom = shape === "even" ? (2 * light) / 3 - hour / 2 : light - 2 * hour;
   const morning = shape === "morning-and-evening" ? Math.min((2 / 3) * peak, (1 - dark - peak) / 2) : 0;

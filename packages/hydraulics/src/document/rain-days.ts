@@ -46,13 +46,16 @@ export function recordOfDays(
       allowed: `A record has at most ${MOST_DAYS} days.`,
       mend: "Check its dates, or cut it.",
     });
-  const { doubles, ...columns } = columnsOf(days, first, count, RAIN_UNITS[about.unit]);
+  const { doubles, ...columns } = columnsOf(days, { first, count, metres: RAIN_UNITS[about.unit] });
   const { name, format, unit, flagged } = about;
   const record: Omit<RainRecord, "findings"> = { name, format, unit, firstDay: first, ...columns };
   return { ok: true, record: { ...record, findings: findingsOf(record, flagged, doubles) } };
 }
 
-function columnsOf(days: readonly RainDay[], first: number, count: number, metres: number) {
+function columnsOf(
+  days: readonly RainDay[],
+  { first, count, metres }: { readonly first: number; readonly count: number; readonly metres: number },
+) {
   const rain = new Float64Array(count);
   const missing = new Uint8Array(count).fill(1);
   const [high, low, known] = [new Float64Array(count), new Float64Array(count), new Uint8Array(count)];

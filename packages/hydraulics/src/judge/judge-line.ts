@@ -88,7 +88,10 @@ function readMoments(
   const read = (law: FrictionLaw, name: MomentName): DrinkerReading => {
     const reading = readDrinker(line, solved[law][name], moments, name, d);
     const higher = solved[law][name].idle.head[point] - solved[law].lowestBusiest.idle.head[point];
-    return readAsFilled(line, reading, filling.airHead[point], filling.above[point] - higher, d);
+    return readAsFilled(line, d, reading, {
+      airHead: filling.airHead[point],
+      above: filling.above[point] - higher,
+    });
   };
   return Object.fromEntries(
     MOMENTS.map((name) => [name, Object.fromEntries(FRICTION_LAWS.map((law) => [law, read(law, name)]))]),

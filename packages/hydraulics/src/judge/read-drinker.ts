@@ -26,14 +26,14 @@ export function readDrinker(
  * The same for a line filled from empty: air left in it takes its height from the head, and past a hump that stands
  * above the water nothing comes.
  *
- * @param above  how far the highest hump on the way stands above the water at this level [m]
+ * @param filled.airHead  height of the columns of air on the way [m]
+ * @param filled.above    how far the highest hump on the way stands above the water at this level [m]
  */
 export function readAsFilled(
   line: Line,
-  reading: DrinkerReading,
-  airHead: number,
-  above: number,
   d: number,
+  reading: DrinkerReading,
+  { airHead, above }: { readonly airHead: number; readonly above: number },
 ): DrinkerReading {
   const { drinkers } = line;
   if (above > 0 && reading.staticHead > 0) return { ...reading, flowingHead: 0, flow: 0 };

@@ -49,16 +49,19 @@ function bendNeighbours(line: Line, raise: readonly number[], shift: Float64Arra
     const inner = Array.from(points.keys()).filter((k) => k > 0 && k < last && measured[points[k]] === 1);
     const [first, final] = [inner[0] ?? last, inner[inner.length - 1] ?? 0];
     const bent = (k: number) => {
-      const fromStart = k < first ? shift[points[0]] * (1 - shareOfWay(along, 0, first, k)) : 0;
-      const fromEnd = k > final ? shift[points[last]] * shareOfWay(along, final, last, k) : 0;
+      const fromStart = k < first ? shift[points[0]] * (1 - shareOfWay(along, k, { from: 0, to: first })) : 0;
+      const fromEnd = k > final ? shift[points[last]] * shareOfWay(along, k, { from: final, to: last }) : 0;
       return fromStart + fromEnd;
     };
     for (let k = 1; k < last; k += 1) shift[points[k]] = bent(k);
   });
 }
 
-const shareOfWay = (along: Float64Array, from: number, to: number, k: number) =>
-  along[to] > along[from] ? (along[k] - along[from]) / (along[to] - along[from]) : 1;
+const shareOfWay = (
+  along: Float64Array,
+  k: number,
+  { from, to }: { readonly from: number; readonly to: number },
+) => (along[to] > along[from] ? (along[k] - along[from]) / (along[to] - along[from]) : 1);
 
 /** A device sits where its run begins. */
 function liftDevices({ segments }: Line, shift: Float64Array): void {

@@ -128,8 +128,10 @@ function withJointApart(line: Line, point: number): Line {
   const bore = first === undefined ? Math.max(0, ...meeting.map((piece) => piece.bore)) : first.bore;
   const height = line.points.height[point];
   const leaks: Leak[] = [
-    openEnd(point, height, bore, isSource ? DISCHARGE_COEFFICIENT.shortTube : 1),
-    ...ends.map((piece, k) => openEnd(line.points.count + k, height, piece.bore, 1)),
+    openEnd({ point, height, bore, discharge: isSource ? DISCHARGE_COEFFICIENT.shortTube : 1 }),
+    ...ends.map((piece, k) =>
+      openEnd({ point: line.points.count + k, height, bore: piece.bore, discharge: 1 }),
+    ),
   ];
   return {
     ...line,
@@ -161,7 +163,12 @@ function piecesAt({ segments }: Line, point: number): Piece[] {
  *
  * @source unwin-1911, article Hydraulics, seen
  */
-function openEnd(point: number, height: number, bore: number, discharge: number): Leak {
+function openEnd({
+  point,
+  height,
+  bore,
+  discharge,
+}: Pick<Leak, "point" | "height"> & { readonly bore: number; readonly discharge: number }): Leak {
   const area = (Math.PI * bore * bore) / 4;
   return { point, height, coefficient: discharge * area * Math.sqrt(2 * GRAVITY) };
 }

@@ -27,16 +27,7 @@ export function buildMonotoneCurve(x: readonly number[], y: readonly number[]): 
   const pieces = x.length - 1;
   const widths = Array.from({ length: pieces }, (_, i) => x[i + 1]! - x[i]!);
   const secants = widths.map((width, i) => (y[i + 1]! - y[i]!) / width);
-  const slopes = x.map((_, i) => {
-    if (pieces === 1) return secants[0]!;
-    if (i === 0) return endSlope(widths[0]!, widths[1]!, secants[0]!, secants[1]!);
-    if (i === pieces) {
-      return endSlope(widths[pieces - 1]!, widths[pieces - 2]!, secants[pieces - 1]!, secants[pieces - 2]!);
-    }
-    const before = 2 * widths[i]! + widths[i - 1]!;
-    const after = widths[i]! + 2 * widths[i - 1]!;
-    return (before + after) / (before / secants[i - 1]! + after / secants[i]!);
-  });
+  const slopes = slopesThrough(widths, secants);
 
   const pieceAt = (place: number): number => {
     let low = 0;
@@ -71,8 +62,28 @@ export function buildMonotoneCurve(x: readonly number[], y: readonly number[]): 
   };
 }
 
-function endSlope(width: number, next: number, secant: number, nextSecant: number): number {
-  const slope = ((2 * width + next) * secant - width * nextSecant) / (width + next);
+/** The slope at each point: eq. (1), and at both ends that of the outermost piece. */
+function slopesThrough(widths: readonly number[], secants: readonly number[]): number[] {
+  const pieces = widths.length;
+  return Array.from({ length: pieces + 1 }, (_, i) => {
+    if (pieces === 1) return secants[0]!;
+    if (i === 0) return endSlope(widths, secants, 0, 1);
+    if (i === pieces) return endSlope(widths, secants, pieces - 1, pieces - 2);
+    const before = 2 * widths[i]! + widths[i - 1]!;
+    const after = widths[i]! + 2 * widths[i - 1]!;
+    return (before + after) / (before / secants[i - 1]! + after / secants[i]!);
+  });
+}
+
+/** At the outer end of a piece, from it and the one beside it. */
+function endSlope(
+  widths: readonly number[],
+  secants: readonly number[],
+  piece: number,
+  beside: number,
+): number {
+  const [width, next, secant] = [widths[piece]!, widths[beside]!, secants[piece]!];
+  const slope = ((2 * width + next) * secant - width * secants[beside]!) / (width + next);
   return Math.min(Math.max(slope, 0), 3 * secant);
 }
 

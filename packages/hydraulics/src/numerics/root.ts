@@ -55,7 +55,7 @@ export function findRoot(
 ): RootResult {
   const tolerance = options.tolerance ?? Number.EPSILON ** 2 * Math.max(Math.abs(from), Math.abs(to));
   const allowed = options.evaluationsAllowed ?? 200;
-  requireSearch(from, to, tolerance, allowed);
+  requireSearch({ from, to, tolerance, allowed });
 
   // The ends: x1 is the newest point, x2 the end across the change of sign, x3 the one last discarded.
   let x1 = from;
@@ -124,7 +124,13 @@ function interpolated(
   return Number.isFinite(t) ? t : undefined;
 }
 
-function requireSearch(from: number, to: number, tolerance: number, allowed: number): void {
+function requireSearch(search: {
+  readonly from: number;
+  readonly to: number;
+  readonly tolerance: number;
+  readonly allowed: number;
+}): void {
+  const { from, to, tolerance, allowed } = search;
   if (!Number.isFinite(from) || !Number.isFinite(to)) {
     throw new RangeError(`findRoot: the ends are ${from} and ${to}; both must be finite`);
   }

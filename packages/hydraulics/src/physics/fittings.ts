@@ -135,7 +135,7 @@ export function headLossFitting(
  */
 export function lossCoefficientFromKv(valve: { readonly kv: number; readonly bore: number }): number {
   requirePositive("lossCoefficientFromKv", { "valve.kv": valve.kv, "valve.bore": valve.bore });
-  return coefficientThrough(valve.bore, valve.kv / 3600, 1e5 / 1000);
+  return coefficientAt(velocityInBore(valve.bore, valve.kv / 3600), 1e5 / 1000);
 }
 
 /**
@@ -154,13 +154,12 @@ export function lossCoefficientFromKv(valve: { readonly kv: number; readonly bor
 export function lossCoefficientFromCv(valve: { readonly cv: number; readonly bore: number }): number {
   requirePositive("lossCoefficientFromCv", { "valve.cv": valve.cv, "valve.bore": valve.bore });
   const pressureOverDensity = (POUND_PER_SQUARE_INCH * GRAVITY) / CONVENTIONAL_WATER;
-  return coefficientThrough(valve.bore, (valve.cv * US_GALLON) / 60, pressureOverDensity);
+  return coefficientAt(velocityInBore(valve.bore, (valve.cv * US_GALLON) / 60), pressureOverDensity);
 }
 
-/** K = 2 (Δp/ρ) / v² in a bore that passes a flow. */
-function coefficientThrough(bore: number, flow: number, pressureOverDensity: number): number {
-  return (2 * pressureOverDensity) / velocityInBore(bore, flow) ** 2;
-}
+/** K = 2 (Δp/ρ) / v². */
+const coefficientAt = (velocity: number, pressureOverDensity: number): number =>
+  (2 * pressureOverDensity) / velocity ** 2;
 
 /**
  * Loss coefficient of a barb or insert narrower than its pipe, estimated from the ratio of bores.

@@ -80,7 +80,7 @@ function stepFrom(one: Standing, pieces: LeakPieces, { rate, hose }: Stretch, mo
   const target = targetOf(one, pieces, net > 0);
   const lasts =
     one.drawn >= pieces.most && target >= pieces.most
-      ? evenly(one, target, net, most)
+      ? evenly({ from: one.drawn, to: target, net }, most)
       : alongPiece(pieces, { from: one.drawn, to: target, base }, most);
   return { ...lasts, poured: hose * lasts.lasts, drunk: bird * lasts.lasts };
 }
@@ -118,9 +118,9 @@ function firstFrom(places: readonly number[], drawn: number): number {
 }
 
 /** Below the leak only the birds draw. */
-function evenly(one: Standing, target: number, net: number, most: number) {
-  const lasts = (target - one.drawn) / net;
-  return lasts >= most ? { drawn: one.drawn + net * most, lasts: most } : { drawn: target, lasts };
+function evenly(way: { readonly from: number; readonly to: number; readonly net: number }, most: number) {
+  const lasts = (way.to - way.from) / way.net;
+  return lasts >= most ? { drawn: way.from + way.net * most, lasts: most } : { drawn: way.to, lasts };
 }
 
 /** Within one piece of the leak's law. */

@@ -64,8 +64,7 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
   const to = segments.to[s];
   const flow = state.flow[s];
   if (segments.shut[s] === 1) return flow === 0 ? 0 : Number.POSITIVE_INFINITY;
-  if (state.reached[from] === 0 || state.reached[to] === 0)
-    return unreachedResidual(state, segments.kind[s], from, to, flow);
+  if (state.reached[from] === 0 || state.reached[to] === 0) return unreachedResidual(line, state, s);
   const drop = state.head[from] - state.head[to];
   const loss = lossByTable(line, table, s, flow);
   if (segments.kind[s] === SEGMENT_KIND.regulator) {
@@ -87,10 +86,11 @@ function segmentResidual(line: Line, state: State, table: LossTable, s: number):
 }
 
 /** Where no source reaches an end, nothing flows; and only a device can keep a reached end from the other. */
-function unreachedResidual(state: State, kind: number, from: number, to: number, flow: number): number {
-  const isBehindValve = kind !== SEGMENT_KIND.pipe && state.reached[from] === 0;
-  const isConsistent = state.reached[from] === state.reached[to] || isBehindValve;
-  return isConsistent && flow === 0 ? 0 : Number.POSITIVE_INFINITY;
+function unreachedResidual({ segments }: Line, { reached, flow }: State, s: number): number {
+  const atStart = reached[segments.from[s]];
+  const isBehindValve = segments.kind[s] !== SEGMENT_KIND.pipe && atStart === 0;
+  const isConsistent = atStart === reached[segments.to[s]] || isBehindValve;
+  return isConsistent && flow[s] === 0 ? 0 : Number.POSITIVE_INFINITY;
 }
 
 function drinkerResidual(line: Line, moment: Moment, state: State, d: number): number {

@@ -26,9 +26,9 @@ const EXPONENT = /^e([+-]?\d+)/i;
  */
 export function readNumber(text: string): NumberRead {
   const mixed = MIXED.exec(text);
-  if (mixed) return fraction(Number(mixed[1]), Number(mixed[2]), Number(mixed[3]), mixed[0].length);
+  if (mixed) return withFraction(Number(mixed[1]), [Number(mixed[2]), Number(mixed[3])], mixed[0]);
   const part = FRACTION.exec(text);
-  if (part) return fraction(0, Number(part[1]), Number(part[2]), part[0].length);
+  if (part) return withFraction(0, [Number(part[1]), Number(part[2])], part[0]);
   const spaced = SPACED.exec(text);
   if (spaced) return plain(spaced[0].replaceAll(" ", "").replace(",", "."), spaced[0].length, text);
   const written = PLAIN.exec(text)?.[0].replace(/[.,]+$/, "");
@@ -38,7 +38,11 @@ export function readNumber(text: string): NumberRead {
   return settled === undefined ? { ok: false, why: "none" } : plain(settled, written.length, text);
 }
 
-function fraction(whole: number, top: number, bottom: number, length: number): NumberRead {
+function withFraction(
+  whole: number,
+  [top, bottom]: readonly [number, number],
+  { length }: string,
+): NumberRead {
   if (bottom === 0) return { ok: false, why: "none" };
   return { ok: true, value: whole + top / bottom, length };
 }

@@ -33,7 +33,7 @@ describe("expectTrial", () => {
     drinkers.id.forEach((_, d) => {
       const point = drinkers.point[d]!;
       const read = readDrinker(bench.line, solved.darcyWeisbach.ordinary, moments, "ordinary", d);
-      const { flow } = readAsFilled(bench.line, read, 0, filling.above[point]!, d);
+      const { flow } = readAsFilled(bench.line, d, read, { airHead: 0, above: filling.above[point]! });
       expect(flow).toBeGreaterThan(0);
       expect(usual.flow[d]! / flow).toBeCloseTo(1, 5);
     });

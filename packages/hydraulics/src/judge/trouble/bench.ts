@@ -94,16 +94,25 @@ export function drawnFrom(
     const { dawn, light } = flock.weather;
     const inLight = edges
       .slice(1)
-      .reduce((sum, to, i) => sum + rates[i] * overlap(edges[i], to, dawn, dawn + light), 0);
+      .reduce(
+        (sum, to, i) => sum + rates[i] * overlap({ from: edges[i], to }, { from: dawn, to: dawn + light }),
+        0,
+      );
     drawn.day += served * daily;
     drawn.night += served * Math.max(0, daily - inLight);
   }
   return drawn;
 }
 
-const overlap = (from: number, to: number, start: number, end: number) =>
-  Math.max(0, Math.min(to, end) - Math.max(from, start)) +
-  Math.max(0, Math.min(to + DAY, end) - Math.max(from + DAY, start));
+interface Span {
+  readonly from: number;
+  readonly to: number;
+}
+
+/** How long a span of the day and the light have in common [s]; the light may run past midnight. */
+const overlap = ({ from, to }: Span, light: Span) =>
+  Math.max(0, Math.min(to, light.to) - Math.max(from, light.from)) +
+  Math.max(0, Math.min(to + DAY, light.to) - Math.max(from + DAY, light.from));
 
 export const momentOf = (sourceHead: Float64Array, atWork: Uint8Array): Moment => ({
   name: "ordinary",

@@ -123,7 +123,7 @@ function bareChances(look: Look, expectation: Expectation, { usual, places }: Se
   const index = placeIndex(look, places);
   switch (look.look) {
     case "gives":
-      return givesChances(expectation.flow[index], usual.need[index], usual.flow[index]);
+      return givesChances(expectation.flow[index], weakBelow(usual.need[index], usual.flow[index]));
     case "drips":
       return yesNo(dripChance(expectation.overSeal[index]));
     case "night":
@@ -137,14 +137,14 @@ function bareChances(look: Look, expectation: Expectation, { usual, places }: Se
     case "end":
       return endChances(expectation.endShare(index));
     case "lid":
-      return yesNo(above(expectation.lidGain(index), SEEING.lidGain, SEEING.lidSpread));
+      return yesNo(above(expectation.lidGain(index), { bound: SEEING.lidGain, spread: SEEING.lidSpread }));
   }
 }
 
 const yesNo = (chance: number): number[] => [chance, 1 - chance];
 
 /** Chance that a size is seen as above a bound: rises through a half where they are equal, on the scale of logarithms. */
-function above(size: number, bound: number, spread: number): number {
+function above(size: number, { bound, spread }: { readonly bound: number; readonly spread: number }): number {
   if (!(size > 0)) return 0;
   if (size === Number.POSITIVE_INFINITY || bound <= 0) return 1;
   return chanceAbove((1.7 * Math.log(size / bound)) / spread);
@@ -154,10 +154,9 @@ function above(size: number, bound: number, spread: number): number {
 export const weakBelow = (need: number, usual: number): number =>
   Math.max(need, SEEING.weakShare * usual, 1e-9);
 
-function givesChances(flow: number, need: number, usual: number): number[] {
-  const weak = weakBelow(need, usual);
-  const fine = above(flow, weak, SEEING.flowSpread);
-  const notDry = above(flow, SEEING.dryShare * weak, SEEING.flowSpread);
+function givesChances(flow: number, weak: number): number[] {
+  const fine = above(flow, { bound: weak, spread: SEEING.flowSpread });
+  const notDry = above(flow, { bound: SEEING.dryShare * weak, spread: SEEING.flowSpread });
   return [1 - notDry, notDry - fine, fine];
 }
 
@@ -181,14 +180,17 @@ function dayChances({ dayFall, dayUsual }: ExpectedSource): number[] {
 
 /** Of a fall so many times that of the mark. */
 function fallChances(ratio: number): number[] {
-  const notStill = above(ratio, SEEING.stillShare, SEEING.daySpread);
-  const notLess = above(ratio, SEEING.lessShare, SEEING.daySpread);
-  const faster = above(ratio, SEEING.fasterShare, SEEING.daySpread);
+  const notStill = above(ratio, { bound: SEEING.stillShare, spread: SEEING.daySpread });
+  const notLess = above(ratio, { bound: SEEING.lessShare, spread: SEEING.daySpread });
+  const faster = above(ratio, { bound: SEEING.fasterShare, spread: SEEING.daySpread });
   return [1 - notStill, notStill - notLess, notLess - faster, faster];
 }
 
 function waterChances({ timeToEmpty, below }: ExpectedSource, lastSeen: number): number[] {
-  const empty = below === Number.POSITIVE_INFINITY ? 1 : above(lastSeen, timeToEmpty, SEEING.emptySpread);
+  const empty =
+    below === Number.POSITIVE_INFINITY
+      ? 1
+      : above(lastSeen, { bound: timeToEmpty, spread: SEEING.emptySpread });
   const low = chanceAbove((1.7 * (below - SEEING.lowBy)) / SEEING.lowSpread);
   return [empty, (1 - empty) * low, (1 - empty) * (1 - low)];
 }
@@ -199,7 +201,7 @@ function wetChance(leaks: readonly Leak[], at: string, index: number): number {
     const isHere = leak.at === at && leak.index === index;
     const isOnRun = at === "run" && leak.run === index;
     if (!isHere && !isOnRun) continue;
-    const wets = above(leak.flow, SEEING.wettingFlow, SEEING.wetSpread);
+    const wets = above(leak.flow, { bound: SEEING.wettingFlow, spread: SEEING.wetSpread });
     dry *= 1 - wets * (isHere ? 1 : SEEING.wetAlongRun);
   }
   return 1 - dry;
@@ -208,7 +210,7 @@ function wetChance(leaks: readonly Leak[], at: string, index: number): number {
 /** A run without an end to open tells nothing: every answer alike. */
 function endChances(share: number): number[] {
   if (Number.isNaN(share)) return [1 / 3, 1 / 3, 1 / 3];
-  const plenty = above(share, SEEING.littleShare, SEEING.endSpread);
-  const some = above(share, SEEING.nothingShare, SEEING.endSpread);
+  const plenty = above(share, { bound: SEEING.littleShare, spread: SEEING.endSpread });
+  const some = above(share, { bound: SEEING.nothingShare, spread: SEEING.endSpread });
   return [1 - some, some - plenty, plenty];
 }

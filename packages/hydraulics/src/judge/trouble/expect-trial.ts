@@ -86,7 +86,7 @@ function flowsOf({ bench, trial, prepared, atWork, idle, busy }: Omit<Solved, "f
     const reading = readDrinker(line, solved, named, "ordinary", d);
     // A hump that stands above the water lets nothing by, however the line was filled.
     const above = filling.above[point] - (idle.head[point] - lowest.head[point]);
-    return readAsFilled(line, reading, airHead?.[point] ?? 0, above, d).flow;
+    return readAsFilled(line, d, reading, { airHead: airHead?.[point] ?? 0, above }).flow;
   });
 }
 

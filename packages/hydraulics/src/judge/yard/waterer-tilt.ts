@@ -45,7 +45,7 @@ export function tiltOf(waterer: LooseWaterer): Tilt {
         isDraining: slope >= drainsAt,
         drainsAt,
         swing: kind.hangs ? swingForgiven(bowl, waterer.cord) : undefined,
-        shims: shims(kind.base, slope, drainsAt),
+        shims: shims({ base: kind.base, slope }, drainsAt),
       };
     }
     case "pan":
@@ -66,7 +66,7 @@ function fountTilt({ slope, hole }: LooseWaterer, kind: VacuumFount): Tilt {
     drainsAt: finite(drainsAt),
     byHole: { uphill: finite(limits[0]), sideways: finite(limits[1]), downhill: finite(limits[2]) },
     wetShare: shareOfRimWet(ringOf(kind, FACING[hole]), { pool: kind.pool, slope, least: kind.left }),
-    shims: shims(kind.base, slope, drainsAt),
+    shims: shims({ base: kind.base, slope }, drainsAt),
   };
 }
 
@@ -78,7 +78,7 @@ function openTilt(kind: OpenPan | OpenTrough, slope: number): Tilt {
     share: waterOn(kind, slope) / waterOn(kind, 0),
     shareAcross: across === undefined ? undefined : waterOn(across, slope) / waterOn(kind, 0),
     // A pan may stand anyhow: half of a full one is what a shim must at least leave.
-    shims: shims(kind.base, slope, slopeThatHalves(kind)),
+    shims: shims({ base: kind.base, slope }, slopeThatHalves(kind)),
   };
 }
 
@@ -107,11 +107,12 @@ function slopeThatHalves(kind: OpenPan | OpenTrough): number {
   return low;
 }
 
-function shims(base: number, slope: number, limit: number): Shims {
+/** @param limit  slope that it must not come to */
+function shims(stands: { readonly base: number; readonly slope: number }, limit: number): Shims {
   const leave = Number.isFinite(limit) ? limit * LEAVE : Number.POSITIVE_INFINITY;
   return {
-    level: shimFor({ base, slope }),
-    enough: Number.isFinite(leave) ? shimFor({ base, slope, leave }) : 0,
+    level: shimFor(stands),
+    enough: Number.isFinite(leave) ? shimFor({ ...stands, leave }) : 0,
   };
 }
 

@@ -42,16 +42,12 @@ export interface PipeLaws {
 export const SLOPE_FLOOR = 1e-4;
 
 /** The fittings of an edge as a linear and a quadratic term: K1/Re and K-infinity velocity heads. */
-function fittingTerms(
-  k1: number,
-  kInfinity: number,
-  bore: number,
-  viscosity: number,
-): { linear: number; quadratic: number } {
+function fittingTerms({ segments, water }: Line, s: number): { linear: number; quadratic: number } {
+  const bore = segments.bore[s];
   const velocityPerFlow = 4 / (Math.PI * bore * bore);
   return {
-    linear: (k1 * viscosity * velocityPerFlow) / (2 * GRAVITY * bore),
-    quadratic: (kInfinity * velocityPerFlow * velocityPerFlow) / (2 * GRAVITY),
+    linear: (segments.k1[s] * water.viscosity * velocityPerFlow) / (2 * GRAVITY * bore),
+    quadratic: (segments.kInfinity[s] * velocityPerFlow * velocityPerFlow) / (2 * GRAVITY),
   };
 }
 
@@ -74,12 +70,11 @@ export function emptyPipeLaws({ segment }: Topology, kernel: PipeKernel, hasCorn
 
 /** Fills the columns that both friction laws share; each adds its own. */
 export function fillFittings(laws: PipeLaws, line: Line, topology: Topology): void {
-  const { segments, water } = line;
   laws.slopeFloor.fill(SLOPE_FLOOR);
   for (let e = 0; e < topology.segment.length; e += 1) {
     const s = topology.segment[e];
     if (s < 0) continue;
-    const terms = fittingTerms(segments.k1[s], segments.kInfinity[s], segments.bore[s], water.viscosity);
+    const terms = fittingTerms(line, s);
     laws.linear[e] = terms.linear;
     laws.quadratic[e] = terms.quadratic;
   }
