@@ -80,3 +80,14 @@ test("fittingsOf calls what a run says in words by the id and name of its table"
     { id: "my own bend", name: "my own bend", count: 1 },
   ]);
 });
+
+test("buildSheetOf takes a cut from nothing to two centimetres, and whole weeks from none to 52", () => {
+  const plan = planOf();
+  const asked = (options: Parameters<typeof buildSheetOf>[1]) => () =>
+    buildSheetOf(plan, { samples: 1, weeks: 0, ...options }).ok;
+  expect([asked({ kerf: 0 })(), asked({ kerf: 0.02 })()]).toEqual([true, true]);
+  for (const kerf of [-1e-6, 0.0201, Number.NaN])
+    expect(asked({ kerf })).toThrow("it must be from 0 to 0.02");
+  for (const weeks of [-1, 53, 1.5])
+    expect(asked({ weeks })).toThrow("it must be a whole number from 0 to 52");
+});
