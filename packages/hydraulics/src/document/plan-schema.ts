@@ -4,18 +4,9 @@ import { contacts, soil } from "./build-schema.js";
 import { kitEntry } from "./kit-schema.js";
 import { LIMITS } from "./limits.js";
 import { REGIONS } from "./regions.js";
-import {
-  doubts,
-  type drinkerGroup,
-  type fitting,
-  ownDrinker,
-  type pipe,
-  point,
-  prices,
-  run,
-  shelfEntry,
-} from "./run-schema.js";
+import { type drinkerGroup, type fitting, type pipe, point, run } from "./run-schema.js";
 import { atMost, date, describe, longText, name, optional, quantity, text } from "./schema-parts.js";
+import { doubts, ownDrinker, prices, shelfEntry } from "./shelf-schema.js";
 import { source } from "./source-schema.js";
 
 /**
