@@ -96,14 +96,7 @@ export function howHead(request: HowRequest, drinker: number, moment: MomentName
     },
     notes: [
       `Heights count from the ground at the first source. Losses are by ${LAW_WORDS[checked.friction]}.`,
-      ...(taken.some(({ symbol }) => symbol === OWN_DRAW)
-        ? [
-            "This drinker is not among those at work at this moment; what its own draw would take is counted besides.",
-          ]
-        : []),
-      ...(taken.some(({ symbol }) => symbol === AIR || symbol === HUMP)
-        ? ["Filled from empty, the pipe on the way keeps air. See Filling from empty."]
-        : []),
+      ...notesOnTaken(taken),
     ],
     sources: ["closed-form", "hazen-williams-si", "churchill-1977", "hooper-1981"],
   };
@@ -117,6 +110,20 @@ const HUMP = "kept back by a hump above the water";
 interface Taken {
   readonly symbol: string;
   readonly value: number;
+}
+
+function notesOnTaken(taken: readonly Taken[]): string[] {
+  const takes = (...symbols: string[]) => taken.some(({ symbol }) => symbols.includes(symbol));
+  return [
+    ...(takes(OWN_DRAW)
+      ? [
+          "This drinker is not among those at work at this moment; what its own draw would take is counted besides.",
+        ]
+      : []),
+    ...(takes(AIR, HUMP)
+      ? ["Filled from empty, the pipe on the way keeps air. See Filling from empty."]
+      : []),
+  ];
 }
 
 /** What lies between the static head and the head while worked, by who takes it; nothings are left out. */

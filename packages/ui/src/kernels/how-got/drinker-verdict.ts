@@ -125,36 +125,30 @@ function validOfMargin(request: HowRequest, drinker: number, verdict: DrinkerVer
 
 /** How sure a verdict is: of how many plans that fit the measurements as well it holds, and what was varied. */
 export function howCertainty(request: HowRequest, drinker: number): HowGot {
-  const { checked } = request;
-  const { certainty, drinker: name } = checked.drinkers[drinker]!;
-  const { seed } = checked.madeFrom;
+  const { certainty, drinker: name } = request.checked.drinkers[drinker]!;
   const title = `How sure the verdict on ${quoted(name)} is`;
-  if (certainty.kind === "notSampled")
-    return {
-      title,
-      result: "not asked yet",
-      steps: [],
-      valid: [],
-      notes: ["No plans were tried beside this one yet."],
-      sources: [],
-    };
-  const { samples, share } = certainty;
-  const agree = Math.round(share * samples);
+  return certainty.kind === "notSampled"
+    ? {
+        title,
+        result: "not asked yet",
+        steps: [],
+        valid: [],
+        notes: ["No plans were tried beside this one yet."],
+        sources: [],
+      }
+    : { title, ...sampledTold(request, drinker, certainty) };
+}
+
+type Sampled = Exclude<DrinkerVerdict["certainty"], { kind: "notSampled" }>;
+
+function sampledTold(request: HowRequest, drinker: number, certainty: Sampled): Omit<HowGot, "title"> {
+  const { share, isDecided } = certainty;
+  const isSure = certainty.kind === "sure";
   return {
-    title,
-    result: certainty.kind === "sure" ? `sure: ${percent(share)}` : `a close call: ${percent(share)}`,
-    steps: [
-      stepOf(
-        "share",
-        quotient(
-          term("plans with the same verdict", agree, bare(agree)),
-          term("plans tried", samples, bare(samples)),
-        ),
-        percent,
-      ),
-    ],
+    result: `${isSure ? "sure" : "a close call"}: ${percent(share)}`,
+    steps: [shareStep(certainty)],
     parts: {
-      caption: `Varied evenly over all they may be, seed ${seed}; two standard deviations`,
+      caption: `Varied evenly over all they may be, seed ${request.checked.madeFrom.seed}; two standard deviations`,
       columns: ["What", "How far"],
       rows: inputsVaried(request, drinker).map((cells) => ({ cells, value: 0 })),
     },
@@ -163,18 +157,30 @@ export function howCertainty(request: HowRequest, drinker: number): HowGot {
         law: "A verdict is called sure",
         holds: `from ${percent(SAMPLED_DOUBTS.sureShare)} of the plans on`,
         here: `${percent(share)} of them agree`,
-        isInside: certainty.kind === "sure",
+        isInside: isSure,
       },
     ],
     notes: [
       inOwnUnits(writeCertainty(certainty), request.figures),
       "Each of these plans is solved anew by both laws. The same seed gives the same answer.",
-      certainty.isDecided
+      isDecided
         ? "So many tell which side of the line it is on: on the other side they would be less likely than one in a hundred."
         : "So many do not yet tell which side of the line it is on.",
     ],
     sources: ["hydraulic-institute-edb", "joe-kuo-2008", "burley-2020", "wichura-1988"],
   };
+}
+
+function shareStep({ samples, share }: Sampled): Step {
+  const agree = Math.round(share * samples);
+  return stepOf(
+    "share",
+    quotient(
+      term("plans with the same verdict", agree, bare(agree)),
+      term("plans tried", samples, bare(samples)),
+    ),
+    percent,
+  );
 }
 
 function inputsVaried({ checked, plan, figures }: HowRequest, drinker: number): string[][] {

@@ -68,32 +68,44 @@ function plain(value: number): string {
 /** A share as per cent, rounded down so that nothing short of all is called 100 %. */
 export const percent = (share: number): string => `${Math.floor(share * 100 + 1e-9)} %`;
 
-export function figuresIn(system: UnitSystem): Figures {
-  const isUs = system === "us";
-  const orNone =
-    (write: (value: number) => string) =>
-    (value: number): string =>
-      Number.isFinite(value) ? write(value) : NO_FIGURE;
+export const figuresIn = (system: UnitSystem): Figures => ({
+  system,
+  ...shownFigures(system),
+  ...figuresInFormulas(system, system === "us"),
+});
+
+type Writer = (value: number) => string;
+
+const orNone =
+  (write: Writer): Writer =>
+  (value) =>
+    Number.isFinite(value) ? write(value) : NO_FIGURE;
+
+/** Figures as the page shows them. */
+const shownFigures = (system: UnitSystem) => ({
+  head: orNone((value) => writeQuantity(value, "head", system)),
+  flow: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 2)),
+  length: orNone((value) => writeQuantity(value, "length", system)),
+  volume: orNone((value) => writeQuantity(value, "volume", system)),
+  area: orNone((value) => writeQuantity(value, "area", system)),
+  mass: orNone((value) => writeMass(value, system)),
+  velocity: orNone((value) => writeVelocity(value, system)),
+  margin: orNone((value) => writeMargin(value, system)),
+  headDifference: orNone((value) => (Math.abs(value) < 1e-7 ? "the same" : writeMargin(value, system))),
+  flowDifference: orNone((value) =>
+    Math.abs(value) < 1e-12
+      ? "the same"
+      : `${value < 0 ? "-" : "+"}${writeQuantity(Math.abs(value), "flow", system, 2)}`,
+  ),
+});
+
+/** Figures with more places than are shown, so that a sum can be followed. */
+function figuresInFormulas(system: UnitSystem, isUs: boolean) {
   const unit = (metric: [string, number], us: [string, number]) => {
     const [symbol, size] = isUs ? us : metric;
     return orNone((value) => `${bare(value / size)} ${symbol}`);
   };
   return {
-    system,
-    head: orNone((value) => writeQuantity(value, "head", system)),
-    flow: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 2)),
-    length: orNone((value) => writeQuantity(value, "length", system)),
-    volume: orNone((value) => writeQuantity(value, "volume", system)),
-    area: orNone((value) => writeQuantity(value, "area", system)),
-    mass: orNone((value) => writeMass(value, system)),
-    velocity: orNone((value) => writeVelocity(value, system)),
-    margin: orNone((value) => writeMargin(value, system)),
-    headDifference: orNone((value) => (Math.abs(value) < 1e-7 ? "the same" : writeMargin(value, system))),
-    flowDifference: orNone((value) =>
-      Math.abs(value) < 1e-12
-        ? "the same"
-        : `${value < 0 ? "-" : "+"}${writeQuantity(Math.abs(value), "flow", system, 2)}`,
-    ),
     lengthIn: orNone((value) =>
       isUs && Math.abs(value) >= FOOT
         ? `${bare(value / FOOT)} ft`
@@ -107,7 +119,7 @@ export function figuresIn(system: UnitSystem): Figures {
     density: unit(["kg/m³", 1], ["lb/gal", POUND / US_GALLON]),
     gravity: unit(["m/s²", 1], ["ft/s²", FOOT]),
     temperature: orNone((value) => writeQuantity(value, "temperature", system)),
-    alike: (...values) => {
+    alike: (...values: number[]): Writer => {
       const most = Math.max(0, ...values.filter(Number.isFinite).map(Math.abs));
       const [symbol, size, decimals] = unitOfSum(most, isUs);
       return orNone((value) => `${trimmed(value / size, decimals).replace(/^-0$/, "0")} ${symbol}`);

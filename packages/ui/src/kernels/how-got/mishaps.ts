@@ -8,7 +8,7 @@ import {
   writeRowName,
 } from "@headfall/hydraulics";
 import { difference, quotient, sum, term } from "./expression.js";
-import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
+import { type HowGot, type Step, soundSteps, stepOf, untold } from "./how-got.js";
 import type { HowRequest } from "./request.js";
 import type { HowSubject, MishapFigure } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -58,17 +58,7 @@ function toldOf(request: HowRequest, mishaps: Mishaps, worst: MishapResult, what
   const begins = `Everything full at ${writeClock(mishaps.begins)} when it happens. Hoses run on; nobody looks, and nobody fills by hand.`;
   switch (what) {
     case "harm":
-      return {
-        result: writeHarm(worst),
-        steps: [],
-        notes: [
-          begins,
-          worst.hasBirds
-            ? "A bird goes without when the drinkers of its pen, all worked at once, pass less than the pen drinks in its busiest hour; at once where nothing comes to them; at the latest when nothing is left."
-            : "The plan has no birds: harm is told by the time at which half of its drinkers give nothing.",
-          "The moment is found exactly, on the run of level against time, birds drinking on the figure to size on.",
-        ],
-      };
+      return harmTold(worst, begins);
     case "lost":
       return lostTold(request, worst, begins);
     case "empty":
@@ -97,6 +87,18 @@ function toldOf(request: HowRequest, mishaps: Mishaps, worst: MishapResult, what
   }
 }
 
+const harmTold = (worst: MishapResult, begins: string): Told => ({
+  result: writeHarm(worst),
+  steps: [],
+  notes: [
+    begins,
+    worst.hasBirds
+      ? "A bird goes without when the drinkers of its pen, all worked at once, pass less than the pen drinks in its busiest hour; at once where nothing comes to them; at the latest when nothing is left."
+      : "The plan has no birds: harm is told by the time at which half of its drinkers give nothing.",
+    "The moment is found exactly, on the run of level against time, birds drinking on the figure to size on.",
+  ],
+});
+
 /** Each volume is its own sum over the run: that they balance is a test of it. */
 function lostTold({ figures }: HowRequest, { balance }: MishapResult, begins: string): Told {
   const volume = (symbol: string, value: number) => term(symbol, value, figures.volumeIn(value));
@@ -116,61 +118,54 @@ function lostTold({ figures }: HowRequest, { balance }: MishapResult, begins: st
   };
 }
 
-function guardTold(
-  { figures }: HowRequest,
-  worst: MishapResult,
-  { guard, harmAfter, lost, leakRate, isEnough }: NonNullable<Mishaps["rows"][number]["guards"]>[number],
-): Told {
+type Guarded = NonNullable<Mishaps["rows"][number]["guards"]>[number];
+
+const guardTold = (request: HowRequest, worst: MishapResult, guarded: Guarded): Told => ({
+  result:
+    guarded.harmAfter === undefined
+      ? "harm no longer comes"
+      : `harm after ${writeDuration(guarded.harmAfter)}`,
+  steps: soundSteps(...guardSteps(request, worst, guarded)),
+  notes: [
+    "The same mishap is run again on the plan with the guard in it; nothing is taken from a list.",
+    MENDED_IN_TIME.has(guarded.guard.kind)
+      ? "Four hours are left to mend it when it is found: common practice, no source."
+      : "What it costs is not reckoned; guards stand in the order of what they usually cost: common practice, no source.",
+    guarded.isEnough
+      ? "With it a look every day is soon enough."
+      : "Even with it a look every day may come too late.",
+  ],
+});
+
+/** Guards that find a mishap and leave it to be mended. */
+const MENDED_IN_TIME: ReadonlySet<string> = new Set(["look", "tap", "alarm"]);
+
+/** Time bought, water kept, and what still pours where the guard slows it. */
+function guardSteps({ figures }: HowRequest, worst: MishapResult, guarded: Guarded): Step[] {
+  const { harmAfter, lost, leakRate } = guarded;
   const before = worst.hasBirds ? worst.firstWithout?.after : worst.halfDry;
   const hours = (seconds: number) => `${Number((seconds / HOUR).toPrecision(4))} h`;
-  const isTimed = before !== undefined && harmAfter !== undefined;
-  return {
-    result: harmAfter === undefined ? "harm no longer comes" : `harm after ${writeDuration(harmAfter)}`,
-    steps: soundSteps(
-      ...(isTimed
-        ? [
-            stepOf(
-              "time bought",
-              difference(
-                term("with it", harmAfter, hours(harmAfter)),
-                term("without it", before, hours(before)),
-              ),
-              hours,
-            ),
-          ]
-        : []),
-      stepOf(
-        "less to the ground",
-        difference(
-          term("without it", worst.balance.lost, figures.volumeIn(worst.balance.lost)),
-          term("with it", lost, figures.volumeIn(lost)),
-        ),
-        figures.volumeIn,
-      ),
-      ...(leakRate < 0.98 * worst.leakRate
-        ? [
-            stepOf(
-              "share that still pours",
-              quotient(
-                term("with it", leakRate, figures.flowIn(leakRate)),
-                term("without it", worst.leakRate, figures.flowIn(worst.leakRate)),
-              ),
-              (value) => `${Math.round(value * 100)} %`,
-            ),
-          ]
-        : []),
-    ),
-    notes: [
-      "The same mishap is run again on the plan with the guard in it; nothing is taken from a list.",
-      guard.kind === "look" || guard.kind === "tap" || guard.kind === "alarm"
-        ? "Four hours are left to mend it when it is found: common practice, no source."
-        : "What it costs is not reckoned; guards stand in the order of what they usually cost: common practice, no source.",
-      isEnough
-        ? "With it a look every day is soon enough."
-        : "Even with it a look every day may come too late.",
-    ],
-  };
+  const bought =
+    before === undefined || harmAfter === undefined
+      ? []
+      : [stepOf("time bought", difference(...withAndWithout(harmAfter, before, hours)), hours)];
+  const [kept, spilt] = withAndWithout(lost, worst.balance.lost, figures.volumeIn);
+  const [slowed, full] = withAndWithout(leakRate, worst.leakRate, figures.flowIn);
+  const share = (value: number) => `${Math.round(value * 100)} %`;
+  return [
+    ...bought,
+    stepOf("less to the ground", difference(spilt, kept), figures.volumeIn),
+    ...(leakRate < SLOWED * worst.leakRate
+      ? [stepOf("share that still pours", quotient(slowed, full), share)]
+      : []),
+  ];
 }
+
+/** A guard that lets less than this share pour is told to slow it. */
+const SLOWED = 0.98;
+
+const withAndWithout = (guarded: number, bare: number, write: (value: number) => string) =>
+  [term("with it", guarded, write(guarded)), term("without it", bare, write(bare))] as const;
 
 const UNTOLD = untold(
   "A figure of a mishap",

@@ -9,7 +9,7 @@ import {
 } from "@headfall/hydraulics";
 import { forceMark } from "../birds/force-marks.js";
 import { applied, term } from "./expression.js";
-import { type HowGot, type Parts, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, type Parts, type Step, soundSteps, stepOf } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 
@@ -21,23 +21,10 @@ export function howDrinkersNeeded(
   const flock = request.checked.flock!;
   const pen = flock.needed[p]!;
   const need = pen.devices[k]!;
-  const count = (symbol: string, value: number) => term(symbol, value, String(value));
   return {
     title: `${need.device}s needed, ${quoted(pen.pen)}`.replace(/^./, (letter) => letter.toUpperCase()),
     result: `${need.needed}, ${writeNeedReason(need)}`,
-    steps: soundSteps(
-      stepOf(
-        "needed",
-        applied(
-          "max",
-          count("rules that bind", need.byRule),
-          count("advice and rules", need.byAdvice),
-          count("in reach", need.inReach),
-          count("crowd", need.byCrowd),
-        ),
-        String,
-      ),
-    ),
+    steps: soundSteps(neededStep(need)),
     ...(need.asked.length === 0 ? {} : { listed: listOf(need, flock, request) }),
     valid: [],
     notes: [
@@ -54,6 +41,18 @@ export function howDrinkersNeeded(
       ]),
     ],
   };
+}
+
+function neededStep({ byRule, byAdvice, inReach, byCrowd }: DeviceNeeded): Step {
+  const count = (symbol: string, value: number) => term(symbol, value, String(value));
+  const most = applied(
+    "max",
+    count("rules that bind", byRule),
+    count("advice and rules", byAdvice),
+    count("in reach", inReach),
+    count("crowd", byCrowd),
+  );
+  return stepOf("needed", most, String);
 }
 
 /** Every rule and advice that speaks of these birds, what binds first. */

@@ -137,35 +137,14 @@ export function howRunReynolds(request: HowRequest, run: number, moment: MomentN
   const { checked, figures } = request;
   const state = busiestState(request, run, moment);
   const { laminar, critical } = FRICTION_RANGE;
-  const { viscosity, viscosityDynamic, density, temperatureC } = checked.line.water;
+  const { temperatureC } = checked.line.water;
   const regime = state === undefined ? undefined : regimeAt(state.reynolds);
-  const v = Math.abs(state?.velocity ?? Number.NaN);
   return {
     title: `How the water moves in ${quoted(checked.line.runs[run]!.id)}, ${AT_MOMENT[moment]}`,
     result: state === undefined ? "no figure" : `${regime}, ${wholeReynolds(state.reynolds)}`,
     steps: soundSteps(
-      stepOf(
-        "Re",
-        quotient(
-          product(
-            term("v", v, figures.velocityIn(v), { of: "runVelocity", run, moment }),
-            term("d", state?.bore ?? Number.NaN, figures.lengthIn(state?.bore ?? Number.NaN), {
-              of: "runBore",
-              run,
-            }),
-          ),
-          term("ν", viscosity, figures.viscosity(viscosity)),
-        ),
-        (value) => bare(Math.round(value), 7),
-      ),
-      stepOf(
-        "ν",
-        quotient(
-          term("μ", viscosityDynamic, figures.viscosityDynamic(viscosityDynamic)),
-          term("ρ", density, figures.density(density)),
-        ),
-        figures.viscosity,
-      ),
+      ...(state === undefined ? [] : [reynoldsStep(request, state, run, moment)]),
+      viscosityStep(request),
     ),
     valid: [
       {
@@ -179,4 +158,29 @@ export function howRunReynolds(request: HowRequest, run: number, moment: MomentN
     notes: [`The viscosity is that of clean water at ${figures.temperature(temperatureC)}.`],
     sources: ["hydraulic-institute-edb", "iapws-sr6-08"],
   };
+}
+
+function reynoldsStep(
+  { checked, figures }: HowRequest,
+  state: RunState,
+  run: number,
+  moment: MomentName,
+): Step {
+  const { viscosity } = checked.line.water;
+  const velocity = Math.abs(state.velocity);
+  const speedTimesBore = product(
+    term("v", velocity, figures.velocityIn(velocity), { of: "runVelocity", run, moment }),
+    term("d", state.bore, figures.lengthIn(state.bore), { of: "runBore", run }),
+  );
+  const formula = quotient(speedTimesBore, term("ν", viscosity, figures.viscosity(viscosity)));
+  return stepOf("Re", formula, (value) => bare(Math.round(value), 7));
+}
+
+function viscosityStep({ checked, figures }: HowRequest): Step {
+  const { viscosityDynamic, density } = checked.line.water;
+  const formula = quotient(
+    term("μ", viscosityDynamic, figures.viscosityDynamic(viscosityDynamic)),
+    term("ρ", density, figures.density(density)),
+  );
+  return stepOf("ν", formula, figures.viscosity);
 }

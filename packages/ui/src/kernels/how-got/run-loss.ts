@@ -13,7 +13,7 @@ import { otherLaw } from "../other-law.js";
 import { sum, term } from "./expression.js";
 import { AT_MOMENT, bare } from "./figures.js";
 import { frictionSteps } from "./friction-steps.js";
-import { type HowGot, type Part, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, type Part, type Step, soundSteps, stepOf } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import { busiestState } from "./run-state.js";
 import { alwaysValid, validityOfFriction } from "./validity.js";
@@ -37,35 +37,25 @@ export function howRunLoss(request: HowRequest, run: number, law: FrictionLaw, m
   const losses = lossesOf(request, run, law, moment);
   const total = totalOf(losses);
   const second = totalOf(lossesOf(request, run, otherLaw(law), moment));
-  const [inPipe, inFittings] = [
-    totalOf(losses.filter(isPipe)),
-    totalOf(losses.filter((loss) => !isPipe(loss))),
-  ];
   const write = figures.alike(total, ...losses.map(({ value }) => value));
   const state = busiestState(request, run, moment, law);
-  const isFlowing = state !== undefined && state.reynolds > 0;
+  const flowing = state !== undefined && state.reynolds > 0 ? state : undefined;
   return {
     title: `Head lost along ${quoted(checked.line.runs[run]!.id)} by ${LAW_WORDS[law]}, ${AT_MOMENT[moment]}`,
     result: figures.head(total),
     steps: soundSteps(
-      stepOf(
-        "h",
-        sum(
-          term("lost in the pipe", inPipe, write(inPipe)),
-          term("lost in its fittings", inFittings, write(inFittings)),
-        ),
-        write,
-      ),
-      ...(isFlowing ? frictionSteps(request, run, law, state, moment) : []),
+      lossStep(losses, write),
+      ...(flowing === undefined ? [] : frictionSteps(request, run, law, flowing, moment)),
     ),
     parts: {
       caption: "Piece by piece, each at its own flow",
       columns: ["What", "Flow", "Lost"],
       rows: gathered(losses).map((loss) => partOf(loss, figures.flowIn, write)),
     },
-    valid: isFlowing
-      ? [validityOfFriction(law, state, figures)]
-      : [alwaysValid("No flow", "nothing is lost")],
+    valid:
+      flowing === undefined
+        ? [alwaysValid("No flow", "nothing is lost")]
+        : [validityOfFriction(law, flowing, figures)],
     secondOpinion: {
       by: LAW_WORDS[otherLaw(law)],
       result: figures.head(second),
@@ -73,21 +63,39 @@ export function howRunLoss(request: HowRequest, run: number, law: FrictionLaw, m
     },
     notes: [
       "Each law's loss is at the flows that law itself leads to.",
-      ...(inFittings > 0
+      ...(inFittings(losses) > 0
         ? ["Published coefficients of fittings scatter by 20 to 50 %; sampling varies them."]
         : []),
       "Fittings of a run are counted on its first piece, where the whole flow still passes.",
     ],
-    sources: [
-      law === "hazenWilliams" ? "hazen-williams-si" : "churchill-1977",
-      ...(inFittings > 0 ? ["hooper-1981"] : []),
-      ...new Set(
-        losses.flatMap(({ source }) => (source === undefined || source === "hooper-1981" ? [] : [source])),
-      ),
-    ],
+    sources: sourcesOf(losses, law),
   };
 }
 
+function lossStep(losses: readonly Loss[], write: (value: number) => string): Step {
+  const inPipe = totalOf(losses.filter(isPipe));
+  const fittings = inFittings(losses);
+  return stepOf(
+    "h",
+    sum(
+      term("lost in the pipe", inPipe, write(inPipe)),
+      term("lost in its fittings", fittings, write(fittings)),
+    ),
+    write,
+  );
+}
+
+/** Who says so: of the law first, then of fittings in general, then of single ones. */
+function sourcesOf(losses: readonly Loss[], law: FrictionLaw): readonly string[] {
+  const ofLaw = law === "hazenWilliams" ? "hazen-williams-si" : "churchill-1977";
+  const general = inFittings(losses) > 0 ? ["hooper-1981"] : [];
+  const single = losses.flatMap(({ source }) =>
+    source === undefined || source === "hooper-1981" ? [] : [source],
+  );
+  return [ofLaw, ...general, ...new Set(single)];
+}
+
+const inFittings = (losses: readonly Loss[]): number => totalOf(losses.filter((loss) => !isPipe(loss)));
 const isPipe = ({ isFitting }: Loss): boolean => !isFitting;
 const totalOf = (losses: readonly Loss[]): number => losses.reduce((all, { value }) => all + value, 0);
 

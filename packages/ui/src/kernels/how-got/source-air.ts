@@ -9,8 +9,18 @@ import {
   VENT_SHARE,
   volumeAtLevel,
 } from "@headfall/hydraulics";
-import { applied, constant, difference, PI, power, product, quotient, term } from "./expression.js";
-import { bare, percent } from "./figures.js";
+import {
+  applied,
+  constant,
+  difference,
+  PI,
+  power,
+  product,
+  quotient,
+  type Term,
+  term,
+} from "./expression.js";
+import { bare, type Figures, percent } from "./figures.js";
 import { type HowGot, type Step, soundSteps, stepOf } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import { alwaysValid, validityOfVessel } from "./validity.js";
@@ -45,60 +55,72 @@ export function howSourceVent(request: HowRequest, source: number): HowGot {
   };
 }
 
+/** The vent passes the air at the speed that the head it may cost drives; that head is a share of the least there is. */
 function ventSteps({ checked, figures }: HowRequest, source: number): Step[] {
   const { line } = checked;
   const { base, levels, outlet } = line.sources[source]!;
   const lowest = line.drinkers.height.reduce((least, height) => Math.min(least, height), base + outlet);
   const surface = base + levels.lowest;
   const allowed = VENT_SHARE * (surface - lowest);
+  const { density } = line.water;
+  const speed = Math.sqrt((2 * density * GRAVITY * allowed) / AIR_DENSITY);
   const draw = checked.sources[source]!.drawBusiest;
-  const speed = Math.sqrt((2 * line.water.density * GRAVITY * allowed) / AIR_DENSITY);
-  const write = figures.alike(allowed);
-  const heights = figures.alike(surface, lowest);
-  const air = term("speed of the air", speed, figures.velocityIn(speed));
+  const drawn = term("Q", draw, figures.flowIn(draw), { of: "sourceDraw", source, moment: "fullBusiest" });
   return [
-    stepOf(
-      "d",
-      applied(
-        "√",
-        quotient(
-          product(
-            4,
-            term("Q", draw, figures.flowIn(draw), { of: "sourceDraw", source, moment: "fullBusiest" }),
-          ),
-          product(PI, term("C", DISCHARGE_COEFFICIENT.sharp, bare(DISCHARGE_COEFFICIENT.sharp)), air),
-        ),
-      ),
-      figures.lengthIn,
-    ),
-    stepOf(
-      "speed of the air",
-      applied(
-        "√",
-        quotient(
-          product(
-            2,
-            term("ρ water", line.water.density, figures.density(line.water.density)),
-            term("g", GRAVITY, figures.gravity(GRAVITY)),
-            term("h allowed", allowed, write(allowed)),
-          ),
-          term("ρ air", AIR_DENSITY, figures.density(AIR_DENSITY)),
-        ),
-      ),
-      figures.velocityIn,
-    ),
-    stepOf(
-      "h allowed",
-      product(
-        constant(VENT_SHARE),
-        difference(
-          term("lowest water", surface, heights(surface)),
-          term("lowest of drinkers and outlet", lowest, heights(lowest)),
-        ),
-      ),
-      write,
-    ),
+    ventDiameterStep(drawn, speed, figures),
+    airSpeedStep({ allowed, density }, figures),
+    ventHeadStep({ surface, lowest, allowed }, figures),
   ];
+}
+
+const ventDiameterStep = (drawn: Term, speed: number, figures: Figures): Step =>
+  stepOf(
+    "d",
+    applied(
+      "√",
+      quotient(
+        product(4, drawn),
+        product(
+          PI,
+          term("C", DISCHARGE_COEFFICIENT.sharp, bare(DISCHARGE_COEFFICIENT.sharp)),
+          term("speed of the air", speed, figures.velocityIn(speed)),
+        ),
+      ),
+    ),
+    figures.lengthIn,
+  );
+
+const airSpeedStep = (
+  { allowed, density }: { readonly allowed: number; readonly density: number },
+  figures: Figures,
+): Step =>
+  stepOf(
+    "speed of the air",
+    applied(
+      "√",
+      quotient(
+        product(
+          2,
+          term("ρ water", density, figures.density(density)),
+          term("g", GRAVITY, figures.gravity(GRAVITY)),
+          term("h allowed", allowed, figures.alike(allowed)(allowed)),
+        ),
+        term("ρ air", AIR_DENSITY, figures.density(AIR_DENSITY)),
+      ),
+    ),
+    figures.velocityIn,
+  );
+
+function ventHeadStep(
+  { surface, lowest, allowed }: Readonly<Record<"surface" | "lowest" | "allowed", number>>,
+  figures: Figures,
+): Step {
+  const write = figures.alike(surface, lowest);
+  const over = difference(
+    term("lowest water", surface, write(surface)),
+    term("lowest of drinkers and outlet", lowest, write(lowest)),
+  );
+  return stepOf("h allowed", product(constant(VENT_SHARE), over), figures.alike(allowed));
 }
 
 /** Water a sealed source gives before nothing reaches its lowest drinker. */

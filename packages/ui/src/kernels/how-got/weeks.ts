@@ -10,8 +10,8 @@ import {
 } from "@headfall/hydraulics";
 import { VERDICT_MARKS, writeCounts } from "../verdict-marks.js";
 import { difference, product, quotient, sum, term } from "./expression.js";
-import { bare } from "./figures.js";
-import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
+import { bare, type Figures } from "./figures.js";
+import { type HowGot, type Parts, type Step, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -51,14 +51,17 @@ function howHang({ checked, figures }: HowRequest, then: WeekReport, g: number):
   const group = checked.line.drinkers.groups[g];
   const range = crowd?.hangAt;
   if (range === undefined || group === undefined) return UNTOLD;
+  const device = deviceOf(group);
   const batches = then.pens[crowd?.pen ?? 0]?.batches ?? [];
-  const batch = batches.find(({ ageDays, kind }) => ageDays === range.ageDays && rowsOf(kind).length > 0);
-  const rows = rowsOf(batch?.kind ?? "");
+  const batch = batches.find(
+    ({ ageDays, kind }) => ageDays === range.ageDays && rowsOf(kind, device).length > 0,
+  );
+  const rows = rowsOf(batch?.kind ?? "", device);
   const kind = allBirds.find(({ id }) => id === batch?.kind);
   return {
     title: `Where ${quoted(group.id)} should hang, ${when(then)}`,
     result: `${figures.length(range.height)} (${figures.length(range.low)} to ${figures.length(range.high)})`,
-    steps: stepBetween(rows, range.ageDays),
+    steps: stepsBetween(rows, range.ageDays, figures),
     listed: {
       caption: `Heights for ${kind?.name ?? "these birds"}, by age`,
       columns: ["Age", "Low", "Height", "High"],
@@ -74,29 +77,26 @@ function howHang({ checked, figures }: HowRequest, then: WeekReport, g: number):
     ],
     sources: [...new Set(rows.map(({ citation }) => citation.source))],
   };
+}
 
-  function rowsOf(birdId: string): readonly HangPoint[] {
-    const device = deviceOf(group!);
-    return hangPointsOf(birdId).filter((row) => row.device === device);
-  }
+const rowsOf = (birdId: string, device: HangPoint["device"]): readonly HangPoint[] =>
+  hangPointsOf(birdId).filter((row) => row.device === device);
 
-  function stepBetween(list: readonly HangPoint[], age: number) {
-    const above = list.findIndex(({ ageDays }) => ageDays >= age);
-    const [from, to] = [list[above - 1], list[above]];
-    if (from === undefined || to === undefined) return [];
-    const write = figures.alike(from.height, to.height);
-    const days = (value: number) => `${bare(value)} days`;
-    const younger = term("younger row", from.height, write(from.height));
-    const share = quotient(
-      difference(term("age", age, days(age)), term("its age", from.ageDays, days(from.ageDays))),
-      difference(
-        term("age of the older", to.ageDays, days(to.ageDays)),
-        term("its age", from.ageDays, days(from.ageDays)),
-      ),
-    );
-    const rise = difference(term("older row", to.height, write(to.height)), younger);
-    return soundSteps(stepOf("height", sum(younger, product(rise, share)), write));
-  }
+/** The height between two rows of the table; nothing beyond its ends, where it is level. */
+function stepsBetween(rows: readonly HangPoint[], age: number, figures: Figures): readonly Step[] {
+  const above = rows.findIndex(({ ageDays }) => ageDays >= age);
+  const [from, to] = [rows[above - 1], rows[above]];
+  if (from === undefined || to === undefined) return [];
+  const write = figures.alike(from.height, to.height);
+  const days = (value: number) => `${bare(value)} days`;
+  const younger = term("younger row", from.height, write(from.height));
+  const itsAge = term("its age", from.ageDays, days(from.ageDays));
+  const share = quotient(
+    difference(term("age", age, days(age)), itsAge),
+    difference(term("age of the older", to.ageDays, days(to.ageDays)), itsAge),
+  );
+  const rise = difference(term("older row", to.height, write(to.height)), younger);
+  return soundSteps(stepOf("height", sum(younger, product(rise, share)), write));
 }
 
 /** How far a run is raised by then: where it should hang, less where it hangs now. */
@@ -135,46 +135,14 @@ function howRaise({ figures }: HowRequest, now: WeekReport, then: WeekReport, k:
 
 /** The range of heads over all drinkers in a week, beside those of the other weeks. */
 function howHead(request: HowRequest, now: WeekReport, then: WeekReport, which: "idle" | "flowing"): HowGot {
-  const { checked, figures, room } = request;
-  const key = which === "idle" ? "idleHead" : "flowingHead";
-  const { least, most } = then[key];
-  const raises = new Set(then.raised.map(({ raise }) => raise));
-  const [raise = 0] = raises;
-  const isPlain =
-    which === "idle" &&
-    raises.size === 1 &&
-    then.week > 0 &&
-    Math.abs(now.idleHead.least - raise - least) < 1e-9;
-  const write = figures.alike(now.idleHead.least, raise);
+  const { checked, figures } = request;
+  const { least, most } = then[HEADS[which]];
   const atWork = then.groups.map(({ group, busiest }) => `${busiest.count} of ${quoted(group)}`).join(", ");
   return {
     title: `${which === "idle" ? "Head of still water, full" : "Head at work, lowest and busiest"}, ${when(then)}`,
     result: `${figures.head(least)} to ${figures.head(most)}`,
-    steps: isPlain
-      ? soundSteps(
-          stepOf(
-            "least head then",
-            difference(
-              term("least head now", now.idleHead.least, write(now.idleHead.least)),
-              term("raised by", raise, write(raise)),
-            ),
-            write,
-          ),
-        )
-      : [],
-    listed: {
-      caption: "Week by week, least and most over all drinkers",
-      columns: ["Week", "Raised by", "Least", "Most"],
-      rows: (room.weeks ?? []).map((week) => ({
-        cells: [
-          when(week),
-          week.raised.map((run) => figures.length(run.raise)).join(", ") || "not hung",
-          figures.head(week[key].least),
-          figures.head(week[key].most),
-        ],
-        value: week[key].least,
-      })),
-    },
+    steps: which === "idle" ? idleSteps(now, then, figures) : [],
+    listed: headsByWeek(request, HEADS[which]),
     valid: [],
     notes: [
       which === "idle"
@@ -184,6 +152,37 @@ function howHead(request: HowRequest, now: WeekReport, then: WeekReport, which: 
     sources: ["closed-form"],
   };
 }
+
+const HEADS = { idle: "idleHead", flowing: "flowingHead" } as const;
+
+/** What all runs are raised by comes off the head of still water; where they are raised apart no one formula tells. */
+function idleSteps(now: WeekReport, then: WeekReport, figures: Figures): readonly Step[] {
+  const raises = new Set(then.raised.map(({ raise }) => raise));
+  const [raise = 0] = raises;
+  const before = now.idleHead.least;
+  const isPlain = raises.size === 1 && then.week > 0 && Math.abs(before - raise - then.idleHead.least) < 1e-9;
+  if (!isPlain) return [];
+  const write = figures.alike(before, raise);
+  const formula = difference(
+    term("least head now", before, write(before)),
+    term("raised by", raise, write(raise)),
+  );
+  return soundSteps(stepOf("least head then", formula, write));
+}
+
+const headsByWeek = ({ figures, room }: HowRequest, key: "idleHead" | "flowingHead"): Parts => ({
+  caption: "Week by week, least and most over all drinkers",
+  columns: ["Week", "Raised by", "Least", "Most"],
+  rows: (room.weeks ?? []).map((week) => ({
+    cells: [
+      when(week),
+      week.raised.map((run) => figures.length(run.raise)).join(", ") || "not hung",
+      figures.head(week[key].least),
+      figures.head(week[key].most),
+    ],
+    value: week[key].least,
+  })),
+});
 
 /** The verdict of a week, by its worst drinker. */
 function howVerdict({ figures }: HowRequest, then: WeekReport): HowGot {
