@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { checkOf } from "../yard/yard.js";
 import { codesOf, findingOf, flockOfPlan, penPlan } from "./pens.js";
 
 const hens = (age: string, count = 8) => ({ kind: "hen", count, age });
@@ -96,5 +97,47 @@ describe("checkPlan finds", () => {
     expect(findingOf(flock, "notYetCome")).toMatchObject({ pen: "hens", days: 16 });
     expect(flock.pens[0]).toMatchObject({ birds: 6 });
     expect(flock.pens[0]!.batches[1]).toMatchObject({ ageDays: -16, intakeSize: 0, flowNeed: 0, rate: 0 });
+  });
+});
+
+describe("the least flow that birds of some ages should have", () => {
+  const flockOf = (birds: unknown[]) => {
+    const plan = penPlan({
+      birds,
+      drinkers: { need: "10 mL/min" },
+      more: { day: "2026-07-04", weather: { high: "21 degC" } },
+    });
+    return flockOfPlan({ ...plan, sources: [{ ...plan.sources[0], stand: "30 cm" }] });
+  };
+  const young = { kind: "meat-chicken", count: 10, age: "2 weeks" };
+
+  it("is that of the oldest who are there: 20 mL/min, and 7 more for each week", () => {
+    const { need, ageDays } = findingOf(flockOf([young, { ...young, age: "5 weeks" }]), "flowUnderNeed");
+    expect(need * 6e7).toBeCloseTo(20 + 7 * 5, 6);
+    expect(ageDays).toBe(35);
+  });
+
+  it("is not that of birds who have left, or come later", () => {
+    for (const gone of [{ leaves: "2026-07-01" }, { age: undefined, hatched: "2026-07-20" }]) {
+      const flock = flockOf([young, { ...young, age: "8 weeks", ...gone }]);
+      const under = flock.findings.filter(({ code }) => code === "flowUnderNeed");
+      for (const found of under) expect(found).toMatchObject({ ageDays: 14 });
+      const alone = flockOf([young]).findings.filter(({ code }) => code === "flowUnderNeed");
+      expect(under).toEqual(alone);
+    }
+  });
+});
+
+describe("a flow beyond what is of use", () => {
+  it("is told of the drinker that gives most by either law of friction, when the vessel is full", () => {
+    const plan = penPlan({ birds: hens("52 weeks"), run: { pipe: { bore: "4 mm" } } });
+    const flock = flockOfPlan({ ...plan, sources: [{ ...plan.sources[0], stand: "180 cm" }] });
+    const { flow, drinker } = findingOf(flock, "flowAboveBenefit");
+    const checked = checkOf({ ...plan, sources: [{ ...plan.sources[0], stand: "180 cm" }] }, { samples: 0 });
+    const most = checked.drinkers.map(({ moments }) =>
+      Math.max(...Object.values(moments.fullBusiest).map((reading) => reading.flow)),
+    );
+    expect(flow).toBe(Math.max(...most));
+    expect(drinker).toBe(checked.drinkers[most.indexOf(flow)]!.drinker);
   });
 });

@@ -34,3 +34,63 @@ describe("chancesOf", () => {
     expect(falls(-SEEING.readingSpread)).toBeCloseTo(0.97 / (1 + Math.exp(1.7)) + slips, 3);
   });
 });
+
+describe("chancesOf, by the same curve of 1.7 over its spread", () => {
+  const { usual, seen } = asked();
+  const curve = (x: number) => 1 / (1 + Math.exp(-1.7 * x));
+  const slipped = (chance: number, slip: number) => 0.97 * chance + 0.03 * slip;
+
+  it("low water is even at six centimetres under what was thought, and 1 / (1 + exp(-1.7)) two more", () => {
+    const low = (below: number) => {
+      const sources = [{ ...usual.sources[0]!, below, timeToEmpty: 1e12 }];
+      return chancesOf({ look: "water", at: "source", id: "bucket" }, { ...usual, sources }, seen);
+    };
+    expect(low(0.06)[1]).toBeCloseTo(slipped(0.5, 0.3), 6);
+    expect(low(0.08)[1]).toBeCloseTo(slipped(curve(1), 0.3), 6);
+    expect(low(0)[2]).toBeCloseTo(slipped(1 - curve(-3), 0.6), 6);
+  });
+
+  it("an empty source is even where it lasts just since it was seen; certain where it stands at its outlet", () => {
+    const empty = (timeToEmpty: number, below = 0) => {
+      const sources = [{ ...usual.sources[0]!, below, timeToEmpty }];
+      return chancesOf({ look: "water", at: "source", id: "bucket" }, { ...usual, sources }, seen)[0];
+    };
+    expect(empty(seen.usual.lastSeen)).toBeCloseTo(slipped(0.5, 0.1), 9);
+    // Half a logarithm is one spread.
+    expect(empty(seen.usual.lastSeen * Math.exp(-0.5))).toBeCloseTo(slipped(curve(1), 0.1), 9);
+    expect(empty(1e12, Number.POSITIVE_INFINITY)).toBeCloseTo(slipped(1, 0.1), 12);
+  });
+
+  it("a drinker's drip is even at the limit of its seal, one spread an eighth beyond, and sure where it runs", () => {
+    const drips = (over: number) =>
+      chancesOf(
+        { look: "drips", at: "drinker", id: "chick nipples 1" },
+        { ...usual, overSeal: Float64Array.of(over, 0, 0, 0, 0) },
+        seen,
+      )[0];
+    expect(drips(0)).toBeCloseTo(slipped(0.5, 0.15), 12);
+    expect(drips(0.12)).toBeCloseTo(slipped(curve(1), 0.15), 12);
+    expect(drips(Number.POSITIVE_INFINITY)).toBeCloseTo(slipped(1, 0.15), 12);
+  });
+
+  it("an opened end is plenty or not evenly at three fifths, and tells nothing where there is none to open", () => {
+    const end = (share: number) =>
+      chancesOf({ look: "end", at: "run", id: "hose" }, { ...usual, endShare: () => share }, seen);
+    expect(end(0.6)[2]).toBeCloseTo(slipped(0.5, 0.3), 12);
+    expect(end(0.05)[0]).toBeCloseTo(slipped(0.5, 0.2), 9);
+    expect(end(Number.NaN)).toEqual([0.2, 0.5, 0.3].map((slip) => expect.closeTo(slipped(1 / 3, slip), 12)));
+  });
+
+  it("wet ground at the very place is as sure as the leak wets, three fifths of that along its run, none elsewhere", () => {
+    const wet = (at: "drinker" | "run", id: string) =>
+      chancesOf(
+        { look: "ground", at, id },
+        { ...usual, leaks: [{ at: "drinker", index: 1, run: 1, flow: 3e-9 }] },
+        seen,
+      )[0];
+    expect(wet("drinker", "chick nipples 2")).toBeCloseTo(slipped(0.5, 0.4), 12);
+    expect(wet("run", "chick line")).toBeCloseTo(slipped(0.5 * 0.6, 0.4), 12);
+    expect(wet("drinker", "chick nipples 1")).toBeCloseTo(slipped(0, 0.4), 12);
+    expect(wet("run", "hose")).toBeCloseTo(slipped(0, 0.4), 12);
+  });
+});
