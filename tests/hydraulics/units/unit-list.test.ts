@@ -1,11 +1,9 @@
 import { unit as mathUnit } from "mathjs";
 import { describe, expect, it } from "vitest";
+import { findUnit, fromSi, toSi } from "../../../packages/hydraulics/src/units/find-unit.js";
 import {
-  findUnit,
-  fromSi,
   QUANTITY_KINDS,
   type QuantityKind,
-  toSi,
   UNITS,
   type Unit,
 } from "../../../packages/hydraulics/src/units/unit-list.js";

@@ -5,7 +5,8 @@
  * peels away whole. What remains, the core (every vertex on a loop or between loops), goes to minimum degree.
  */
 
-import { type AdjacencyLists, orderByMinimumDegree } from "./minimum-degree.js";
+import { orderByMinimumDegree } from "./minimum-degree.js";
+import type { AdjacencyLists } from "./quotient-graph.js";
 
 /**
  * A fill-reducing elimination order of a symmetric graph.

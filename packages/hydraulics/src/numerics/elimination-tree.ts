@@ -5,7 +5,7 @@
  * @source davis-2005-ldl (tree and row patterns), from memory
  */
 
-import type { AdjacencyLists } from "./minimum-degree.js";
+import type { AdjacencyLists } from "./quotient-graph.js";
 
 /** A parent of -1 marks a root: one for each connected piece of the graph. */
 export function buildEliminationTree(graph: AdjacencyLists, order: Int32Array): Int32Array {

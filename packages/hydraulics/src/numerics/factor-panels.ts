@@ -7,7 +7,7 @@
  */
 
 import { invertOrder } from "./elimination-tree.js";
-import type { AdjacencyLists } from "./minimum-degree.js";
+import type { AdjacencyLists } from "./quotient-graph.js";
 
 /** Rows and columns count in elimination order. A panel's values are stored row after row. */
 export interface FactorPanels {

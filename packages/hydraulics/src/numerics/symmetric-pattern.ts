@@ -12,7 +12,7 @@ import {
   orderChildrenFirst,
 } from "./elimination-tree.js";
 import { buildPanels, type FactorPanels } from "./factor-panels.js";
-import type { AdjacencyLists } from "./minimum-degree.js";
+import type { AdjacencyLists } from "./quotient-graph.js";
 
 /** The analysed pattern of a symmetric matrix. One factor at a time lives in it: not to be shared by two solves. */
 export interface SymmetricPattern {

@@ -1,4 +1,5 @@
-import { findUnit, fromSi, type QuantityKind, type Unit } from "../units/unit-list.js";
+import { findUnit, fromSi } from "../units/find-unit.js";
+import type { QuantityKind, Unit } from "../units/unit-list.js";
 import type { UnitSystem } from "../units/write-quantity.js";
 import { POUND } from "./words.js";
 

@@ -1,3 +1,4 @@
+import { findUnit, toSi } from "./find-unit.js";
 import {
   mendMissingUnit,
   mendNumber,
@@ -7,7 +8,7 @@ import {
   refuseUntyped,
 } from "./quantity-faults.js";
 import { readNumber } from "./read-number.js";
-import { findUnit, type QuantityKind, toSi, type Unit } from "./unit-list.js";
+import type { QuantityKind, Unit } from "./unit-list.js";
 
 export type { QuantityKind } from "./unit-list.js";
 export { type UnitSystem, writeQuantity, writeRange } from "./write-quantity.js";

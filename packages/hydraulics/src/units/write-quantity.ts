@@ -1,4 +1,5 @@
-import { findUnit, fromSi, type QuantityKind, toSi, type Unit } from "./unit-list.js";
+import { findUnit, fromSi, toSi } from "./find-unit.js";
+import type { QuantityKind, Unit } from "./unit-list.js";
 
 /** Whose units a person wants to read. */
 export type UnitSystem = "metric" | "us";
