@@ -30,7 +30,7 @@ test("headfall --version writes the version of the package", () => {
 test.each([
   [
     ["chekc", HEN_HOUSE],
-    'headfall: there is no command "chekc". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
+    'headfall: there is no command "chekc". Do you mean check? There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
   ],
   [
     ["constructor"],
@@ -38,7 +38,7 @@ test.each([
   ],
   [
     ["help", "chekc"],
-    'headfall: there is no command "chekc". There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
+    'headfall: there is no command "chekc". Do you mean check? There are: check, measure, weeks, sizes, compare, birds, yard, year, day, lasts, away, mark, rain, frost, heat, cure, mishaps, trouble, build, batch, help.\n',
   ],
   [["check"], "headfall: Which plan? Name a plan file, or - for standard input. See: headfall help check\n"],
   [["check", "a", "b"], 'headfall: One plan at a time; what is "b"? See: headfall help check\n'],
@@ -69,7 +69,7 @@ test("headfall check (a missing file, a folder) says that it cannot be read, in 
   expect(missing.stderr).toBe("headfall: cannot read no such plan.json: no such file or directory\n");
   const folder = headfall(["check", "docs"]);
   expect(folder).toMatchObject({ status: 2, stdout: "" });
-  expect(folder.stderr).toMatch(/^headfall: cannot read docs: illegal operation on a directory\n$/);
+  expect(folder.stderr).toMatch(/^headfall: cannot read docs: it is a folder, and a file is wanted\n$/);
 });
 
 test("headfall check (a file that is no text) tells problems, not a fault of its own", () => {

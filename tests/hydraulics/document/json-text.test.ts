@@ -29,6 +29,11 @@ test.each(["", "   \n", "{", "[1, 2", '{"a"}', "\u0000", "nothing", '{"a": 01}',
   },
 );
 
+test("readJsonText tells once of a text that is no JSON at all", () => {
+  const reading = readJsonText("# Headfall\n\nSomebody keeps a few groups of birds at once.");
+  expect(reading.ok ? [] : reading.problems.map(({ line }) => line)).toEqual([1]);
+});
+
 test("readJsonText tells at most twenty faults of one text", () => {
   const reading = readJsonText(`[${"? ".repeat(500)}]`);
   expect(reading.ok ? 0 : reading.problems.length).toBe(20);

@@ -1,4 +1,5 @@
 import { VERSION } from "../document/version.js";
+import { editDistance } from "../tables/edit-distance.js";
 import { isCommand, writeHelp, writeHelpOf } from "./help.js";
 import { COMMANDS } from "./help-commands.js";
 import { QUESTIONS } from "./questions.js";
@@ -28,11 +29,17 @@ export async function runHeadfall(args: readonly string[]): Promise<number> {
 }
 
 function noCommand(name: string): number {
+  const names = Object.keys(COMMANDS);
+  const near = names.find((each) => editDistance(each, name.slice(0, 40)) <= slipsIn(name));
+  const meant = near === undefined ? "" : ` Do you mean ${near}?`;
   process.stderr.write(
-    `headfall: there is no command ${JSON.stringify(name)}. There are: ${Object.keys(COMMANDS).join(", ")}, help.\n`,
+    `headfall: there is no command ${JSON.stringify(name)}.${meant} There are: ${names.join(", ")}, help.\n`,
   );
   return 2;
 }
+
+/** Letters wrong, left out or too many in a word that was meant to be another. */
+const slipsIn = (word: string): number => Math.min(2, Math.floor(word.length / 2));
 
 /** What help is asked for: a command by its name, or all of them (""); nothing where none is. */
 function helpAsked(name: string | undefined, [first, ...rest]: readonly string[]): string | undefined {

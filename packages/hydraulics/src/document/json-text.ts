@@ -22,7 +22,9 @@ export function readJsonText(
   const root = parseTree(text, errors, { allowTrailingComma: true, allowEmptyContent: false });
   const lines = lineStarts(text);
   if (root === undefined || errors.length > 0) {
-    return { ok: false, problems: errors.slice(0, 20).map((error) => syntaxProblem(error, text, lines)) };
+    // Of a text that is no JSON at all, every word is wrong: the first says so.
+    const told = /^\s*["[{/]/.test(text) ? errors.slice(0, 20) : errors.slice(0, 1);
+    return { ok: false, problems: told.map((error) => syntaxProblem(error, text, lines)) };
   }
   const problems: Problem[] = [];
   const value = plainValue(root, [], problems, lines);
