@@ -1,6 +1,7 @@
 import { readFileSync } from "node:fs";
 import { beforeAll, expect, test } from "vitest";
-import { MARK_KINDS, PART_KINDS } from "../../packages/hydraulics/src/judge/build/build-sheet.js";
+import { MARK_KINDS } from "../../packages/hydraulics/src/judge/build/build-sheet.js";
+import { PART_KINDS } from "../../packages/hydraulics/src/judge/build/part-list.js";
 import { buildCommand, headfall } from "../command/run-headfall.js";
 import { keysIn, namesInCode } from "./documents.js";
 

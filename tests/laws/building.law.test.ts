@@ -4,12 +4,9 @@ import type { Plan } from "../../packages/hydraulics/src/document/plan-schema.js
 import { checkDocument } from "../../packages/hydraulics/src/document/read-plan.js";
 import { runEnds } from "../../packages/hydraulics/src/document/run-ends.js";
 import { buildSheetOf } from "../../packages/hydraulics/src/judge/build/build-of-plan.js";
-import type {
-  BuildSheet,
-  PipeToCut,
-  RunPiece,
-} from "../../packages/hydraulics/src/judge/build/build-sheet.js";
+import type { BuildSheet } from "../../packages/hydraulics/src/judge/build/build-sheet.js";
 import { JOINT_CLEAR } from "../../packages/hydraulics/src/judge/build/cut-pipes.js";
+import type { PipeToCut, RunPiece } from "../../packages/hydraulics/src/judge/build/part-list.js";
 import { buildLine } from "../../packages/hydraulics/src/model/build-line.js";
 import type { Line } from "../../packages/hydraulics/src/model/line.js";
 import { writeBuildText } from "../../packages/hydraulics/src/report/build/build-text.js";

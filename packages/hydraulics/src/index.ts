@@ -347,6 +347,7 @@ export * from "./judge/year/year-result.js";
 
 export * from "./judge/build/build-of-plan.js";
 export * from "./judge/build/build-sheet.js";
+export * from "./judge/build/part-list.js";
 export { GUST } from "./judge/build/stand-loads.js";
 
 // Choices compared, and the smallest change that makes a plan work.

@@ -1,3 +1,5 @@
+/** Friction along full round pipes: one phenomenon, and long because most of it is what its formulas say of themselves. */
+
 import { requireFinite, requireNotNegative, requirePositive } from "../numerics/require-number.js";
 import { GRAVITY } from "./constants.js";
 

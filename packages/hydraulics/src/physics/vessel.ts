@@ -1,3 +1,5 @@
+/** Levels, volumes and faces of vessels: one phenomenon, and long because most of it is what its formulas say of themselves. */
+
 import { buildMonotoneCurve, type MonotoneCurve } from "../numerics/monotone-curve.js";
 import { requireNotNegative, requirePositive } from "../numerics/require-number.js";
 import { findRoot } from "../numerics/root.js";
@@ -193,7 +195,7 @@ export function wettedAreaAtLevel(shape: VesselShape, level: number): number {
       );
     case "tapered": {
       const bottom = shape.bottomDiameter / 2;
-      return Math.PI * bottom ** 2 + coneArea(bottom, radiusOfTapered(shape, h), h);
+      return Math.PI * bottom ** 2 + coneArea([bottom, radiusOfTapered(shape, h)], h);
     }
     case "box":
       return shape.length * shape.width + 2 * (shape.length + shape.width) * h;
@@ -202,8 +204,8 @@ export function wettedAreaAtLevel(shape: VesselShape, level: number): number {
   }
 }
 
-/** Outer surface of a frustum of a cone without its ends. */
-const coneArea = (one: number, other: number, height: number): number =>
+/** Outer surface of a frustum of a cone without its ends, from the radii of both. */
+const coneArea = ([one, other]: readonly [number, number], height: number): number =>
   Math.PI * (one + other) * Math.hypot(height, other - one);
 
 /** Curves of tables met, each built once: a vessel is asked for thousands of levels, and shapes never change. */
@@ -224,7 +226,7 @@ function wettedAreaOfTable(shape: VesselShape & { kind: "table" }, level: number
   for (let row = 1; row < shape.levels.length && shape.levels[row - 1]! < level; row++) {
     const below = shape.levels[row - 1]!;
     const above = Math.min(shape.levels[row]!, level);
-    area += coneArea(radiusAt(below), radiusAt(above), above - below);
+    area += coneArea([radiusAt(below), radiusAt(above)], above - below);
   }
   return area;
 }

@@ -6,7 +6,7 @@ import { cutStock } from "../../numerics/cutting/cut-stock.js";
 import { type Cutting, inGrains } from "../../numerics/cutting/cutting.js";
 import { stockOfFamily } from "../../tables/building.js";
 import { pipeById } from "../../tables/pipes.js";
-import type { BarToCut, PipeToCut, RunPiece } from "./build-sheet.js";
+import type { BarToCut, PipeToCut, RunPiece } from "./part-list.js";
 
 /** A joint in a run keeps this far from a drinker [m]; common practice, no source. */
 export const JOINT_CLEAR = 0.05;

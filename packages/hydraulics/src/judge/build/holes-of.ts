@@ -1,6 +1,6 @@
 import type { Line } from "../../model/line.js";
 import { holeById, threadById } from "../../tables/building.js";
-import type { HoleToDrill, Part } from "./build-sheet.js";
+import type { HoleToDrill, Part } from "./part-list.js";
 import { screwsIntoPipe } from "./parts-of.js";
 
 /** Rows of the table of holes by size of pipe; metric pipe goes with the nearest inch fitting. */

@@ -10,7 +10,7 @@ import type { Line } from "../../model/line.js";
 import { drinkerById } from "../../tables/drinkers.js";
 import { watererById } from "../../tables/waterers.js";
 import type { FillingFinding } from "../check-result.js";
-import type { Part, PartBasis, PartKind, PipeToCut } from "./build-sheet.js";
+import type { Part, PartBasis, PartKind, PipeToCut } from "./part-list.js";
 
 /** A part before its like are put together and priced. */
 interface Want {

@@ -3,7 +3,8 @@ import { runEnds } from "../../document/run-ends.js";
 import { type Line, type Run, SEGMENT_KIND } from "../../model/line.js";
 import type { FillingFinding } from "../check-result.js";
 import { findLowestWays, type Ways } from "../lowest-ways.js";
-import type { BuildStep, JugTest, PipeToCut, StandLoad } from "./build-sheet.js";
+import type { BuildStep, JugTest, StandLoad } from "./build-sheet.js";
+import type { PipeToCut } from "./part-list.js";
 import { fittingsOf } from "./parts-of.js";
 
 interface StepsAsked {

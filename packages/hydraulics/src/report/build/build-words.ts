@@ -1,11 +1,5 @@
-import type {
-  BuildSheet,
-  BuildStep,
-  HeightMark,
-  HoleToDrill,
-  JugTest,
-  Part,
-} from "../../judge/build/build-sheet.js";
+import type { BuildSheet, BuildStep, HeightMark, JugTest } from "../../judge/build/build-sheet.js";
+import type { HoleToDrill, Part } from "../../judge/build/part-list.js";
 import { type UnitSystem, writeQuantity } from "../../units/quantity.js";
 import { writeNames } from "../name-ranges.js";
 import { writeVolume } from "../words.js";

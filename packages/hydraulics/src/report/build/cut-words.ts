@@ -1,4 +1,4 @@
-import type { BarToCut, PipeToCut, RunPiece } from "../../judge/build/build-sheet.js";
+import type { BarToCut, PipeToCut, RunPiece } from "../../judge/build/part-list.js";
 import type { UnitSystem } from "../../units/quantity.js";
 
 const INCH = 0.0254;
