@@ -1,66 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
-import { wholeOf } from "../../../packages/hydraulics/src/search/branch-and-bound.js";
-import { compareBy, NO_COST } from "../../../packages/hydraulics/src/search/cost.js";
-import { buildCureLines } from "../../../packages/hydraulics/src/search/cure-lines.js";
-import { buildCureSpace, costOf } from "../../../packages/hydraulics/src/search/cure-space.js";
-import { buildDemandForest } from "../../../packages/hydraulics/src/search/demand-forest.js";
-import { createFrontFinder } from "../../../packages/hydraulics/src/search/fronts.js";
+import { NO_COST } from "../../../packages/hydraulics/src/search/cost.js";
+import { costOf } from "../../../packages/hydraulics/src/search/cure-space.js";
 import { boundByCost, boundByDemand } from "../../../packages/hydraulics/src/search/relaxed.js";
-import { buildRequirement, judgeScene } from "../../../packages/hydraulics/src/search/requirement.js";
-
-const compare = compareBy("money");
-
-/** A low barrel, a thin hose of 20 m and a thin lane of 6 m with four thirsty bells: it starves as it is. */
-function starving() {
-  const reading = checkDocument({
-    headfall: 1,
-    sources: [
-      {
-        id: "barrel",
-        vessel: "drum-55gal-plastic",
-        stand: "20 cm",
-        level: { full: "60 cm", lowest: "10 cm" },
-      },
-    ],
-    points: [{ id: "tee", ground: "0 cm", above: "10 cm" }],
-    runs: [
-      { id: "feed", to: "tee", length: "20 m", pipe: "hose-1/2" },
-      {
-        ...{ id: "lane", from: "tee", length: "6 m", fall: "0 cm", pipe: "hose-1/2" },
-        drinkers: { kind: "bell", count: 4, busiest: 4, every: "1 m" },
-      },
-    ],
-    shelf: [
-      { pipe: "hose-1/2", price: 1 },
-      { pipe: "hose-5/8", price: 2 },
-      { pipe: "hose-3/4", price: 3 },
-    ],
-    prices: { stand: 2 },
-  });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  const options = { standMost: 1.2, standStep: 0.4 };
-  const space = buildCureSpace(reading.plan, options, { pipes: true, stands: true });
-  const building = buildCureLines(space);
-  if (!building.ok) throw new Error(JSON.stringify(building.problems));
-  const { lines } = building;
-  const requiring = buildRequirement(reading.plan, lines.present, {});
-  if (!requiring.ok) throw new Error(JSON.stringify(requiring.problems));
-  const { requirement } = requiring;
-  const forest = buildDemandForest(lines, requirement, requirement.scenes[0]!)!;
-  const works = (picks: readonly number[]) => {
-    const line = lines.lineOf(picks);
-    return line !== undefined && judgeScene(requirement, line, requirement.scenes[0]!).meets;
-  };
-  return { space, lines, forest, works };
-}
-const { space, lines, forest, works } = starving();
-const whole = wholeOf(space);
-const plans = whole.reduce<number[][]>(
-  (all, domain) => all.flatMap((picks) => domain.map((k) => [...picks, k])),
-  [[]],
-);
-const working = plans.filter(works);
+import { compare, forest, lines, plans, space, whole, working } from "./starving-line.js";
 
 describe("boundByDemand", () => {
   const bound = boundByDemand(forest, lines, compare);
@@ -115,27 +57,5 @@ describe("boundByCost", () => {
   it("is none where nothing is left, or nothing that is allowed", () => {
     expect(bound([[], whole[1]!, whole[2]!])).toBeUndefined();
     expect(bound([whole[0]!, whole[1]!, [1]])).toBeUndefined();
-  });
-});
-
-describe("the fronts of what hangs on a source", () => {
-  it("are in order of cost, each asking less head than all before it", () => {
-    const { asks } = forest.standAt(0, 0);
-    const labels = createFrontFinder(forest, lines, compare).atNode(0, whole, asks);
-    expect(labels.length).toBeGreaterThan(2);
-    for (let k = 1; k < labels.length; k += 1) {
-      expect(compare(labels[k - 1]!.cost, labels[k]!.cost)).toBeLessThanOrEqual(0);
-      expect(labels[k]!.head).toBeLessThan(labels[k - 1]!.head);
-    }
-  });
-
-  it("leave out all that costs as much as a ceiling, and nothing else", () => {
-    const { asks } = forest.standAt(0, space.sources[0]!.options.length - 1);
-    const all = createFrontFinder(forest, lines, compare).atNode(0, whole, asks);
-    const ceiling = all[Math.floor(all.length / 2)]!.cost;
-    const under = createFrontFinder(forest, lines, compare).atNode(0, whole, asks, ceiling);
-    const costs = (labels: typeof all) => labels.map(({ cost, head }) => [cost.money, head]);
-    expect(costs(under)).toEqual(costs(all.filter(({ cost }) => compare(cost, ceiling) < 0)));
-    expect(under.length).toBeGreaterThan(0);
   });
 });

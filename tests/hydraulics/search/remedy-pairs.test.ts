@@ -29,7 +29,7 @@ function ailingPlan() {
   return ailingIn(building.requirement, built.line)!;
 }
 const ailing = ailingPlan();
-const KIND_OF_CHANGE: Readonly<Record<string, CureKind>> = { tap: "tap", drinkers: "drinkers" };
+const KIND_OF_CHANGE: Readonly<Record<string, CureKind>> = { openTap: "tap", drinkers: "drinkers" };
 
 describe("pairsOf", () => {
   const pairs = pairsOf(ailing, () => false);
@@ -65,7 +65,7 @@ describe("pairsOf", () => {
     }
     for (const [code, ways] of firsts) expect([code, ways.size <= 4]).toEqual([code, true]);
     const withoutTap = pairsOf(ailing, (kind) => kind === "tap");
-    expect(withoutTap.flatMap(({ changes }) => changes).filter(({ code }) => code === "tap")).toEqual([]);
+    expect(withoutTap.flatMap(({ changes }) => changes).filter(({ code }) => code === "openTap")).toEqual([]);
   });
 
   it("searches in every size the one run that either lays, and never lays two", () => {

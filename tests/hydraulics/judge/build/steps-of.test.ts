@@ -1,41 +1,8 @@
 import { describe, expect, it } from "vitest";
-import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
-import { buildSheetOf } from "../../../../packages/hydraulics/src/judge/build/build-of-plan.js";
 import type { BuildStep } from "../../../../packages/hydraulics/src/judge/build/build-sheet.js";
-import { sizeOf } from "../../../../packages/hydraulics/src/judge/build/parts-of.js";
 import { pipeById } from "../../../../packages/hydraulics/src/tables/pipes.js";
+import { PIPE, sheetOf } from "./two-lanes.js";
 
-const PIPE = "pvc-sch40-3/4";
-
-/** A barrel on a stand, a hose to a tee, and two lanes from there, one with cups. */
-function sheetOf(more: Record<string, unknown> = {}, runs: Record<string, Record<string, unknown>> = {}) {
-  const reading = checkDocument({
-    headfall: 1,
-    sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm" }],
-    points: [
-      { id: "tee", ground: "0 cm", above: "30 cm" },
-      { id: "hump", ground: "0 cm", above: "50 cm", bleed: true },
-    ],
-    runs: [
-      { id: "far", from: "hump", length: "3 m", fall: "50 cm", pipe: PIPE, ...runs["far"] },
-      {
-        ...{ id: "left", from: "tee", length: "8 m", fall: "30 cm", pipe: PIPE },
-        ...{ drinkers: { id: "nipples", kind: "nipple-side-action", count: 3 }, ...runs["left"] },
-      },
-      {
-        ...{ id: "right", from: "tee", to: "hump", length: "3 m", pipe: PIPE },
-        ...{ drinkers: { id: "cups", kind: "cup-float", count: 2 }, ...runs["right"] },
-      },
-      { id: "hose", from: "barrel", to: "tee", length: "2 m", pipe: PIPE, ...runs["hose"] },
-    ],
-    shelf: [{ pipe: PIPE, sold: "3 m" }],
-    ...more,
-  });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  const answer = buildSheetOf(reading.plan, { samples: 1, weeks: 0 });
-  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
-  return answer.sheet;
-}
 const all = <Code extends BuildStep["code"]>(steps: readonly BuildStep[], code: Code) =>
   steps.filter((step): step is Extract<BuildStep, { code: Code }> => step.code === code);
 
@@ -87,33 +54,5 @@ describe("the steps of building a plan", () => {
     const ring = sheetOf({}, { far: { to: "left end", fall: undefined } });
     expect(all(steps, "closeRing")).toEqual([]);
     expect(all(ring.steps, "closeRing")).toHaveLength(1);
-  });
-});
-
-describe("the parts of a plan", () => {
-  const { parts } = sheetOf();
-  const counts = (kind: string, sheet = parts) =>
-    sheet.filter((part) => part.kind === kind).map(({ id, count }) => [id, count]);
-
-  it("have a tee where three pipes meet and at every cup, none at nipples, which screw into the pipe", () => {
-    expect(counts("tee")).toEqual([["tee 3/4 in", 3]]);
-  });
-
-  it("have a coupling where two pipes meet, and at each joint within a run; a cap at each end", () => {
-    // At the hump, and two in the lane of three sticks.
-    expect(counts("joiner")).toEqual([["coupling 3/4 in", 3]]);
-    expect(counts("endCap")).toEqual([["end-cap 3/4 in", 2]]);
-    expect(counts("bulkhead")).toEqual([["bulkhead 3/4 in", 1]]);
-  });
-
-  it("have a reducer where two pipes of different sizes meet", () => {
-    const narrow = sheetOf({}, { far: { pipe: "pvc-sch40-1/2" } });
-    expect(counts("joiner", narrow.parts)).toContainEqual(["reducer 1/2 in to 3/4 in", 1]);
-  });
-
-  it("take a pipe's size from what stands behind the last comma of its name", () => {
-    expect(sizeOf("PVC pipe, schedule 40, 3/4 in")).toBe("3/4 in");
-    expect(sizeOf("polyethylene, 20 mm")).toBe("20 mm");
-    expect(sizeOf("own pipe of mine")).toBeUndefined();
   });
 });

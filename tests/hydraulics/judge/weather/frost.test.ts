@@ -162,3 +162,26 @@ test("refillsInFrost: none at 0 °C, more the colder, fewer of deeper water; a t
   expect(refillsInFrost({ ...open, volume: 0.03 }, () => -10, light)).toBeLessThan(at(-10));
   expect(refillsInFrost(open, (time) => (time < 9 * HOUR ? -5 : 6), light)).toBe(0);
 });
+
+test("what holds water back when a line is drained is told by what it is: tap, one-way valve or regulator", () => {
+  const reading = readPlan(
+    JSON.stringify({
+      headfall: 1,
+      sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "1 m" }],
+      points: ["a", "b", "c"].map((id) => ({ id, ground: "0 cm", above: "20 cm" })),
+      runs: [
+        { id: "first", to: "a", length: "2 m", oneWay: true },
+        { id: "second", from: "a", to: "b", length: "2 m", regulator: { sets: "20 cm" } },
+        { id: "third", from: "b", to: "c", length: "2 m", tap: "shut" },
+      ],
+    }),
+  );
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const answer = frostOfPlan(reading.plan, { low: -10, hours: 43_200, wind: 0 });
+  if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+  const found = answer.frost.drain.devices.map(({ run, kind }) => [run, kind]);
+  expect(found).toContainEqual(["first", "oneWay"]);
+  for (const [run, kind] of found)
+    expect([run, kind]).toEqual([run, { first: "oneWay", second: "regulator", third: "tap" }[run!]]);
+  expect(found.length).toBeGreaterThan(1);
+});
