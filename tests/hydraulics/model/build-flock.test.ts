@@ -88,6 +88,18 @@ describe("which drinkers a pen reaches", () => {
     expect(reach(dry)).toEqual([["pen 1", []]]);
   });
 
+  it("are all of them for the one of two pens that name none which has no loose waterers", () => {
+    const loose = { id: "loose", waterers: [{ kind: "pan-40cm" }], ...HENS };
+    const all = [0, 1, 2, 3, 4, 5, 6, 7, 8];
+    expect(problemsOf({ pens: [loose, { id: "hens", ...HENS }] })).toEqual([]);
+    expect(reach(flockOf({ pens: [loose, { id: "hens", ...HENS }] }))).toEqual([
+      ["loose", []],
+      ["hens", all],
+    ]);
+    // Alone, it takes them though it has waterers too.
+    expect(reach(flockOf({ pens: [loose] }))).toEqual([["loose", all]]);
+  });
+
   it("cannot be shared by two pens: the second is told which has them, once for each name", () => {
     const pens = [
       { id: "old hens", ...HENS, drinkers: ["hen line"] },

@@ -47,15 +47,15 @@ describe("boundByCost", () => {
   const bound = boundByCost(space, compare, (option) => option !== 1);
 
   it("takes every choice at its cheapest that is left and allowed", () => {
-    expect(bound(whole)).toEqual({ picks: [0, 0, 0], cost: NO_COST });
-    const { picks, cost } = bound([whole[0]!.slice(1), whole[1]!, [1, 3]])!;
+    expect(bound(whole)).toEqual({ picks: [0, 0, 0, 0], cost: NO_COST });
+    const { picks, cost } = bound([whole[0]!.slice(1), whole[1]!, whole[2]!, [1, 3]])!;
     // The stand that is left and allowed is the third option; of hoses the 5/8 is cheaper.
-    expect([space.runs[0]!.options[picks[0]!]!.pipe, picks[1], picks[2]]).toEqual(["hose-5/8", 0, 3]);
+    expect([space.runs[0]!.options[picks[0]!]!.pipe, picks[1], picks[3]]).toEqual(["hose-5/8", 0, 3]);
     expect(compare(cost, costOf(space, picks))).toBe(0);
   });
 
   it("is none where nothing is left, or nothing that is allowed", () => {
-    expect(bound([[], whole[1]!, whole[2]!])).toBeUndefined();
-    expect(bound([whole[0]!, whole[1]!, [1]])).toBeUndefined();
+    expect(bound([[], ...whole.slice(1)])).toBeUndefined();
+    expect(bound([...whole.slice(0, 3), [1]])).toBeUndefined();
   });
 });

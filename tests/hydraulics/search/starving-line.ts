@@ -8,7 +8,7 @@ import { buildRequirement, judgeScene } from "../../../packages/hydraulics/src/s
 
 export const compare = compareBy("money");
 
-/** A low barrel, a thin hose of 20 m and a thin lane of 6 m with four thirsty bells: it starves as it is. */
+/** A low barrel, a thin hose of 20 m and a thin lane of 6 m with four thirsty bells: it starves as it is. A drain is shut. */
 function starving() {
   const reading = checkDocument({
     headfall: 1,
@@ -27,6 +27,7 @@ function starving() {
         ...{ id: "lane", from: "tee", length: "6 m", fall: "0 cm", pipe: "hose-1/2" },
         drinkers: { kind: "bell", count: 4, busiest: 4, every: "1 m" },
       },
+      { id: "drain", from: "tee", length: "1 m", tap: "shut" },
     ],
     shelf: [
       { pipe: "hose-1/2", price: 1 },
@@ -37,7 +38,7 @@ function starving() {
   });
   if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
   const options = { standMost: 1.2, standStep: 0.4 };
-  const space = buildCureSpace(reading.plan, options, { pipes: true, stands: true });
+  const space = buildCureSpace(reading.plan, options, { pipes: [0, 1], stands: true });
   const building = buildCureLines(space);
   if (!building.ok) throw new Error(JSON.stringify(building.problems));
   const { lines } = building;
