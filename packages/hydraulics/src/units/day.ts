@@ -43,7 +43,7 @@ export function writeDay(days: number): string {
 const [DAYS_IN_TURN, DAYS_TO_1970] = [146_097, 719_468];
 
 /**
- * Days from 1970-01-01 to a date, its parts in the order in which a date is written (ISO 8601: year, month, day); days
+ * Days from 1970-01-01 to a date, its parts in the order in which it is typed ("1970-01-02"); days
  * past the end of a month run on into the next.
  *
  * @example dayNumber(1970, 1, 2)   // 1
