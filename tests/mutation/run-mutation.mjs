@@ -2,7 +2,7 @@
  * Mutation testing of the core: changes one place at a time and looks whether a test notices.
  *   npm run mutate                     numerics, physics, solve
  *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge, model, search and simulate, too
- *   npm run mutate -- --one-in=3       every third mutant
+ *   npm run mutate -- --one-in=3       every third mutant; with --from=1 a second sample: those next to these
  *   npm run mutate -- --left           those that the last run of the same files tried: what it left over unexplained is tried again
  *   npm run mutate -- --seconds=6      tests of one mutant take so long altogether, where the quick ones show little
  * Prints what no test noticed and nobody explained; keeps the score by file and writes docs/method/mutation.md anew.
@@ -38,6 +38,7 @@ const PATIENCE = { allTests: 900_000, oneMutant: 40_000 };
 const words = process.argv.slice(2);
 const numberOf = (option) => words.find((word) => word.startsWith(option))?.slice(option.length);
 const oneIn = Number(numberOf("--one-in=") ?? 1);
+const from = Number(numberOf("--from=") ?? 0);
 const patience = 1000 * Number(numberOf("--seconds=") ?? 1.5);
 const isLeftOnly = words.includes("--left");
 const named = words.filter((word) => !word.startsWith("--"));
@@ -79,7 +80,7 @@ async function tryAll() {
   const known = new Set(readExplained().flatMap(({ mutants: explained }) => explained));
   const planned = planTrials({ mutants, importers, ...coverage, patience })
     .sort((a, b) => (names.get(a.mutant) < names.get(b.mutant) ? -1 : 1))
-    .filter(({ mutant }, at) => before?.has(names.get(mutant)) ?? at % oneIn === 0);
+    .filter(({ mutant }, at) => before?.has(names.get(mutant)) ?? at % oneIn === from);
   process.stdout.write(`${planned.length} mutants, ${coverage.tests.length} tests\n`);
   writeFileSync(log, "");
   const results = [];
