@@ -3,6 +3,7 @@ import { html, nothing } from "lit";
 import { percentOf } from "../kernels/how-got/crowd.js";
 import { bare } from "../kernels/how-got/figures.js";
 import { showFlow, showLength, showVolume } from "../kernels/shown.js";
+import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { wantRoom } from "../room/no-line.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { BirdsRoom } from "./room.js";
@@ -27,14 +28,25 @@ function elsewhereView(pens: readonly PenReport[]) {
 }
 
 function penCrowd({ system, isWide }: BirdsRoom, pen: PenReport) {
-  const { index: p, busiestHour: hour } = pen;
   if (pen.birds === 0) return html`<p><strong>${pen.pen}</strong>: no bird is there yet.</p>`;
+  const rows = [...boutRows(pen, system), ...crowdRows(pen)];
+  return html`<details class="sheet" ?open=${isWide}>
+    <summary><h4>${pen.pen}: ${pen.birds} birds at ${pen.drinkers} ${pen.drinkers === 1 ? "drinker" : "drinkers"}</h4></summary>
+    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
+    ${pen.saturates ? html`<p class="problem">They want ${showFlow(pen.demand, system)} in that hour; ${showFlow(pen.capacity, system)} is all the drinkers can pass on.</p>` : nothing}
+  </details>`;
+}
+
+type Row = readonly [term: string, value: unknown];
+
+/** When and how often they drink, and what one bout is. */
+function boutRows(pen: PenReport, system: UnitSystem): readonly Row[] {
+  const { index: p, busiestHour: hour } = pen;
   const there = pen.batches.filter(({ bouts: each }) => each > 0);
   const bouts = there.map(({ bouts: each, index }) =>
     there.length === 1 ? bare(each, 2) : `${bare(each, 2)} (birds ${index + 1})`,
   );
-  const never = "more come than can drink";
-  const rows: readonly (readonly [string, unknown])[] = [
+  return [
     [
       "Busiest hour",
       hour === undefined
@@ -46,40 +58,34 @@ function penCrowd({ system, isWide }: BirdsRoom, pen: PenReport) {
     [
       "It lasts, at these drinkers",
       pen.boutSeconds === undefined
-        ? "no water comes"
+        ? NO_WATER
         : numberButton(writeSeconds(pen.boutSeconds), { of: "penBoutSeconds", pen: p }),
     ],
+  ];
+}
+
+const NO_WATER = "no water comes";
+const NEVER = "more come than can drink";
+
+/** How they crowd at their drinkers in that hour. */
+function crowdRows(pen: PenReport): readonly Row[] {
+  const { index: p, load, chanceAllTaken, meanWait } = pen;
+  const taken = chanceAllTaken === undefined ? NEVER : `${percentOf(chanceAllTaken)} of the time`;
+  return [
     [
       "Drinking at once, on average",
-      pen.load === undefined ? "no water comes" : numberButton(bare(pen.load, 2), { of: "penLoad", pen: p }),
+      load === undefined ? NO_WATER : numberButton(bare(load, 2), { of: "penLoad", pen: p }),
     ],
     [
       "Drinkers at work, busiest minutes",
       numberButton(`${pen.busiest} of ${pen.drinkers}`, { of: "penBusiest", pen: p }),
     ],
-    [
-      "Every place taken",
-      numberButton(
-        pen.chanceAllTaken === undefined ? never : `${percentOf(pen.chanceAllTaken)} of the time`,
-        {
-          of: "penAllTaken",
-          pen: p,
-        },
-      ),
-    ],
+    ["Every place taken", numberButton(taken, { of: "penAllTaken", pen: p })],
     [
       "Mean wait",
-      numberButton(pen.meanWait === undefined ? never : writeSeconds(pen.meanWait), {
-        of: "penWait",
-        pen: p,
-      }),
+      numberButton(meanWait === undefined ? NEVER : writeSeconds(meanWait), { of: "penWait", pen: p }),
     ],
   ];
-  return html`<details class="sheet" ?open=${isWide}>
-    <summary><h4>${pen.pen}: ${pen.birds} birds at ${pen.drinkers} ${pen.drinkers === 1 ? "drinker" : "drinkers"}</h4></summary>
-    <dl class="figures">${rows.map(([term, value]) => html`<div><dt>${term}</dt><dd>${value}</dd></div>`)}</dl>
-    ${pen.saturates ? html`<p class="problem">They want ${showFlow(pen.demand, system)} in that hour; ${showFlow(pen.capacity, system)} is all the drinkers can pass on.</p>` : nothing}
-  </details>`;
 }
 
 /** What each group of drinkers is judged with, and how high it hangs. */

@@ -18,48 +18,53 @@ export interface DayStrips {
   readonly levelSign: string;
 }
 
-export function layStrips({
-  plan,
-  result,
-  index,
-  checked,
-  system,
-  isWide,
-}: Omit<DayRoom, "acts">): DayStrips {
-  const width = isWide ? 680 : 330;
-  const isUs = system === "us";
+export function layStrips(room: Omit<DayRoom, "acts">): DayStrips {
+  const width = room.isWide ? 680 : 330;
   return {
-    crowds: result.pens.flatMap(({ pen, birds, mostAtOnce }, p) => {
-      if (birds === 0) return [];
-      const places = checked?.flock?.pens.find((one) => one.pen === pen)?.places;
-      const of = places === undefined ? "" : ` of ${places} places`;
-      return {
-        pen,
-        strip: layCrowdStrip({ index, pen: p, places, width, height: isWide ? 170 : 150 }),
-        words: `Birds of ${pen} at their drinkers through the day: at most ${mostAtOnce} at once${of}`,
-      };
-    }),
-    // What the line fills counts as full all day: there is nothing to see.
-    levels: result.sources.flatMap(({ source }, s) =>
-      isFed(plan, s)
-        ? []
-        : [
-            {
-              source,
-              strip: layLevelStrip({
-                time: result.levels.time,
-                level: result.levels.level[s] ?? new Float64Array(0),
-                full: checked?.line.sources.find(({ id }) => id === source)?.levels.full ?? 0,
-                unit: isUs ? axisUnit(system).length / 12 : 0.01,
-                width,
-                height: isWide ? 140 : 120,
-              }),
-            },
-          ],
-    ),
-    levelSign: isUs ? "in" : "cm",
+    crowds: crowdStrips(room, width),
+    levels: levelStrips(room, width),
+    levelSign: room.system === "us" ? "in" : "cm",
   };
 }
+
+/** Birds at the drinkers of each pen that has any. */
+const crowdStrips = (
+  { result, index, checked, isWide }: Omit<DayRoom, "acts">,
+  width: number,
+): DayStrips["crowds"] =>
+  result.pens.flatMap(({ pen, birds, mostAtOnce }, p) => {
+    if (birds === 0) return [];
+    const places = checked?.flock?.pens.find((one) => one.pen === pen)?.places;
+    const of = places === undefined ? "" : ` of ${places} places`;
+    return {
+      pen,
+      strip: layCrowdStrip({ index, pen: p, places, width, height: isWide ? 170 : 150 }),
+      words: `Birds of ${pen} at their drinkers through the day: at most ${mostAtOnce} at once${of}`,
+    };
+  });
+
+/** Levels of the sources; what the line fills counts as full all day: there is nothing to see. */
+const levelStrips = (
+  { plan, result, checked, system, isWide }: Omit<DayRoom, "acts">,
+  width: number,
+): DayStrips["levels"] =>
+  result.sources.flatMap(({ source }, s) =>
+    isFed(plan, s)
+      ? []
+      : [
+          {
+            source,
+            strip: layLevelStrip({
+              time: result.levels.time,
+              level: result.levels.level[s] ?? new Float64Array(0),
+              full: checked?.line.sources.find(({ id }) => id === source)?.levels.full ?? 0,
+              unit: system === "us" ? axisUnit(system).length / 12 : 0.01,
+              width,
+              height: isWide ? 140 : 120,
+            }),
+          },
+        ],
+  );
 
 export function stripsView(strips: DayStrips, time: number, seek: (time: number) => void) {
   return html`<section aria-labelledby="strips">

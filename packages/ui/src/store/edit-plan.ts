@@ -26,65 +26,44 @@ import type { Edited, PlanChange } from "./plan-change.js";
  * be done. What the edit writes is in the units of `system`. A plan that could be solved still can be.
  */
 export function editPlan(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
-  const edited = made(plan, change, system);
+  const make = MAKERS[change.kind] as Maker<PlanChange["kind"]>;
+  const edited = make(plan, change, system);
   return settleEdit(plan, edited.ok ? { ...edited, plan: withoutLostNames(plan, edited.plan) } : edited);
 }
 
-function made(plan: Plan, change: PlanChange, system: UnitSystem): Edited {
-  switch (change.kind) {
-    case "set":
-      return editKeys(plan, [change], change.what);
-    case "setAll":
-      return editKeys(plan, change.entries, change.what);
-    case "addSource":
-      return addSource(plan, change.vessel, change.place, system);
-    case "drawRun":
-      return drawRun(plan, change, system);
-    case "addDrinkers":
-      return addDrinkers(plan, change.run, change.drinkers, system);
-    case "moveJoint":
-      return moveJoint(plan, change.joint, change.place, system);
-    case "moveCorner":
-      return moveCorner(plan, change.run, change.corner, change.place, system);
-    case "addCorner":
-      return addCorner(plan, change.run, change.before, change.place, system);
-    case "deleteCorner":
-      return deleteCorner(plan, change.run, change.corner, system);
-    case "moveDrinkers":
-      return moveDrinkers(plan, change.run, change.group, change.first, system);
-    case "setHeight":
-      return setHeight(plan, change.joint, change.height, system);
-    case "moveReading":
-      return moveReading(plan, change.run, change.reading, change.fall, system);
-    case "addReading":
-      return addReading(plan, change.run, change.along, change.fall, system);
-    case "deleteReading":
-      return deleteReading(plan, change.run, change.reading);
-    case "splitRun":
-      return splitRun(plan, change.run, change.along, system);
-    case "joinRuns":
-      return joinRuns(plan, change.joint, system);
-    case "mergeJoints":
-      return mergeJoints(plan, change.joint, change.into, system);
-    case "landJoint":
-      return landJoint(plan, change, system);
-    case "duplicate":
-      return duplicatePart(plan, change.part, system);
-    case "delete":
-      return deletePart(plan, change.part, system);
-    case "addPen":
-      return addPen(plan);
-    case "deletePen":
-      return deletePen(plan, change.pen);
-    case "addBirds":
-      return addBirds(plan, change.pen);
-    case "deleteBirds":
-      return deleteBirds(plan, change.pen, change.batch);
-    case "reachDrinkers":
-      return reachDrinkers(plan, change);
-    case "bringIn":
-      return bringIn(plan, change.diff, change.what);
-    case "rename":
-      return renamePart(plan, change.part, change.name);
-  }
-}
+type Maker<Kind extends PlanChange["kind"]> = (
+  plan: Plan,
+  change: Extract<PlanChange, { kind: Kind }>,
+  system: UnitSystem,
+) => Edited;
+
+/** How each kind of edit is made. */
+const MAKERS: { readonly [Kind in PlanChange["kind"]]: Maker<Kind> } = {
+  set: (plan, change) => editKeys(plan, [change], change.what),
+  setAll: (plan, { entries, what }) => editKeys(plan, entries, what),
+  addSource: (plan, { vessel, place }, system) => addSource(plan, vessel, place, system),
+  drawRun,
+  addDrinkers: (plan, { run, drinkers }, system) => addDrinkers(plan, run, drinkers, system),
+  moveJoint: (plan, { joint, place }, system) => moveJoint(plan, joint, place, system),
+  moveCorner: (plan, { run, corner, place }, system) => moveCorner(plan, run, corner, place, system),
+  addCorner: (plan, { run, before, place }, system) => addCorner(plan, run, before, place, system),
+  deleteCorner: (plan, { run, corner }, system) => deleteCorner(plan, run, corner, system),
+  moveDrinkers: (plan, { run, group, first }, system) => moveDrinkers(plan, run, group, first, system),
+  setHeight: (plan, { joint, height }, system) => setHeight(plan, joint, height, system),
+  moveReading: (plan, { run, reading, fall }, system) => moveReading(plan, run, reading, fall, system),
+  addReading: (plan, { run, along, fall }, system) => addReading(plan, run, along, fall, system),
+  deleteReading: (plan, { run, reading }) => deleteReading(plan, run, reading),
+  splitRun: (plan, { run, along }, system) => splitRun(plan, run, along, system),
+  joinRuns: (plan, { joint }, system) => joinRuns(plan, joint, system),
+  mergeJoints: (plan, { joint, into }, system) => mergeJoints(plan, joint, into, system),
+  landJoint,
+  duplicate: (plan, { part }, system) => duplicatePart(plan, part, system),
+  delete: (plan, { part }, system) => deletePart(plan, part, system),
+  addPen,
+  deletePen: (plan, { pen }) => deletePen(plan, pen),
+  addBirds: (plan, { pen }) => addBirds(plan, pen),
+  deleteBirds: (plan, { pen, batch }) => deleteBirds(plan, pen, batch),
+  reachDrinkers,
+  bringIn: (plan, { diff, what }) => bringIn(plan, diff, what),
+  rename: (plan, { part, name }) => renamePart(plan, part, name),
+};

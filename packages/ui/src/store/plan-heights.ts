@@ -57,55 +57,73 @@ export function outletInVessel({ vessel, outlet }: PlanSource): number {
   return found?.outcome === "found" ? found.kind.outletHeight : metresOf(DEFAULTS.outlet.typed);
 }
 
+/** What heights are spread over: the runs, how they meet, and the heights known so far. */
+interface Spreading {
+  readonly plan: Plan;
+  readonly ends: ReturnType<typeof runEnds>;
+  readonly grounds: ReadonlyMap<string, number>;
+  readonly falls: readonly (number | undefined)[];
+  readonly meeting: ReadonlyMap<string, readonly number[]>;
+  readonly joints: Map<string, JointHeight>;
+}
+
 /**
  * Heights of the joints as the library spreads them, each with what gave it: stated heights first, then along told
  * falls, and only where neither says anything level. Contradictions are not looked for.
  */
 export function heightsOf(plan: Plan): PlanHeights {
   const ends = runEnds(plan);
-  const grounds = groundsUnderSources(plan);
-  const joints = new Map<string, JointHeight>(statedHeights(plan));
   const falls = plan.runs.map(toldFall);
   const meeting = meetingInOrder(plan, ends);
-  const referenceAt = (run: number, start: number) => grounds.get(ends[run]!.from) ?? start;
-  const levelEnd = (run: number, start: number) => {
-    const level = referenceAt(run, start);
-    return Math.abs(start - level) <= metresOf(plan.runs[run]!.length) ? level : start;
-  };
-  const pass = (run: number, here: string, end: (start: number) => number, back: number) => {
-    const { from, to } = ends[run]!;
-    const isStart = from !== here;
-    const other = isStart ? from : to;
-    if (joints.has(other)) return undefined;
-    const known = joints.get(here)!.height;
-    joints.set(other, {
-      height: isStart ? known + back : end(known),
-      by: { kind: "run", run, isStart },
-    });
-    return other;
-  };
-  const follow = (queue: string[], start: number) => {
-    for (let at = start; at < queue.length; at++) {
-      for (const run of meeting.get(queue[at]!) ?? []) {
-        const fall = falls[run];
-        if (fall === undefined) continue;
-        const other = pass(run, queue[at]!, (known) => referenceAt(run, known) - fall, fall);
-        if (other !== undefined) queue.push(other);
-      }
-    }
-  };
+  const joints = new Map<string, JointHeight>(statedHeights(plan));
+  const spreading = { plan, ends, grounds: groundsUnderSources(plan), falls, meeting, joints };
   const known = [...joints.keys()];
-  follow(known, 0);
+  followFalls(spreading, known, 0);
   for (let at = 0; at < known.length; at++) {
     for (const run of meeting.get(known[at]!) ?? []) {
       if (falls[run] !== undefined) continue;
-      const other = pass(run, known[at]!, (start) => levelEnd(run, start), 0);
-      if (other !== undefined) follow(known, known.push(other) - 1);
+      const other = passOn(spreading, run, known[at]!);
+      if (other !== undefined) followFalls(spreading, known, known.push(other) - 1);
     }
   }
-  const reference = ends.map(({ from }, run) => referenceAt(run, joints.get(from)?.height ?? 0));
+  const reference = ends.map(({ from }, run) => referenceAt(spreading, run, joints.get(from)?.height ?? 0));
   return { joints, reference };
 }
+
+/** Along told falls, from the joints of a queue that grows by those they lead to. */
+function followFalls(spreading: Spreading, queue: string[], start: number): void {
+  for (let at = start; at < queue.length; at++) {
+    for (const run of spreading.meeting.get(queue[at]!) ?? []) {
+      if (spreading.falls[run] === undefined) continue;
+      const other = passOn(spreading, run, queue[at]!);
+      if (other !== undefined) queue.push(other);
+    }
+  }
+}
+
+/** Gives the joint at the other end of a run its height, and says which; undefined where it has one already. */
+function passOn(spreading: Spreading, run: number, here: string): string | undefined {
+  const { ends, falls, joints } = spreading;
+  const { from, to } = ends[run]!;
+  const isStart = from !== here;
+  const other = isStart ? from : to;
+  if (joints.has(other)) return undefined;
+  const known = joints.get(here)!.height;
+  const height = isStart ? known + (falls[run] ?? 0) : endHeight(spreading, run, known);
+  joints.set(other, { height, by: { kind: "run", run, isStart } });
+  return other;
+}
+
+/** Where a run ends that starts at a height; one that tells no fall lies level as far as its pipe reaches. */
+function endHeight(spreading: Spreading, run: number, start: number): number {
+  const reference = referenceAt(spreading, run, start);
+  const fall = spreading.falls[run];
+  if (fall !== undefined) return reference - fall;
+  return Math.abs(start - reference) <= metresOf(spreading.plan.runs[run]!.length) ? reference : start;
+}
+
+const referenceAt = ({ grounds, ends }: Spreading, run: number, start: number): number =>
+  grounds.get(ends[run]!.from) ?? start;
 
 /** Ground under each source, by its name [m above datum]. */
 function groundsUnderSources(plan: Plan): Map<string, number> {

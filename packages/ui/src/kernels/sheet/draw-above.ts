@@ -33,47 +33,60 @@ export function drawAbove(
   room: { readonly width: number; readonly height: number },
   layout = layAbove(request.plan),
 ): Drawing {
-  const extent = extentOf(layout);
   const least = sizeAbove(layout, scale);
   const size = { width: Math.max(least.width, room.width), height: Math.max(least.height, room.height) };
-  const left = PAD_ACROSS + (size.width - least.width) / 2;
-  const top = PAD_DOWN + (size.height - least.height) / 2;
+  const { left, bottom } = extentOf(layout);
   const toPaper = ({ x, y }: Ground): Spot => ({
-    x: left + onPaper(x - extent.left, scale),
-    y: top + onPaper(extent.bottom - y, scale),
+    x: PAD_ACROSS + (size.width - least.width) / 2 + onPaper(x - left, scale),
+    y: PAD_DOWN + (size.height - least.height) / 2 + onPaper(bottom - y, scale),
   });
   const runs = layout.runs.map((run) => run.spots.map(toPaper));
+  const parts = partShapes(request, layout, runs, toPaper);
+  const notes = notesAbove(request, layout, toPaper);
+  const bounds = { left: 0, top: 0, right: size.width, bottom: size.height };
+  const { words, unplaced } = noteShapes(notes, placeNotes(notes, obstaclesOf(runs, parts), bounds));
+  return { ...size, shapes: [...parts, ...words], notes: unplaced, strips: [] };
+}
+
+/** Pipes, drinkers and joints; `runs` are the spots of each run on the paper. */
+function partShapes(
+  request: AboveRequest,
+  layout: AboveLayout,
+  runs: readonly (readonly Spot[])[],
+  toPaper: (place: Ground) => Spot,
+): readonly Shape[] {
   const hanging = drinkersByRun(request.checked);
-  const shapes: Shape[] = [
+  return [
     ...layout.runs.map(
-      (run, i): Shape => ({
+      ({ isToScale }, i): Shape => ({
         kind: "path",
-        pen: run.isToScale ? "pipe" : "unscaled",
+        pen: isToScale ? "pipe" : "unscaled",
         spots: runs[i]!,
       }),
     ),
     ...layout.runs.flatMap((run, i) => drinkerShapes(hanging.get(run.name) ?? [], run, runs[i]!)),
     ...layout.joints.flatMap((joint) => jointShapes(toPaper(joint), joint.source >= 0)),
   ];
-  const notes = notesAbove(request, layout, toPaper);
-  const bounds = { left: 0, top: 0, right: size.width, bottom: size.height };
-  const boxes = placeNotes(notes, obstaclesOf(runs, shapes), bounds);
+}
+
+/** Words beside what they tell of, each with its leader; what has no room gets a number, and stands with it elsewhere. */
+function noteShapes(notes: ReturnType<typeof notesAbove>, boxes: ReturnType<typeof placeNotes>) {
+  const words: Shape[] = [];
   const unplaced: string[] = [];
   notes.forEach(({ at, lines }, i) => {
     const box = boxes[i];
     if (box === undefined) {
       unplaced.push(`${unplaced.length + 1}: ${lines.join(" · ")}`);
-      shapes.push(...numberAt(at, unplaced.length));
+      words.push(...numberAt(at, unplaced.length));
       return;
     }
-    const end = leaderEnd(at, box);
-    shapes.push({ kind: "path", pen: "leader", spots: [at, end] });
+    words.push({ kind: "path", pen: "leader", spots: [at, leaderEnd(at, box)] });
     lines.forEach((text, row) => {
       const y = box.top + (row + 0.85) * NOTE_LEADING;
-      shapes.push({ kind: "text", x: box.left + 0.6, y, text, size: NOTE_SIZE, isBold: row === 0 });
+      words.push({ kind: "text", x: box.left + 0.6, y, text, size: NOTE_SIZE, isBold: row === 0 });
     });
   });
-  return { ...size, shapes, notes: unplaced, strips: [] };
+  return { words, unplaced };
 }
 
 /** Ends of the plan in metres; y is up, so `bottom` is the largest y. */

@@ -164,40 +164,25 @@ function cornerAt(plan: Plan, joint: string) {
   return place === undefined ? [] : [place];
 }
 
-function joinedSurvey(
-  { plan, first, second, joint, system }: Joining,
-  heights: {
-    readonly reference: number;
-    readonly startHeight: number;
-    readonly here: number;
-    readonly end: number;
-  },
-) {
-  const { reference, startHeight, here, end } = heights;
+interface JoinHeights {
+  readonly reference: number;
+  readonly startHeight: number;
+  readonly here: number;
+  readonly end: number;
+}
+
+/** Readings of both runs, and one at the joint where its height is not on the straight line or air can leave there. */
+function joinedSurvey({ plan, first, second, joint, system }: Joining, heights: JoinHeights) {
+  const { reference, here } = heights;
   const along = metresOf(first.length);
-  const last = metresOf(second.length);
   const isVented = plan.points?.find(({ id }) => id === joint)?.bleed;
-  const inner = (run: PlanRun) =>
-    (run.survey ?? []).filter((reading, i) => i !== endReading(run) && metresOf(reading.along) > AT_END);
-  const before = inner(first);
-  const beyond = inner(second).map((reading) => ({
+  const before = innerReadings(first);
+  const beyond = innerReadings(second).map((reading) => ({
     ...reading,
     along: exactLength(along + metresOf(reading.along), system),
     fall: exactLength(reference - here + metresOf(reading.fall), system),
   }));
-  const straight = heightAlong(
-    {
-      knots: [
-        { along: 0, height: startHeight },
-        ...[...before, ...beyond].map((reading) => ({
-          along: metresOf(reading.along),
-          height: reference - metresOf(reading.fall),
-        })),
-        { along: along + last, height: end },
-      ],
-    },
-    along,
-  );
+  const straight = straightAt(along, [...before, ...beyond], heights, along + metresOf(second.length));
   const isNeeded = Math.abs(straight - here) > STRAIGHT || isVented === true;
   const at = {
     along: first.length,
@@ -205,6 +190,26 @@ function joinedSurvey(
     ...(isVented === undefined ? {} : { bleed: isVented }),
   };
   return [...before, ...(isNeeded ? [at] : []), ...beyond];
+}
+
+type Reading = NonNullable<PlanRun["survey"]>[number];
+
+const innerReadings = (run: PlanRun): readonly Reading[] =>
+  (run.survey ?? []).filter((reading, i) => i !== endReading(run) && metresOf(reading.along) > AT_END);
+
+/** Height of the joined run at a place if only its ends and these readings told it. */
+function straightAt(
+  along: number,
+  readings: readonly Reading[],
+  { reference, startHeight, end }: JoinHeights,
+  length: number,
+): number {
+  const told = readings.map((reading) => ({
+    along: metresOf(reading.along),
+    height: reference - metresOf(reading.fall),
+  }));
+  const knots = [{ along: 0, height: startHeight }, ...told, { along: length, height: end }];
+  return heightAlong({ knots }, along);
 }
 
 /** The groups of both runs, each where it hung, counted from the start of the first. */
