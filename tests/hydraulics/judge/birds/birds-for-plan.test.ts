@@ -43,3 +43,11 @@ test("birds that come later ask for nothing yet, and the others wait no less tha
   expect(codesOf(flock)).toContain("notYetCome");
   expect(flock.pens[0]!.meanWait!).toBeGreaterThan(0);
 });
+
+test("birdsForPlan tells what in the plan's line contradicts itself", () => {
+  const plan = penPlan();
+  const reading = checkDocument({ ...plan, runs: [{ ...plan.runs[0], fall: "10 cm" }, plan.runs[1]] });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const answer = birdsForPlan(reading.plan);
+  expect(answer.ok ? [] : answer.problems.map(({ code }) => code)).toEqual(["heightsDisagree"]);
+});

@@ -16,3 +16,27 @@ test("supposeStoppage of a short run tries each of its pieces of pipe", () => {
   expect(new Set(places).size).toBe(run.segmentCount);
   expect(supposed!.trials.reduce((sum, { weight }) => sum + weight, 0)).toBeCloseTo(1, 9);
 });
+
+test("supposeStoppage stops pipe alone, never a valve; a narrow place loses (1 / (C_d a))² velocity heads", () => {
+  const plan = { ...penPlan({ drinkers: { count: 3 } }), pens: undefined };
+  const valved = { ...plan, runs: [plan.runs[0], { ...plan.runs[1], oneWay: true }] };
+  const asking = askAboutTrouble(planOf(valved));
+  if (!asking.ok) throw new Error(JSON.stringify(asking.problems));
+  const { bench } = asking.question;
+  const { segments } = bench.line;
+  const { trials } = supposeStoppage(bench, 1, []);
+  for (const { line, severity } of trials) {
+    const shut = [...line.segments.shut.keys()].filter((s) => line.segments.shut[s] !== segments.shut[s]);
+    const narrow = [...segments.kInfinity.keys()].filter(
+      (s) => line.segments.kInfinity[s] !== segments.kInfinity[s],
+    );
+    const [at, ...more] = [...shut, ...narrow];
+    expect(more).toEqual([]);
+    expect(segments.kind[at!]).toBe(0);
+    if (severity.openShare === 0) continue;
+    const lost = line.segments.kInfinity[at!]! - segments.kInfinity[at!]!;
+    // Sharp-edged, some 0.61.
+    expect(Math.sqrt(1 / lost) / severity.openShare!).toBeGreaterThan(0.59);
+    expect(Math.sqrt(1 / lost) / severity.openShare!).toBeLessThan(0.63);
+  }
+});

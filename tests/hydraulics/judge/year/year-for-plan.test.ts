@@ -62,7 +62,8 @@ describe("a year of a plan", () => {
       expect([to, pens.map((pen) => pen.birds)]).toEqual([to, birds]);
       pens.forEach(({ draw, spilled }, p) => {
         const { now, spilled: ofLine } = then.birds.pens[p]!;
-        expect(draw.size).toBeCloseTo((now.size / (1 + ofLine)) * (1 + spilled), 9);
+        for (const figure of ["size", "expect", "low", "high"] as const)
+          expect(draw[figure]).toBeCloseTo((now[figure] / (1 + ofLine)) * (1 + spilled), 9);
       });
     }
   });
@@ -89,6 +90,22 @@ describe("a year of a plan", () => {
       "missing",
       "day",
     ]);
+  });
+
+  it("tells how far it is done, never less than before, to the end", () => {
+    const told: number[] = [];
+    const answer = yearForPlan(planOf(), {
+      ...{ weeks: 3, mostParts: 40 },
+      progress: (share) => {
+        told.push(share);
+        return true;
+      },
+    });
+    expect(answer.ok).toBe(true);
+    expect(told.length).toBeGreaterThan(2);
+    expect(told).toEqual([...told].sort((a, b) => a - b));
+    expect(told[0]).toBeGreaterThanOrEqual(0);
+    expect(told.at(-1)).toBeLessThanOrEqual(1 + 1e-9);
   });
 
   it("refuses a number of weeks that is none", () => {
