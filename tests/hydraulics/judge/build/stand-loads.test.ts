@@ -25,7 +25,7 @@ const water = 1000 * (Math.PI / 4) * 0.25 * 0.6;
 
 test("a barrel on the ground presses with its own bottom, as its level says, with no stand to weigh", () => {
   const load = loadOf({ footing: { vessel: 0 } });
-  expect(load.on).toBe("bottom");
+  expect([load.on, load.feet]).toEqual(["bottom", 0]);
   expect(load.full).toBeCloseTo(water, 1);
   expect(load.pressure).toBeCloseTo(1000 * G * 0.6, -1);
 });

@@ -9,7 +9,6 @@ import {
   writeRainAnswer,
 } from "@headfall/hydraulics";
 import { describe, expect, it } from "vitest";
-import { roofWithoutShortDays } from "../../../../packages/hydraulics/src/judge/rain/rain-sizes.js";
 
 /** A drum under a roof feeds ten hens. */
 const planWith = (roof: object | undefined): Plan => {
@@ -77,26 +76,6 @@ describe("whether a rain barrel will do", () => {
 
   it("says that no roof helps where the dry spell outlasts the vessel", () => {
     expect(supply.roofNeeded).toBeUndefined();
-  });
-
-  it("names a roof that leaves no short day where it rains often enough, and a five-hundredth less leaves one", () => {
-    // Three millimetres each fourth day.
-    const rain = Float64Array.from({ length: 120 }, (_, k) => (k % 4 === 0 ? 0.003 : 0));
-    const often = { ...record, rain };
-    const demand = new Float64Array(120).fill(0.003);
-    const roof = { area: 1, runoff: 0.9, wetting: 0, firstFlush: 0 };
-    const usable = 0.02;
-    const short = (area: number) =>
-      balanceRain(
-        { inflow: runOff({ ...roof, area }, rain), demand, capacity: usable, start: usable },
-        "drawnFirst",
-      ).shortDays;
-    const area = roofWithoutShortDays(roof, often, demand, usable)!;
-    expect(short(area)).toBe(0);
-    expect(short(area * (1 - 2e-3))).toBeGreaterThan(0);
-    // Four days' 12 L less the 20 in the vessel spread over all: some 4.4 m² shed what is drunk.
-    expect(area).toBeGreaterThan(3.5);
-    expect(area).toBeLessThan(4.5);
   });
 
   it("names no size where less runs off in all than is drunk", () => {

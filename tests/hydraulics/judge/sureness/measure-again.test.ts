@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
 import { checkPlan } from "../../../../packages/hydraulics/src/judge/check-plan.js";
 import type { InputName } from "../../../../packages/hydraulics/src/judge/sureness/doubted-inputs.js";
@@ -236,4 +236,20 @@ describe("the doubt of one place", () => {
       "sources[0].level.doubt: outOfRange",
     ]);
   });
+});
+
+test("measureAgain tells how far it is done: the check to a fifth, then what is tried, never less than before", () => {
+  const reading = checkDocument(
+    yard({
+      stand: "6 cm",
+      runs: [{ length: "3 m", pipe: { bore: "10 cm" }, drinkers: { kind: "plain", count: 1 } }],
+    }),
+  );
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const told: number[] = [];
+  const answer = measureAgain(reading.plan, { samples: 40, progress: (share) => told.push(share) });
+  expect(answer.ok && answer.measuring.close.length).toBe(1);
+  expect(told).toEqual([...told].sort((a, b) => a - b));
+  expect(told.filter((share) => share >= 0.2).length).toBeGreaterThan(1);
+  for (const share of told) expect(share >= 0 && share <= 1).toBe(true);
 });

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { dailyMark } from "../../../../packages/hydraulics/src/judge/time/daily-mark.js";
+import { headerTank } from "../header-tank.js";
 import { AREA, read, tubPlan } from "./tub.js";
 
 function markOf(document: unknown, options: Parameters<typeof dailyMark>[1] = {}) {
@@ -64,5 +65,16 @@ describe("dailyMark", () => {
     const { marks: few } = markOf(tubPlan("60 cm"), { level: 0.03 });
     expect(few.length).toBeLessThanOrEqual(3);
     for (const { level } of few) expect(level).toBeGreaterThanOrEqual(0);
+  });
+});
+
+describe("dailyMark of a header tank, which its float valve keeps full", () => {
+  it("has no fall to mark, wherever its water is said to stand", () => {
+    for (const level of [0.2, 0.1]) {
+      const mark = markOf({ ...headerTank, day: "2026-07-04" }, { source: 1, level });
+      expect(mark).toMatchObject({ isKeptFull: true, marks: [], nightFall: 0 });
+      expect(Object.values(mark.fall)).toEqual([0, 0, 0, 0]);
+      expect(Object.values(mark.volume)).toEqual([0, 0, 0, 0]);
+    }
   });
 });

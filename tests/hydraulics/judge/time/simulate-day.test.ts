@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { simulateDay } from "../../../../packages/hydraulics/src/judge/time/simulate-day.js";
 import { read, tubPlan } from "./tub.js";
 
@@ -11,4 +11,17 @@ describe("simulateDay", () => {
     const answer = simulateDay(read(tubPlan("60 cm", { points, runs })));
     expect(answer.ok ? [] : answer.problems.map(({ code }) => code)).toEqual(["heightsDisagree"]);
   });
+});
+
+test("a day of twenty hens drinks about what the tables say, to the bit the same for the same seed", () => {
+  const day = (seed: number) => {
+    const answer = simulateDay(read(tubPlan("60 cm")), { seed });
+    if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+    return answer.result;
+  };
+  const [one, again] = [day(1), day(1)];
+  expect(again).toEqual(one);
+  // 270 mL each to size on; to expect is less.
+  expect(one.pens[0]!.drunk).toBeGreaterThan(20 * 0.15e-3);
+  expect(one.pens[0]!.drunk).toBeLessThan(20 * 0.27e-3);
 });

@@ -57,6 +57,15 @@ describe("kitChangeOvers", () => {
     expect(wanted(0)).toEqual([["pen 1", []]]);
   });
 
+  it("names what goes and what comes, and not what stays as it was", () => {
+    const three = [...kinds, kind("trough", 1)];
+    const [found] = kitChangeOvers([weekWith([20], 100), weekWith([20], 107)], ["pen 1"], {
+      kinds: three,
+      lent: [[[2, 0, 1]], [[0, 2, 1]]],
+    });
+    expect([found!.from, found!.to, found!.wantedElsewhere]).toEqual([["jar"], ["pan"], []]);
+  });
+
   it("is none where kit only comes, only goes, or stays", () => {
     expect(changes([[1, 0]], [[1, 1]])).toEqual([]);
     expect(changes([[1, 1]], [[1, 0]])).toEqual([]);

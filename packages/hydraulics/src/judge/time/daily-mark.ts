@@ -97,9 +97,9 @@ function markOf(asked: AskedPlan, index: number, from: number): Mark {
   const start = asked.fullVolumes.map((full, i) => (i === index ? volumeAtLevel(source.shape, from) : full));
   const days = (figure: IntakeFigure) => levelsByDay(asked, index, start, figure);
   const [low, expect, size, high] = (["low", "expect", "size", "high"] as const).map(days);
-  const fallOf = (levels: readonly number[]) => from - (levels[1] ?? levels[0] ?? from);
+  const fallOf = (levels: readonly number[]) => from - (levels[1] ?? from);
   const volumeOf = (levels: readonly number[]) =>
-    volumeAtLevel(source.shape, from) - volumeAtLevel(source.shape, levels[1] ?? levels[0] ?? from);
+    volumeAtLevel(source.shape, from) - volumeAtLevel(source.shape, levels[1] ?? from);
   const nightFall = fallAtNight(asked, index, start);
   const area =
     (volumeAtLevel(source.shape, from) - volumeAtLevel(source.shape, Math.max(0, from - 0.01))) / 0.01;
@@ -130,7 +130,7 @@ function markOf(asked: AskedPlan, index: number, from: number): Mark {
   };
 }
 
-/** Level each day at the same hour, until the outlet, at most 60 days on; the first is the start. */
+/** Level each day at the same hour, until the outlet, at most 60 days on; the first is the start. None of a tank kept full. */
 function levelsByDay(
   asked: AskedPlan,
   index: number,
@@ -141,7 +141,7 @@ function levelsByDay(
   const pools = poolsOf(judged, flock, aloneFrom(asked, start));
   const drawdown = drawDown(judged.line, flock, pools, { figure, from: MORNING, lasts: 60 * DAY });
   const store = pools.flatMap(({ stores }) => stores).find((one) => one.source === index);
-  if (store === undefined) return [judged.line.sources[index].levels.full];
+  if (store === undefined) return [];
   const levels: number[] = [];
   for (let day = 0; day <= 60; day += 1) {
     const time = MORNING + day * DAY;
