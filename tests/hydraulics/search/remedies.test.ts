@@ -1,7 +1,9 @@
 import { describe, expect, it } from "vitest";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { buildLine } from "../../../packages/hydraulics/src/model/build-line.js";
-import { shelfOf } from "../../../packages/hydraulics/src/search/cure-space.js";
+import { shelfOf, typedLength } from "../../../packages/hydraulics/src/search/cure-space.js";
+import { feedMiddle } from "../../../packages/hydraulics/src/search/remedies/feed-again.js";
+import { putHeaderTank } from "../../../packages/hydraulics/src/search/remedies/hold-back.js";
 import { leaveOff } from "../../../packages/hydraulics/src/search/remedies/leave-off.js";
 import { letAirOut } from "../../../packages/hydraulics/src/search/remedies/let-air-out.js";
 import { changeDrinkers } from "../../../packages/hydraulics/src/search/remedies/other-drinkers.js";
@@ -11,6 +13,7 @@ import {
   waysToRuns,
 } from "../../../packages/hydraulics/src/search/remedies/remedy.js";
 import { buildRequirement } from "../../../packages/hydraulics/src/search/requirement.js";
+import { allDrinkers } from "../../../packages/hydraulics/src/tables/drinkers.js";
 
 const barrel = (more: Record<string, unknown> = {}) => ({
   id: "barrel",
@@ -116,6 +119,108 @@ describe("leaveOff", () => {
     );
     expect(built.line.drinkers.count).toBe(12 - change.off);
     kept.forEach((along, d) => void expect(built.line.drinkers.along[d]).toBeCloseTo(along, 9));
+  });
+});
+
+describe("leaveOff, where the plan says how many are at work in an ordinary hour", () => {
+  it("leaves no more at work in an ordinary hour than hang there then", () => {
+    const lane = (ordinary: number) => ({
+      ...rising,
+      runs: [
+        rising.runs[0],
+        {
+          ...{ id: "lane", to: "end", length: "6 m" },
+          drinkers: nipples(12, { first: "50 cm", every: "50 cm", ordinary }),
+        },
+      ],
+      pens: [hens],
+    });
+    const left = (ordinary: number) => {
+      const [remedy] = leaveOff(ailingOf(lane(ordinary)));
+      const { drinkers } = remedy!.plan.runs[1]!;
+      if (drinkers === undefined || Array.isArray(drinkers)) throw new Error("one group hangs there");
+      return [drinkers.count, drinkers.ordinary];
+    };
+    const [count] = left(1);
+    expect(count).toBeLessThan(12);
+    expect(left(1)).toEqual([count, 1]);
+    expect(left(12)).toEqual([count, count]);
+  });
+});
+
+describe("putHeaderTank", () => {
+  /** A steep line: nipples near its top, and others a metre lower that drip. */
+  const steep = {
+    sources: [barrel({ ground: "1 m" })],
+    points: [at("top", "110 cm"), at("low", "10 cm")],
+    runs: [
+      { id: "upper", to: "top", length: "6 m", drinkers: nipples(3, { first: "5 m", every: "40 cm" }) },
+      {
+        ...{ id: "down", from: "top", to: "low", length: "8 m" },
+        drinkers: nipples(3, { first: "7 m", every: "40 cm" }),
+      },
+    ],
+  };
+
+  it("sets a tank where a run leaves another, never where it leaves the vessel itself", () => {
+    const remedies = putHeaderTank(ailingOf(steep));
+    expect(remedies.map(({ changes }) => changes)).toEqual([
+      [expect.objectContaining({ code: "headerTank", tank: "header tank", run: "down", at: "top" })],
+    ]);
+    const [{ plan }] = remedies as [{ plan: ReturnType<typeof planOf> }];
+    expect(plan.sources.map(({ id, feed }) => [id, feed?.from])).toEqual([
+      ["barrel", undefined],
+      ["header tank", "top"],
+    ]);
+    expect(plan.runs.map(({ from }) => from)).toEqual(["barrel", "header tank"]);
+  });
+
+  it("leaves runs alone that have a valve, a regulator or a survey of their own", () => {
+    for (const more of [{ oneWay: true }, { regulator: { sets: "80 cm" } }]) {
+      const valved = { ...steep, runs: [steep.runs[0], { ...steep.runs[1], ...more }] };
+      expect(putHeaderTank(ailingOf(valved))).toEqual([]);
+    }
+  });
+});
+
+describe("feedMiddle", () => {
+  it("joins a second run halfway along, at the height of the pipe there, on ground between that of both ends", () => {
+    const thin = {
+      sources: [barrel({ ground: "100 cm", level: { full: "70 cm", lowest: "10 cm" } })],
+      points: [{ id: "end", ground: "40 cm", above: "0 cm" }],
+      runs: [
+        {
+          ...{ id: "line", from: "barrel", to: "end", length: "40 m", pipe: "hose-1/2" },
+          drinkers: { kind: "bell", count: 8, first: "17 m", every: "3 m", busiest: 8 },
+        },
+      ],
+    };
+    const ailing = ailingOf(thin);
+    const [remedy] = feedMiddle(ailing);
+    const added = remedy!.plan.points!.filter(({ id }) => id !== "end");
+    const [start] = ailing.line.points.height;
+    // Half of a metre and of forty centimetres.
+    expect(added).toEqual([
+      expect.objectContaining({ ground: "70 cm", above: typedLength((start! + 0.4) / 2 - 0.7, "metric") }),
+    ]);
+  });
+});
+
+describe("changeDrinkers, where chicks drink", () => {
+  const kinds = (age: string) =>
+    changeDrinkers(ailingOf({ ...dripping, pens: [{ birds: { kind: "pullet", count: 10, age } }] })).flatMap(
+      ({ changes }) => changes.flatMap((change) => (change.code === "drinkers" ? [change.to] : [])),
+    );
+
+  it("offers only kinds that suit chicks, until four weeks", () => {
+    const suitsChicks = (id: string) => allDrinkers.find((one) => one.id === id)!.birds.includes("chicks");
+    const young = kinds("2 weeks");
+    expect(young.every(suitsChicks)).toBe(true);
+    const grown = new Set(kinds("20 weeks"));
+    for (const kind of young) expect(grown.has(kind)).toBe(true);
+    expect([...grown].some((kind) => !suitsChicks(kind))).toBe(true);
+    expect(new Set(kinds("28 days"))).toEqual(grown);
+    expect(new Set(kinds("27 days"))).toEqual(new Set(young));
   });
 });
 

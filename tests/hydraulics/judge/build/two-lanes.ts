@@ -4,7 +4,10 @@ import { buildSheetOf } from "../../../../packages/hydraulics/src/judge/build/bu
 export const PIPE = "pvc-sch40-3/4";
 
 /** A barrel on a stand, a hose to a tee, and two lanes from there, one with cups. */
-export function sheetOf(more: Record<string, unknown> = {}, runs: Record<string, Record<string, unknown>> = {}) {
+export function sheetOf(
+  more: Record<string, unknown> = {},
+  runs: Record<string, Record<string, unknown>> = {},
+) {
   const reading = checkDocument({
     headfall: 1,
     sources: [{ id: "barrel", vessel: "drum-55gal-plastic", stand: "60 cm" }],
