@@ -167,7 +167,7 @@ describe("putHeaderTank", () => {
     expect(remedies.map(({ changes }) => changes)).toEqual([
       [expect.objectContaining({ code: "headerTank", tank: "header tank", run: "down", at: "top" })],
     ]);
-    const [{ plan }] = remedies as [{ plan: ReturnType<typeof planOf> }];
+    const { plan } = remedies[0]!;
     expect(plan.sources.map(({ id, feed }) => [id, feed?.from])).toEqual([
       ["barrel", undefined],
       ["header tank", "top"],
