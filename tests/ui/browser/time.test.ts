@@ -81,12 +81,14 @@ test("the strip is put for the printer in millimetres of paper, and taken away a
   printed.mockRestore();
 });
 
-test("where nobody drinks it says so and leads to the birds", async () => {
-  const { view } = await timeRoom(alderBank);
+test("where nobody drinks it says so, leads to the birds, and tells no days", async () => {
+  const view = document.createElement("headfall-time") as HeadfallTime;
+  await new RoomHost(view, alderBank).place(420);
   const wanted = vi.fn();
   view.addEventListener("room-wanted", (event) => wanted((event as CustomEvent).detail));
   await userEvent.click(page.getByRole("button", { name: "Go to the birds" }));
   expect(wanted).toHaveBeenCalledWith({ room: "birds" });
+  expect(view.shadowRoot!.querySelector("#lasts")).toBeNull();
   const cautions = view.shadowRoot!.querySelector(".cautions")!.textContent!;
   for (const words of ["every day", "drown", "ask a vet"]) expect(cautions).toContain(words);
 });

@@ -26,7 +26,7 @@ test("the room Weather comes to what the commands do; what keeps the sun off a r
   await inWeather(async (page) => {
     expect(await shown(page)).toContain("-8 °C for 13 h from dusk (18:00), wind 3 m/s");
     expect(await shown(page)).toContain("hen line (drinker pins) stops first, 18 min after dusk");
-    expect(await shown(page)).toContain("yard pan: filled at dawn");
+    expect(await shown(page)).toContain("yard pan, hung bell: filled at dawn, it stays open");
     // Loose waterers are warm too: this run stays the one drawn when it is cool.
     await page.getByLabel("Part drawn").selectOption({ label: "hen line" });
     const worst = async () => Number(/At worst (\d+) °C/.exec(await shown(page))?.[1]);

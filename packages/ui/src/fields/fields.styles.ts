@@ -20,6 +20,12 @@ export const fieldStyles = css`
   .tick { display: flex; flex-wrap: wrap; align-items: center; }
   .tick > label { min-height: 44px; display: flex; align-items: center; flex: 1; }
   .tick > p { flex: 1 0 100%; }
+  p.label { font-weight: 600; margin: 0.6rem 0 0; }
+  input[type="file"] { font: inherit; color: var(--_ink); width: 100%; min-height: 44px; padding: 0; }
+  input[type="file"]::file-selector-button {
+    font: inherit; min-height: 44px; color: var(--_ink); background: var(--_sheet); border: 1px solid var(--_edge);
+    border-radius: 6px; padding: 0 0.75rem; margin-right: 0.6rem; cursor: pointer;
+  }
   .note { font-size: 0.85rem; margin: 0.1rem 0 0; }
   .pair { display: grid; grid-template-columns: repeat(auto-fit, minmax(8rem, 1fr)); gap: 0 0.75rem; }
   .pair > .field:has(> .problem) { grid-column: 1 / -1; }

@@ -5,13 +5,7 @@ export const rainStyles = css`
   .rest { display: flex; flex-direction: column; gap: 0 1.25rem; }
   .told { min-width: 0; }
   .older { opacity: 0.75; }
-  .label { font-weight: 600; margin: 0.6rem 0 0; }
   .problem ul { color: inherit; }
-  input[type="file"] { font: inherit; color: var(--_ink); width: 100%; min-height: 44px; padding: 0; }
-  input[type="file"]::file-selector-button {
-    font: inherit; min-height: 44px; color: var(--_ink); background: var(--_sheet); border: 1px solid var(--_edge);
-    border-radius: 6px; padding: 0 0.75rem; margin-right: 0.6rem; cursor: pointer;
-  }
   .asked { border: 2px solid var(--_accent); border-radius: 8px; background: var(--_sheet); padding: 0.35rem 0.75rem; margin: 0.6rem 0; }
   .asked p { max-width: none; }
   .choices { list-style: none; padding: 0; }

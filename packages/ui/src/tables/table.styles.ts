@@ -25,6 +25,9 @@ export const tableStyles = css`
     .cards td.last { grid-column: 3; grid-row: 1; }
     .cards td button:not(.number) { width: 100%; }
     .cards td button.number { min-height: 44px; min-width: 44px; margin-top: -0.35rem; }
+    /* Where the figures are few, words give way so that all of them are seen. */
+    .narrow :is(th, td) { padding-inline: 0.25rem; }
+    .narrow th { white-space: normal; }
   }
   @media print { td button:not(.number) { display: none; } button.number { text-decoration: none; } .scroller { overflow: visible; border: 0; } }
 `;

@@ -24,7 +24,7 @@ export function carryingView(room: TimeRoom) {
 function table({ answer: { carrying }, system }: TimeRoom) {
   const shown = carrying.days.filter(({ week }) => week === 0 || week === 4 || week === 8);
   const isUphill = carrying.climb > 0;
-  return html`<div class="scroller" role="region" aria-label="Trips and loads" tabindex="0"><table>
+  return html`<div class="scroller" role="region" aria-label="Trips and loads" tabindex="0"><table class="narrow">
     <thead><tr><th scope="col">When</th><th scope="col">A day</th><th scope="col">Trips</th><th scope="col">A trip</th>
       ${isUphill ? html`<th scope="col">Climb</th><th scope="col">Work</th>` : nothing}</tr></thead>
     <tbody>${shown.map(

@@ -60,7 +60,7 @@ function casesTable(
     { words: "Drawn on the first day", what: "firstDay", read: (one) => showVolume(one.firstDay, system) },
   ];
   return html`<div class="scroller" role="region" aria-label=${caption} tabindex="0">
-    <table>
+    <table class="narrow spans">
       <caption>${caption}</caption>
       <thead><tr><td></td>${COLUMNS.map(({ title }) => html`<th scope="col">${title}</th>`)}</tr></thead>
       <tbody>

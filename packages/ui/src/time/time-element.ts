@@ -62,7 +62,7 @@ export class HeadfallTime extends RoomElement {
       this.source = Math.min(this.source, Math.max(0, (this.plan?.sources.length ?? 1) - 1));
     }
     const asked = changed as ReadonlyMap<PropertyKey, unknown>;
-    if (this.plan === undefined || isLineless(this.plan)) return;
+    if (this.plan?.pens === undefined || isLineless(this.plan)) return;
     if (["plan", "day", "daysAway", "source"].some((key) => asked.has(key)))
       this.#time.ask({
         kind: "time",

@@ -17,7 +17,11 @@ export const timeStyles = css`
   .key { list-style: none; padding: 0; }
   .key svg { vertical-align: middle; }
   th:first-child { text-align: left; }
-  @media (max-width: 640px) { th, td { padding-inline: 0.3rem; } }
+  @media (max-width: 640px) {
+    th, td { padding-inline: 0.3rem; }
+    /* Days over hours. */
+    .spans td { white-space: normal; min-width: 4.6rem; }
+  }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
   @media (min-width: 900px) {
     .rest { display: grid; grid-template-columns: minmax(0, 1fr) 22rem; align-items: start; }

@@ -4,6 +4,7 @@ import {
   FROST_PART_WORDS,
   type FrostBand,
   type FrostPart,
+  type FrostRefills,
   writeFrostAnswer,
   writeFrostBand,
   writeFrostHolding,
@@ -35,7 +36,7 @@ export function frostView(room: WeatherRoom) {
     ${KEY}
     ${partsTable(room)}
     ${listView("Before the night", writeFrostTodo(frost, system))}
-    ${listView("The day after", frost.refills.map(writeFrostRefills))}
+    ${listView("The day after", refillSentences(frost.refills))}
     ${refillsTable(room)}
     ${listView(
       "Or kept open by heat",
@@ -43,6 +44,21 @@ export function frostView(room: WeatherRoom) {
     )}
     ${listView("Mind", FROST_CAUTIONS)}
   </section>`;
+}
+
+/** What is alike of several waterers is said once. */
+function refillSentences(refills: readonly FrostRefills[]): string[] {
+  const alike = new Map<string, FrostRefills[]>();
+  for (const one of refills) {
+    const key = `${one.thatDay} ${one.isHopeless}`;
+    alike.set(key, [...(alike.get(key) ?? []), one]);
+  }
+  return [...alike.values()].map((group) => {
+    const [first] = group as [FrostRefills];
+    if (group.length === 1) return writeFrostRefills(first);
+    const names = group.map(({ id, count }) => (count === 1 ? id : `${id} (each of ${count})`));
+    return writeFrostRefills({ ...first, count: 1, id: names.join(", ") });
+  });
 }
 
 export const listView = (title: string, lines: readonly string[]) =>

@@ -108,7 +108,7 @@ function leversView({ system }: WeatherRoom, { id, levers, hottest }: HeatPart) 
   const warm = (seconds: number) => (seconds === 0 ? "never" : writeDuration(seconds));
   return html`<h4>What would change it</h4>
     <div class="scroller" role="region" aria-label="What would change ${id}" tabindex="0">
-      <table>
+      <table class="narrow">
         <thead><tr><th scope="col">${id}</th><th scope="col">At worst</th><th scope="col">Above ${writeDegrees(DRUNK_LESS_ABOVE, system)}</th><th scope="col">Above ${writeDegrees(REFUSED_ABOVE, system)}</th></tr></thead>
         <tbody>
           <tr><th scope="row">as it is</th><td>${writeDegrees(hottest.peak, system)}</td><td>${warm(hottest.less)}</td><td>${warm(hottest.refused)}</td></tr>

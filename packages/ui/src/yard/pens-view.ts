@@ -11,6 +11,8 @@ import {
 import { html, nothing } from "lit";
 import { fieldView, problemView } from "../fields/entry-view.js";
 import { nameOfPen } from "../kernels/pen-names.js";
+import { wantRoom } from "../room/no-line.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import type { YardRoom } from "./room.js";
 import { addWaterer, slopeEntry, waterersOf } from "./waterer-entries.js";
 import { watererView, weeksView } from "./waterer-view.js";
@@ -53,9 +55,16 @@ function fillsOf({ pens }: YardOfPlan, which: "refills" | "hotRefills"): string 
 export function pensView(room: YardRoom) {
   const { plan, yard } = room;
   const pens = plan.pens ?? [];
-  if (pens.length === 0) return html`<p>The plan has no pens yet: add one in the room Birds.</p>`;
-  return pens.map((_, pen) => penView(room, pen, yard?.pens[pen]));
+  if (pens.length === 0)
+    return html`<p>A waterer stands in a pen, and the plan has none yet: say which birds there are.
+      <button type="button" class="chief" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
+  return html`${yard?.pens.some(({ waterers }) => waterers.length > 0) ? PICTURES : nothing}
+    ${pens.map((_, pen) => penView(room, pen, yard?.pens[pen]))}`;
 }
+
+/** What all pictures have in common, said once. */
+const PICTURES = html`<p class="quiet">Each is drawn cut along its slope, downhill to the right. A dot is the air hole of a
+  fount, as high as the water stands; the broken line is the ground on which it would drain.</p>`;
 
 function penView(room: YardRoom, pen: number, told: PenYard | undefined) {
   const { plan, typing } = room;
@@ -92,5 +101,5 @@ function birdsIn({ plan }: YardRoom, pen: number, told: PenYard | undefined): st
 
 function changeOversView({ changeOvers }: PenYard) {
   if (changeOvers.length === 0) return nothing;
-  return html`<h4>Changing over</h4><ul>${changeOvers.map((change) => html`<li>${writeChangeOver(change)}</li>`)}</ul>`;
+  return html`<h4>Changing over</h4><ul>${changeOvers.map((change) => html`<li>${wholeDates(writeChangeOver(change))}</li>`)}</ul>`;
 }

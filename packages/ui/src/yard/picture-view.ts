@@ -1,19 +1,26 @@
 import { type WatererReport, writeTilt } from "@headfall/hydraulics";
 import { nothing, svg } from "lit";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { pictureOf, type Spot } from "../kernels/yard/waterer-picture.js";
+import { pictureOf, type Spot, type WatererPicture } from "../kernels/yard/waterer-picture.js";
 
 const SIZE = { width: 300, height: 190 } as const;
 
 const points = (spots: readonly Spot[]): string => spots.map((spot) => spot.join(",")).join(" ");
 
+/** Room under what is drawn [px]. */
+const BELOW = 22;
+
+/** A dish or a pan is lower than a fount, and needs less of a picture. */
+function heightOf({ walls, pins, drops, height }: WatererPicture): number {
+  const lowest = Math.max(...[...walls, ...pins, drops].flat().map(([, y]) => y));
+  return Math.min(height, Math.ceil(lowest + BELOW));
+}
+
 /** A waterer cut along the slope it stands on, downhill to the right, with its water at rest. */
 export function pictureView(report: WatererReport, system: UnitSystem) {
-  const { width, height, ground, limit, walls, water, level, hole, drops, cord, pins } = pictureOf(
-    report.waterer,
-    report.tilt,
-    SIZE,
-  );
+  const picture = pictureOf(report.waterer, report.tilt, SIZE);
+  const { width, ground, limit, walls, water, level, hole, drops, cord, pins } = picture;
+  const height = heightOf(picture);
   return svg`<svg class="picture" viewBox="0 0 ${width} ${height}" role="img" aria-label="Cut along the slope, downhill to the right. ${writeTilt(report, system)}">
     ${report.waterer.kind.hangs ? nothing : svg`<polyline class="ground" points=${points(ground)}></polyline>`}
     ${limit === undefined ? nothing : svg`<polyline class="limit" points=${points(limit)}></polyline>`}

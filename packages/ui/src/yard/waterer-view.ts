@@ -40,13 +40,13 @@ function toldView({ system, isWide }: YardRoom, pen: number, report: WatererRepo
   const number = (text: string, what: WatererFigure) =>
     numberButton(text, { of: "waterer", pen, waterer: index, what });
   return html`<div class="shown">
-    <figure>${pictureView(report, system)}<figcaption class="quiet">${captionOf(report)}</figcaption></figure>
+    ${pictureView(report, system)}
     <dl class="figures">
       <div><dt>Gives on its slope</dt><dd>${number(writeVolume(gives, system), "gives")}</dd></div>
       ${drainsView(report, number)}
-      <div><dt>Birds at once${waterer.count > 1 ? `, at ${waterer.count}` : ""}</dt><dd>${number(String(reach.atOnce * waterer.count), "atOnce")}</dd></div>
-      <div><dt>Fill</dt><dd>${number(writeRefills(week?.refills), "refills")}</dd></div>
-      <div><dt>Fill, hot day</dt><dd>${number(writeRefills(week?.hotRefills), "hotRefills")}</dd></div>
+      <div><dt>Birds at once${waterer.count > 1 ? `, at all ${waterer.count}` : ""}</dt><dd>${number(String(reach.atOnce * waterer.count), "atOnce")}</dd></div>
+      <div><dt>To be filled</dt><dd>${number(writeRefills(week?.refills), "refills")}</dd></div>
+      <div><dt>On a hot day</dt><dd>${number(writeRefills(week?.hotRefills), "hotRefills")}</dd></div>
     </dl>
     <p>${writeTilt(report, system)}</p>
     <details ?open=${isWide}><summary>What it holds and weighs, and how high it belongs</summary><dl class="figures">
@@ -69,15 +69,6 @@ function drainsView({ tilt }: WatererReport, number: (text: string, what: Watere
   return "share" in tilt
     ? html`<div><dt>Stays of a full one</dt><dd>${number(`${Math.round(100 * tilt.share)} %`, "share")}</dd></div>`
     : nothing;
-}
-
-function captionOf({ waterer: { kind }, tilt }: WatererReport): string {
-  const hole = kind.works === "vacuum" ? " The dot is its air hole, as high as the water stands." : "";
-  const limit =
-    "drainsAt" in tilt && tilt.drainsAt !== undefined && tilt.drainsAt <= 1 && !kind.hangs
-      ? " Dashed: the ground on which it would drain."
-      : "";
-  return `Cut along the slope, downhill to the right.${hole}${limit}`;
 }
 
 function openingsView(report: WatererReport, system: YardRoom["system"]) {

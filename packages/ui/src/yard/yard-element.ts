@@ -23,6 +23,7 @@ const WEEKS = 8;
  *
  * @element headfall-yard
  * @fires edit-wanted  when the user wants the plan changed
+ * @fires room-wanted  when the user wants to go to the birds
  */
 export class HeadfallYard extends RoomElement {
   static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, yardStyles];

@@ -5,7 +5,6 @@ export const yardStyles = css`
   .waterer { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.35rem 0.75rem 0.75rem; margin: 0.6rem 0; }
   .waterer h4 { margin-top: 0.3rem; }
   .older { opacity: 0.75; }
-  figure { margin: 0; }
   .picture { display: block; width: 100%; max-width: 26rem; height: auto; background: var(--_paper); border: 1px solid var(--_rule); border-radius: 8px; }
   .ground { fill: none; stroke: var(--_ink); stroke-width: 2.5; }
   .limit { fill: none; stroke: var(--_starves); stroke-width: 1.5; stroke-dasharray: 7 5; }

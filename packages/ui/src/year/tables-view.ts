@@ -12,13 +12,13 @@ export function tablesView(room: YearRoom) {
   </section>`;
 }
 
-function waterTable({ year, system }: YearRoom) {
+function waterTable({ year, system, isWide }: YearRoom) {
   const total = ({ pens }: YearPeriod, which: "draw" | "hotDraw") =>
     writeVolume(
       pens.reduce((sum, pen) => sum + (pen[which]?.size ?? 0), 0),
       system,
     );
-  return html`<details open>
+  return html`<details ?open=${isWide}>
     <summary>Week by week, to size on</summary>
     <div class="scroller" role="region" aria-label="Water by week and pen" tabindex="0">
       <table>

@@ -17,6 +17,7 @@ import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { fileNameOf } from "../kernels/file-name.js";
 import { namesOfPens } from "../kernels/pen-names.js";
+import { wantRoom } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { saveFile } from "../storage/save-file.js";
 import { EditWantedEvent } from "../store/edit-wanted-event.js";
@@ -44,6 +45,7 @@ const WEEKS = [13, 26, 52, 104];
  *
  * @element headfall-year
  * @fires edit-wanted  when the user wants the plan changed
+ * @fires room-wanted  when the user wants to go to the birds
  */
 export class HeadfallYear extends RoomElement {
   static override properties = {
@@ -102,7 +104,8 @@ export class HeadfallYear extends RoomElement {
 
   #told(plan: Plan, year: YearOfPlan) {
     if (year.pens.length === 0)
-      return html`<p>The plan has no pens, so nobody drinks: add some in the room Birds.</p>`;
+      return html`<p>The plan has no pens yet, so nobody drinks: say which birds there are, and their year follows.
+        <button type="button" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
     const room: YearRoom = {
       plan,
       year,

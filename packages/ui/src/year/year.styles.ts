@@ -19,7 +19,8 @@ export const yearStyles = css`
   .key { list-style: none; padding: 0; }
   .key svg { vertical-align: middle; }
   .days { list-style: none; padding: 0; }
-  .days time { font-variant-numeric: tabular-nums; font-weight: 600; margin-right: 0.35rem; }
+  .days time { font-variant-numeric: tabular-nums; }
+  .days time:first-child { font-weight: 600; margin-right: 0.35rem; }
   .piece { border-top: 1px solid var(--_rule); padding: 0.35rem 0; }
   th:first-child { text-align: left; }
   @media (max-width: 640px) { th, td { padding-inline: 0.3rem; } }

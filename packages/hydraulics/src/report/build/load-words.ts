@@ -147,7 +147,7 @@ export function writeBuildCautions(
       ({ pen, waterer, depth, birds, untilDays }) =>
         `${pen}: ${writeQuantity(depth, "length", system, 2)} of water stands open in "${waterer}", and the young there (${birdsCalled(birds)}) drown in it until ${writeAge(untilDays)}. Put pebbles in, so that only a few millimetres stand open.`,
     ),
-    "Legionella grows in water of 25 to 45 degC (77 to 113 degF); the harm is in breathing its spray. Do not spray warm water that has stood.",
+    "Legionella grows in water of 25 to 45 °C (77 to 113 °F); the harm is in breathing its spray. Do not spray warm water that has stood.",
     "Cut and drill with eyes and hands guarded; let cement dry and rinse before birds drink.",
   ];
 }

@@ -26,7 +26,7 @@ export function writeMarks(low: number, high: number, system: UnitSystem): strin
 }
 
 /**
- * Refills a day, or one in so many days.
+ * Refills a day, or how many days one lasts.
  *
  * @example writeRefills(1.4)   // "1.4 a day"
  */
@@ -35,7 +35,9 @@ export function writeRefills(refills: number | undefined): string {
   if (refills <= 0) return "none";
   if (refills >= 0.95) return `${refills < 9.5 ? refills.toFixed(1) : Math.round(refills)} a day`;
   const days = 1 / refills;
-  return days > 60 ? "under 1 in 60 days" : `1 in ${days < 9.5 ? days.toFixed(1) : Math.round(days)} days`;
+  return days > 60
+    ? "less than every 60 days"
+    : `every ${days < 9.5 ? days.toFixed(1) : Math.round(days)} days`;
 }
 
 /** Which way a hole is turned, as an instruction. */
