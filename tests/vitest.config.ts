@@ -80,8 +80,7 @@ export default defineConfig({
             here("ui/page/built-page.ts"),
             here("ui/page/shared-browser.ts"),
           ],
-          setupFiles: [here("ui/page/leave-browser.ts")],
-          // Each visit is a context of its own, whatever file it is made from.
+          // Files share the browser and the tabs that visits have left; what a page kept is taken away between visits.
           isolate: false,
           testTimeout: 120_000,
           hookTimeout: 120_000,

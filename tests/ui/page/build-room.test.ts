@@ -1,8 +1,9 @@
 import { readFileSync } from "node:fs";
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
-import { drawn, visitPage } from "./harness.js";
+import { drawn } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 const PLAN = readFileSync("docs/examples/alder-bank-to-build.json", "utf8");
 const POINTS_PER_MM = 72 / 25.4;
@@ -28,7 +29,7 @@ const sizesOf = (pdf: Buffer): number[][] =>
   );
 
 test("on a phone the room Build has all of it under a thumb; what is typed changes the cuts; both sheets fit A4 and Letter", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = await building(page);
       const room = page.locator("headfall-build");

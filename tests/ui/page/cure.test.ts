@@ -1,7 +1,7 @@
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 const PHONE = { width: 360, height: 740 };
 /** Alder Bank's house at the end of a long thin feed: invented, and most of its nipples starve. */
@@ -36,7 +36,7 @@ const higher = (page: Page) =>
   page.locator("headfall-cure article.cure").filter({ hasText: "Another height of the stand" });
 
 test("on a phone a line that starves is cured by the page's worker with one press, and undone from another room", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = new LinePage(page);
       await line.settled();

@@ -25,17 +25,10 @@ export interface VisitedPage {
 
 let reached: Promise<Browser> | undefined;
 
-/** The browser that all tests of the page share: reached when the first test of a file asks, left after the last. */
+/** The browser that all tests of the page share: files keep what they import, so it is reached once for all of them. */
 export function browserOfTests(): Promise<Browser> {
   reached ??= chromium.connect(inject("browserAddress"));
   return reached;
-}
-
-/** Closes whatever this file's tests have open in it; the browser goes on for others. */
-export async function leaveBrowser(): Promise<void> {
-  const browser = await reached?.catch(() => undefined);
-  reached = undefined;
-  await browser?.close();
 }
 
 /** The text of a file that the page hands out. */

@@ -1,7 +1,7 @@
 import type { Page } from "playwright";
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 /** Opens the page and asks a number of the table of runs how it was got. */
 async function askLoss(page: Page): Promise<void> {
@@ -18,7 +18,7 @@ async function askLoss(page: Page): Promise<void> {
 const panelOf = (page: Page) => page.locator("headfall-how [part=panel]");
 
 test("a number touched on the whole page tells formula, figures, range, second opinion and source", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       await askLoss(page);
       const words = (await panelOf(page).textContent()) ?? "";
@@ -37,7 +37,7 @@ test("a number touched on the whole page tells formula, figures, range, second o
 });
 
 test("at 360 px what is told is a sheet at the bottom that leaves half of the screen to the drawing", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       await askLoss(page);
       const box = (await panelOf(page).boundingBox())!;

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 /** A pipe that passes over a root that stands hardly lower than the water at its lowest. */
 const hedge = JSON.stringify({
@@ -30,7 +30,7 @@ const hedge = JSON.stringify({
 });
 
 test("a close call tells what to measure within what; typed as its doubt, every verdict is sure", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = new LinePage(page);
       await line.settled();

@@ -1,7 +1,8 @@
 import type { BrowserContextOptions, Page } from "playwright";
 import { expect, test } from "vitest";
-import { drawn, visitPage } from "./harness.js";
+import { drawn } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 const PHONE = { width: 360, height: 740 };
 
@@ -11,7 +12,7 @@ const inRoom = (
   visit: (page: Page, line: LinePage) => Promise<void>,
   options: BrowserContextOptions = {},
 ) =>
-  visitPage(async ({ page }) => {
+  visitRested(async ({ page }) => {
     const line = new LinePage(page);
     await line.settled();
     await enter(line, name);

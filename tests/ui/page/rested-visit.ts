@@ -3,8 +3,9 @@ import { beginVisit, browserOfTests, type VisitedPage, visitPage } from "./harne
 
 type Options = BrowserContextOptions & { readonly path?: string };
 
-/** Tabs that visits have left, by how these began. They are gone with the browser, after each file. */
+/** Tabs that visits have left, by how these began, the longest unused first; files hand them on to each other. */
 const rested = new Map<string, VisitedPage>();
+const MOST_RESTED = 6;
 
 /**
  * Like visitPage, in a tab that an earlier visit of this kind has left, if there is one: nothing that it kept is there, but
@@ -28,11 +29,21 @@ export async function visitRested(
     await visit(visited);
     if (faults.length > 0) throw new Error(`The page had faults:\n  ${faults.join("\n  ")}`);
     await forgetVisit(visited, kind);
-    rested.set(key, visited);
+    await restTab(key, visited);
   } catch (error) {
     await page.context().close();
     throw error;
   }
+}
+
+/** Keeps a tab for the next visit of its kind, and closes the one that was unused for longest where they are too many. */
+async function restTab(key: string, visited: VisitedPage): Promise<void> {
+  rested.set(key, visited);
+  const [longest] = rested.keys();
+  if (rested.size <= MOST_RESTED || longest === undefined) return;
+  const closed = rested.get(longest);
+  rested.delete(longest);
+  await closed?.page.context().close();
 }
 
 async function takeRested(key: string, path: string): Promise<VisitedPage | undefined> {
@@ -49,6 +60,7 @@ async function forgetVisit({ page, faults }: VisitedPage, kind: BrowserContextOp
   for (const other of page.context().pages()) if (other !== page) await other.close();
   await page.evaluate(() => sessionStorage.clear());
   await page.goto("about:blank");
+  await page.mouse.move(0, 0);
   const devtools = await page.context().newCDPSession(page);
   await devtools.send("Storage.clearDataForOrigin", { origin, storageTypes: "all" });
   await devtools.detach();

@@ -1,6 +1,6 @@
 import { chromium } from "playwright";
 import type { TestProject } from "vitest/node";
-import { BROWSER_SWITCHES, findBrowser } from "../../browser/find-browser.mjs";
+import { BROWSER_SWITCHES, findBrowser, SHORT_LIFE } from "../../browser/find-browser.mjs";
 
 declare module "vitest" {
   interface ProvidedContext {
@@ -14,7 +14,7 @@ export default async function sharedBrowser(project: TestProject): Promise<() =>
   const executablePath = await findBrowser();
   const server = await chromium.launchServer({
     ...(executablePath && { executablePath }),
-    args: BROWSER_SWITCHES,
+    args: [...BROWSER_SWITCHES, ...SHORT_LIFE],
   });
   project.provide("browserAddress", server.wsEndpoint());
   return () => server.close();

@@ -1,7 +1,7 @@
 import { expect, test } from "vitest";
 import { ROOMS } from "../../../packages/ui/src/app/room-list.js";
-import { visitPage } from "./harness.js";
 import { LinePage } from "./line-page.js";
+import { visitRested } from "./rested-visit.js";
 
 /** Two pens of founts, no line at all. */
 const YARD = JSON.stringify({
@@ -25,7 +25,7 @@ const YARD = JSON.stringify({
 const ABOUT_A_LINE = ["day", "time", "rain", "cure", "trouble"];
 
 test("a yard without a line is at home in every room, on a phone: each tells of it, or says where to go", async () => {
-  await visitPage(
+  await visitRested(
     async ({ page }) => {
       const line = new LinePage(page);
       await line.settled();
