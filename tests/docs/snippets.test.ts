@@ -45,15 +45,17 @@ function expectPrinted(printed: string, document: string): void {
   if (parts.at(-1) !== "") expect(text.slice(from).trim(), "is printed after the last line shown").toBe("");
 }
 
-/** One command a line, each in plain words, is run at once; all else is left to a shell. */
+/** A command whose words are plain or in quotation marks, with the filter before it that writes its plan. */
+const PLAIN = /^(?:(sed [^<>`$]*) \| )?npx headfall((?: +(?:[\w./:,%=-]+|"[\w ./:,%=-]*"))+)( \|\| true)?$/;
+/** A command with its plan below it. */
+const WITH_PLAN_BELOW = /^(npx headfall [^\n]*?) *<<'plan'\n([\s\S]*\n)plan\s*$/;
+
+/** Plain commands, one a line, are run at once; all else is left to a shell, where each of them begins anew. */
 function runLines(text: string) {
-  const lines = text
-    .replace(/\\\n\s*/g, " ")
-    .split("\n")
-    .map((line) => line.replace(/\s+#.*/, "").trim())
-    .filter((line) => line !== "" && !line.startsWith("#"));
-  if (!lines.every((line) => /^npx headfall [\w\s./:,%=-]+$/.test(line))) return runInShell(text);
-  const told = lines.map(tell);
+  const [, line, plan] = WITH_PLAN_BELOW.exec(text) ?? [];
+  const lines = line === undefined ? linesOf(text) : [line];
+  if (!lines.every((one) => PLAIN.test(one))) return runInShell(text);
+  const told = lines.map((one) => tell(one, plan));
   return {
     status: told.at(-1)?.status,
     stdout: told.map(({ stdout }) => stdout).join(""),
@@ -61,13 +63,31 @@ function runLines(text: string) {
   };
 }
 
+const linesOf = (text: string) =>
+  text
+    .replace(/\\\n\s*/g, " ")
+    .replace(/\|\s*\n\s*/g, "| ")
+    .split("\n")
+    .map((line) => line.replace(/\s+#.*/, "").trim())
+    .filter((line) => line !== "" && !line.startsWith("#"));
+
 /** Some commands stand in several documents; each is run once. */
 const toldBefore = new Map<string, ReturnType<typeof headfall>>();
 
-function tell(line: string): ReturnType<typeof headfall> {
-  const told = toldBefore.get(line) ?? headfall(line.split(/\s+/).slice(2));
-  toldBefore.set(line, told);
+function tell(line: string, plan = ""): ReturnType<typeof headfall> {
+  const key = `${line}\n${plan}`;
+  const told = toldBefore.get(key) ?? runPlain(line, plan);
+  toldBefore.set(key, told);
   return told;
+}
+
+function runPlain(line: string, plan: string): ReturnType<typeof headfall> {
+  const [, filter, words = "", whatever] = PLAIN.exec(line) ?? [];
+  const filtered = filter === undefined ? undefined : runInShell(filter);
+  if (filtered !== undefined && filtered.status !== 0) return filtered;
+  const split = words.match(/"[^"]*"|[^\s"]+/g)!.map((word) => word.replaceAll('"', ""));
+  const told = headfall(split, filtered?.stdout ?? plan);
+  return whatever === undefined ? told : { ...told, status: 0 };
 }
 
 function runInShell(text: string) {
