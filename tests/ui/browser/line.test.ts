@@ -234,3 +234,28 @@ test("after a drag of more steps than are drawn, all stands as if the plan had j
   for (const one of [line, fresh]) await expect.poll(() => one.isSettled).toBe(true);
   await expect.poll(() => pictureOf(line.shadowRoot!)).toBe(pictureOf(fresh.shadowRoot!));
 });
+
+test.each([336, 600, 1240])(
+  "at %i px a drag moves nothing for what is said anew, but hides none of it",
+  async (width) => {
+    await page.viewport(width, 800);
+    const line = await shown();
+    const root = line.shadowRoot!;
+    const sentence = root.querySelector(".sentence")!;
+    await expect.poll(() => sentence.textContent).not.toContain(" ...");
+    const placeOf = (selector: string) => root.querySelector(selector)!.getBoundingClientRect();
+    const [drawing, panel] = [placeOf(".drawing"), placeOf("headfall-part")];
+    const change = { kind: "set", path: ["sources", 0, "stand"], value: "75 cm", what: "stand" } as const;
+    root
+      .querySelector("headfall-profile-hands")!
+      .dispatchEvent(new EditWantedEvent(change, `drag at ${width} px`));
+    await expect.poll(() => root.querySelector(".dragged")).not.toBeNull();
+    const grown = sentence.scrollHeight > panel.top - sentence.getBoundingClientRect().top;
+    expect(placeOf(".drawing").top).toBe(drawing.top);
+    if (!grown) expect(placeOf("headfall-part").top).toBe(panel.top);
+    for (const said of root.querySelectorAll(".counts, .sentence"))
+      expect(said.scrollHeight).toBeLessThanOrEqual(said.clientHeight + 1);
+    await expect.poll(() => root.querySelector(".dragged")).toBeNull();
+    expect(placeOf(".drawing").top).toBe(drawing.top);
+  },
+);

@@ -75,7 +75,8 @@ export class Shell implements Page {
 
   show(): void {
     const { name, note } = this.#plan;
-    document.title = name === undefined ? "Headfall" : `${name} · Headfall`;
+    const title = name === undefined ? "Headfall" : `${name} · Headfall`;
+    if (document.title !== title) document.title = title;
     const urgent = this.#notices.filter(({ isUrgent }) => isUrgent);
     render(
       html`<div class="page">

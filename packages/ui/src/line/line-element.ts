@@ -21,6 +21,7 @@ import { tokens } from "../styles/tokens.js";
 import { answerView, countsView } from "./answer-view.js";
 import type { Board, BoardActs, BoardView, Refusal, Tool } from "./board.js";
 import { drawingAround, fieldsAround } from "./fields-around.js";
+import { growToFit, keepHeight } from "./keep-height.js";
 import { lineStyles } from "./line.styles.js";
 import { LineCheckedEvent } from "./line-checked-event.js";
 import { momentOf, type Shown } from "./moments-view.js";
@@ -186,6 +187,14 @@ export class HeadfallLine extends LitElement {
     if (changed.has("day") && changed.get("day") !== this.day) this.#takePlan(this.plan);
   }
 
+  override updated(): void {
+    if (this.#pace.isDragging) growToFit(this.#sentence);
+  }
+
+  get #sentence(): HTMLElement | null {
+    return this.renderRoot.querySelector<HTMLElement>(".sentence");
+  }
+
   override render() {
     const { checked } = this.#check;
     return html`
@@ -209,7 +218,7 @@ export class HeadfallLine extends LitElement {
     const board = this.#board(checked, worst);
     const { rest } = this;
     return html`
-      <div class="board">
+      <div class=${this.#pace.isDragging ? "board dragged" : "board"}>
         <div class="stage">
           <div class="bar">${board && rest?.barView(board)}</div>
           <div class="stays">
@@ -302,7 +311,10 @@ export class HeadfallLine extends LitElement {
   #edit(change: PlanChange, gesture?: string, by = "drawing"): void {
     const edited = this.store?.edit(change, this.units, gesture);
     if (edited === undefined) return;
-    if (gesture !== undefined) this.#pace.note();
+    if (gesture !== undefined) {
+      if (!this.#pace.isDragging) keepHeight(this.#sentence);
+      this.#pace.note();
+    }
     this.refusal = edited.ok ? undefined : { by, because: edited.because };
     if (!edited.ok) this.#announce.say(`Not done: ${edited.because}`);
     else if (edited.selected !== undefined) this.#choose(edited.selected);

@@ -23,6 +23,9 @@ export const lineStyles = css`
   .counts { display: flex; flex-wrap: wrap; align-items: center; gap: 0.1rem 1rem; margin: 0; font-size: 1.1rem; }
   .sentence { font-size: 1.05rem; margin: 0 0 0.35rem; min-height: 5.9em; }
   .sureness { font-weight: 700; }
+  /* What is said anew at each step of a drag lays out and paints itself only, none of what stands around it. */
+  .dragged :is(.counts, .sentence) { will-change: transform; }
+  .dragged .sentence { contain: size layout style; block-size: var(--_height); }
   .stage { background: var(--_paper); padding: 0.25rem 0; }
   .drawing { position: relative; border: 1px solid var(--_rule); border-radius: 8px; overflow: hidden; contain: content; background: var(--_sheet); }
 
@@ -62,6 +65,10 @@ export const lineStyles = css`
       .controls { --_clear: 26rem; }
       .controls :is(input, select, button), summary { scroll-margin-top: 26rem; }
     }
+  }
+  @media (min-width: 560px) {
+    .counts { min-height: 1.5em; }
+    .dragged .counts { contain: size layout style; }
   }
   @media (min-width: 560px) and (max-width: 899px) { .sentence { min-height: 3em; } }
   @media (min-width: 900px) {

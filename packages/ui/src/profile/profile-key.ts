@@ -9,7 +9,7 @@ export function profileKey(layout: ProfileLayout, gradeWords: string) {
     <span class="key">${sample("extreme highest")} full, idle</span>
     <span class="key">${sample("extreme lowest")} lowest, busiest</span>
     ${layout.air.length === 0 ? nothing : html`<span class="key">${bubbles} air stays</span>`}
-    <span>${writeExaggeration(layout)}</span>
+    <span class="scales">${writeExaggeration(layout)}</span>
   `;
 }
 

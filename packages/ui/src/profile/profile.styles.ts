@@ -41,5 +41,8 @@ export const profileStyles = css`
   .bracket { stroke: currentColor; stroke-width: 2; }
   figcaption { font-size: 0.75rem; color: var(--_quiet); padding: 0.15rem 0.3rem 0.25rem; line-height: 1.35; }
   .key { display: inline-flex; align-items: center; gap: 0.35rem; margin-right: 0.7rem; white-space: nowrap; }
+  /* A line of its own, of a height that is given: what the scales are changes at each step of a drag. */
+  .scales { display: block; min-height: 1.35em; contain: size layout style; }
+  @media (max-width: 21em) { .scales { min-height: 2.7em; } }
   .key svg { width: 24px; flex: none; }
 `;

@@ -32,5 +32,6 @@ export const controls = css`
     overflow: hidden;
     clip-path: inset(50%);
     white-space: nowrap;
+    contain: strict;
   }
 `;
