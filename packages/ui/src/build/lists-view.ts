@@ -13,6 +13,7 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { upperFirst } from "../kernels/upper-first.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import type { BuildRoom } from "./room.js";
 
 /** What can hurt, by source: first of all that is told. */
@@ -57,7 +58,7 @@ export function jugsView({ sheet, system }: BuildRoom) {
 export function coopView({ sheet, system }: BuildRoom) {
   const { marks, heights, contacts } = sheet.coop;
   return html`<section aria-labelledby="coop"><h3 id="coop">To hang in the coop</h3>
-    ${marks.map((mark) => html`<h4>Daily mark of ${mark.source}</h4><ul>${writeMarkLines(mark, system).map((line) => html`<li>${line}</li>`)}</ul>`)}
+    ${marks.map((mark) => html`<h4>Daily mark of ${mark.source}</h4><ul>${writeMarkLines(mark, system).map((line) => html`<li>${wholeDates(line)}</li>`)}</ul>`)}
     ${heights.map(
       ({ run, weeks }) =>
         html`<h4>Height of ${run}</h4><ul>${weeks.map(({ week, height, raise, low, high }) => html`<li>Week ${week}: ${height === undefined ? `${writeCutLength(raise, system)} from where it is` : writeCutLength(height, system)} (${writeCutLength(low, system)} to ${writeCutLength(high, system)})</li>`)}</ul>`,

@@ -1,4 +1,4 @@
-import { type Plan, writeProblem } from "@headfall/hydraulics";
+import { type Plan, VERDICTS, type VerdictName, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
@@ -88,7 +88,7 @@ export class HeadfallCure extends RoomElement {
     const cured = answer && of && { ...room, answer, of, isTaken: this.#isTaken, unfolded: this.unfolded };
     return html`
       <h2>The smallest cure</h2>
-      ${this.checked === undefined || answer !== undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.</p>`}
+      ${this.checked === undefined || answer !== undefined ? nothing : html`<p>Today: ${countsView(this.checked.counts)}.${isAllGood(this.checked.counts) ? " Nothing needs a cure now; in weeks to come, or with more head to spare, something may." : ""}</p>`}
       ${this.#askView(room)}
       <div role="status">${this.#said === "" ? nothing : html`<p>${this.#said}</p>`}</div>
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
@@ -181,6 +181,9 @@ export class HeadfallCure extends RoomElement {
 
 const BEFORE = html`<p>Heights of the stand, sizes of pipe and other ways are tried on this plan, each judged as the line is, and the
   cheapest that makes every drinker good is told.</p>`;
+
+const isAllGood = (counts: Readonly<Record<VerdictName, number>>): boolean =>
+  VERDICTS.every((verdict) => verdict === "good" || counts[verdict] === 0) && counts.good > 0;
 
 const CAUTIONS = html`<section class="cautions" aria-label="Cautions">
   <p>Water is heavy: a full drum on a stand can kill. Stand it level and firm, and anchor what stands high.</p>

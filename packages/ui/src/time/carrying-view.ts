@@ -22,7 +22,7 @@ export function carryingView(room: TimeRoom) {
 }
 
 function table({ answer: { carrying }, system }: TimeRoom) {
-  const shown = carrying.days.filter(({ week }) => week === 0 || week === 4 || week === 8);
+  const shown = rowsOf(carrying.days);
   const isUphill = carrying.climb > 0;
   return html`<div class="scroller" role="region" aria-label="Trips and loads" tabindex="0"><table class="narrow">
     <thead><tr><th scope="col">When</th><th scope="col">A day</th><th scope="col">Trips</th><th scope="col">A trip</th>
@@ -36,8 +36,28 @@ function table({ answer: { carrying }, system }: TimeRoom) {
     )}</tbody></table></div>`;
 }
 
-const whenOf = ({ week, hot }: CarryingDay): string =>
-  `${week === 0 ? "now" : `in ${week} weeks`}${hot ? ", hot" : ""}`;
+const SHOWN_WEEKS = [0, 4, 8];
+
+interface Row extends CarryingDay {
+  /** What is carried does not change in the weeks shown. */
+  readonly isSteady: boolean;
+}
+
+/** Now, in four weeks and in eight; one row where they are the same. */
+function rowsOf(days: readonly CarryingDay[]): Row[] {
+  const shown = days.filter(({ week }) => SHOWN_WEEKS.includes(week));
+  const isSteady = shown.every(({ hot, volume }) => {
+    const now = shown.find((day) => day.week === 0 && day.hot === hot)?.volume.size ?? 0;
+    return Math.abs(volume.size - now) <= STEADY * now;
+  });
+  return shown.filter(({ week }) => !isSteady || week === 0).map((day) => ({ ...day, isSteady }));
+}
+
+/** Growth that no figure shows [share]. */
+const STEADY = 0.001;
+
+const whenOf = ({ week, hot, isSteady }: Row): string =>
+  `${isSteady ? "now to week 8" : week === 0 ? "now" : `in ${week} weeks`}${hot ? ", hot" : ""}`;
 
 const tripsOf = ({ trips }: CarryingDay): string =>
   trips.expect === trips.size ? String(trips.size) : `${trips.expect} to ${trips.size}`;

@@ -1,5 +1,6 @@
 import { writeMarkLines, writeQuantity } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
+import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { TimeRoom } from "./room.js";
 
@@ -14,7 +15,7 @@ export function markView({ answer: { mark }, system, acts }: TimeRoom) {
         ? nothing
         : html`<p>By tomorrow at the same hour it falls <span class="large">${numberButton(level(mark.fall.expect), { of: "dailyFall", source: mark.index })}</span></p>`
     }
-    <ul>${writeMarkLines(mark, system).map((sentence) => html`<li>${sentence}</li>`)}</ul>
+    <ul>${writeMarkLines(mark, system).map((sentence) => html`<li>${wholeDates(sentence)}</li>`)}</ul>
     ${
       mark.isKeptFull || mark.marks.length === 0
         ? nothing
