@@ -1,5 +1,6 @@
 import type { DayResult, DaysSummary, Plan, Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import { type DayIndex, indexDay } from "../kernels/day/day-index.js";
 import type { RoomTold } from "../kernels/how-got/request.js";
 import { RoomAsker } from "../worker/ask-room.js";
@@ -34,13 +35,13 @@ export class DayController implements ReactiveController {
   progress: number | undefined;
 
   readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
+  readonly #asker: RestedAsker;
   readonly #manyAsker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
     host.addController(this);
+    this.#asker = new RestedAsker(host);
     this.#manyAsker.onProgress = (share) => {
       this.progress = share;
       host.requestUpdate();
@@ -48,15 +49,22 @@ export class DayController implements ReactiveController {
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
     this.cancelMany();
   }
 
   ask(question: DayQuestion): void {
-    clearTimeout(this.#timer);
     this.isOld = true;
-    this.#timer = setTimeout(() => this.#send(question), this.result === undefined ? 0 : REST_MS);
+    const rest = this.result === undefined ? 0 : REST_MS;
+    this.#asker.ask({ kind: "day", ...question }, rest, (told) => {
+      if (told.ok) {
+        this.result = told.answer;
+        this.told = { day: told.answer };
+        this.index = indexDay(told.answer);
+        this.shown = question;
+      }
+      this.problems = told.ok ? [] : told.problems;
+      this.isOld = false;
+    });
   }
 
   askMany({ plan, day, hot, figure }: DayQuestion): void {
@@ -80,19 +88,5 @@ export class DayController implements ReactiveController {
   forgetMany(): void {
     this.cancelMany();
     this.days = undefined;
-  }
-
-  #send(question: DayQuestion): void {
-    this.#asker.ask({ kind: "day", ...question }, (told) => {
-      if (told.ok) {
-        this.result = told.answer;
-        this.told = { day: told.answer };
-        this.index = indexDay(told.answer);
-        this.shown = question;
-      }
-      this.problems = told.ok ? [] : told.problems;
-      this.isOld = false;
-      this.#host.requestUpdate();
-    });
   }
 }

@@ -7,8 +7,8 @@ import type {
   RainSupply,
 } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import type { RoomTold } from "../kernels/how-got/request.js";
-import { RoomAsker } from "../worker/ask-room.js";
 
 /** Rest after the last change before the record is gone through [ms]. */
 const REST_MS = 250;
@@ -46,8 +46,7 @@ export class RainController implements ReactiveController {
   isOld = false;
 
   readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #asker: RestedAsker;
   #last: RainAsked | undefined;
   #told: RoomTold = {};
   #opening = 0;
@@ -55,11 +54,10 @@ export class RainController implements ReactiveController {
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
     host.addController(this);
+    this.#asker = new RestedAsker(host);
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
     this.isReading = false;
   }
 
@@ -84,8 +82,7 @@ export class RainController implements ReactiveController {
   /** Has a text read, by the worker that goes through it afterwards. */
   open(opened: OpenedText): void {
     this.begin();
-    clearTimeout(this.#timer);
-    this.#asker.ask({ kind: "record", text: opened.text, options: opened.options }, (told) => {
+    this.#asker.ask({ kind: "record", text: opened.text, options: opened.options }, 0, (told) => {
       const reading = told.ok ? told.answer : told;
       if (reading.ok) {
         this.record = reading.record;
@@ -124,26 +121,25 @@ export class RainController implements ReactiveController {
   /** Has the record gone through with a plan, once there is one and the hand has rested. */
   ask(asked: RainAsked): void {
     this.#last = asked;
-    clearTimeout(this.#timer);
     if (this.isReading) return;
     const { record } = this;
     const { plan, source } = asked;
     if (record === undefined || plan.pens === undefined || plan.sources[source]?.roof === undefined) {
+      this.#asker.close();
       this.supply = undefined;
       this.problems = [];
       return;
     }
     this.isOld = true;
-    const send = () =>
-      this.#asker.ask({ kind: "rain", ...asked, record }, (told) => {
-        if (told.ok) this.supply = told.answer;
-        this.problems = told.ok ? [] : told.problems;
-        this.#turn({ isOld: false });
-      });
-    this.#timer = setTimeout(send, this.supply === undefined ? 0 : REST_MS);
+    const rest = this.supply === undefined ? 0 : REST_MS;
+    this.#asker.ask({ kind: "rain", ...asked, record }, rest, (told) => {
+      if (told.ok) this.supply = told.answer;
+      this.problems = told.ok ? [] : told.problems;
+      this.isOld = false;
+    });
   }
 
-  #turn(state: Partial<Pick<RainController, "isReading" | "faulty" | "asked" | "isOld">>): void {
+  #turn(state: Partial<Pick<RainController, "isReading" | "faulty" | "asked">>): void {
     Object.assign(this, state);
     this.#host.requestUpdate();
   }

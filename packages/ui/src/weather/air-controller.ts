@@ -1,8 +1,8 @@
 import type { AirQuestion, AirReadingOptions, AirRecord, Plan, Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
+import { RestedAsker } from "../controllers/rested-asker.js";
 import { readRecordFile } from "../rain/read-record-file.js";
 import { UNFETCHED_EXAMPLE } from "../room/unfetched.js";
-import { RoomAsker } from "../worker/ask-room.js";
 import type { RoomAnswers } from "../worker/room-protocol.js";
 import type { AirExample } from "./air-example.js";
 
@@ -28,27 +28,24 @@ export class AirController implements ReactiveController {
   told: RoomAnswers["weatherRecord"] | undefined;
   /** Whether what was found is of a plan or a record before. */
   isOld = false;
-  /** How far the record has been gone through, from 0 to 1; undefined while it is not. */
-  progress: number | undefined;
 
   readonly #host: ReactiveControllerHost;
-  readonly #asker = new RoomAsker();
-  #timer: ReturnType<typeof setTimeout> | undefined;
+  readonly #asker: RestedAsker;
   #plan: { readonly plan: Plan; readonly day: string | undefined } | undefined;
   #opening = 0;
 
   constructor(host: ReactiveControllerHost) {
     this.#host = host;
     host.addController(this);
-    this.#asker.onProgress = (share) => {
-      this.progress = share;
-      host.requestUpdate();
-    };
+    this.#asker = new RestedAsker(host);
+  }
+
+  /** How far the record has been gone through, from 0 to 1; undefined while it is not. */
+  get progress(): number | undefined {
+    return this.#asker.progress;
   }
 
   hostDisconnected(): void {
-    clearTimeout(this.#timer);
-    this.#asker.close();
     this.isReading = false;
   }
 
@@ -89,18 +86,14 @@ export class AirController implements ReactiveController {
   /** Has the record gone through with a plan, once there is one and the hand has rested. */
   ask(plan: Plan, day: string | undefined): void {
     this.#plan = { plan, day };
-    clearTimeout(this.#timer);
     const { record } = this;
     if (record === undefined || this.isReading) return;
     this.isOld = true;
-    const send = () =>
-      this.#asker.ask({ kind: "weatherRecord", plan, day, record }, (told) => {
-        this.progress = undefined;
-        if (told.ok) this.told = told.answer;
-        this.isOld = !told.ok;
-        this.#host.requestUpdate();
-      });
-    this.#timer = setTimeout(send, this.told === undefined ? 0 : REST_MS);
+    const rest = this.told === undefined ? 0 : REST_MS;
+    this.#asker.ask({ kind: "weatherRecord", plan, day, record }, rest, (told) => {
+      if (told.ok) this.told = told.answer;
+      this.isOld = !told.ok;
+    });
   }
 
   #begin(): number {
@@ -111,8 +104,7 @@ export class AirController implements ReactiveController {
   }
 
   #read(opened: Opened): void {
-    clearTimeout(this.#timer);
-    this.#asker.ask({ kind: "airRecord", text: opened.text, options: opened.options }, (told) => {
+    this.#asker.ask({ kind: "airRecord", text: opened.text, options: opened.options }, 0, (told) => {
       const reading = told.ok ? told.answer : told;
       if (reading.ok) {
         this.record = reading.record;
