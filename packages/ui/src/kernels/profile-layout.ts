@@ -71,40 +71,16 @@ const HEIGHT_STEP = 0.5;
 
 /** Lays the line out from the side: x is distance along the pipe, y is height, both to a stated scale. */
 export function layProfile(request: ProfileRequest): ProfileLayout {
-  const { checked, path, width, height } = request;
-  const left = AXIS_ROOM + VESSEL_WIDTH;
-  const plot = { left, right: width - 14, top: 16, bottom: height - RAIL_HEIGHT - LOSS_HEIGHT - LENGTH_AXIS };
-  const length = Math.max(path.along[path.along.length - 1] ?? 0, 0.1);
-  const x = linearScale(request.window ?? [0, length], [plot.left, plot.right]);
-  const y = linearScale(heightRange(request), [plot.bottom, plot.top]);
-  const spots = (heightAt: (point: number) => number): Spot[] =>
-    cutTo(
-      path.points.map((point, i) => ({ x: x(path.along[i]!), y: y(heightAt(point)) })),
-      x.range,
-    );
-  const pipeHeight = checked.line.points.height;
-  const gradeLine = (moment: MomentName) => {
-    const { head } = checked.solutions[moment][checked.friction];
-    return spots((point) => head[point]!);
-  };
+  const { width, height } = request;
+  const scaled = scalesOf(request);
+  const { plot, x, y } = scaled;
   const drinkers = drawDrinkers(request, x, y).filter((drinker) => isWithin(drinker, x.range));
   const railTop = plot.bottom + LENGTH_AXIS;
-  const source = checked.line.sources[path.source]!;
   return {
     width,
     height,
     plot,
-    ground: [
-      { x: 0, y: y(source.ground) },
-      { x: left, y: y(source.ground) },
-      ...spots((point) => checked.line.points.ground[point]!),
-    ],
-    pipe: spots((point) => pipeHeight[point]!),
-    grade: {
-      chosen: gradeLine(request.moment),
-      highest: gradeLine("fullIdle"),
-      lowest: gradeLine("lowestBusiest"),
-    },
+    ...layLines(request, scaled),
     vessel: drawVessel(request, y),
     air: airSpots(request, x, y).filter((spot) => isWithin(spot, x.range)),
     drinkers,
@@ -116,6 +92,46 @@ export function layProfile(request: ProfileRequest): ProfileLayout {
     heights: y.domain,
     window: x.domain,
     exaggeration: Math.abs(y(1) - y(0)) / (x(1) - x(0)),
+  };
+}
+
+/** Where the plot lies, and its two scales. */
+function scalesOf(request: ProfileRequest) {
+  const { path, width, height } = request;
+  const left = AXIS_ROOM + VESSEL_WIDTH;
+  const plot = { left, right: width - 14, top: 16, bottom: height - RAIL_HEIGHT - LOSS_HEIGHT - LENGTH_AXIS };
+  const length = Math.max(path.along[path.along.length - 1] ?? 0, 0.1);
+  return {
+    plot,
+    x: linearScale(request.window ?? [0, length], [plot.left, plot.right]),
+    y: linearScale(heightRange(request), [plot.bottom, plot.top]),
+  };
+}
+
+/** All that runs along the path: the ground from the vessel on, the pipe, and the grade lines. */
+function layLines(
+  { checked, path, moment }: ProfileRequest,
+  { plot, x, y }: ReturnType<typeof scalesOf>,
+): Pick<ProfileLayout, "ground" | "pipe" | "grade"> {
+  const { points, sources } = checked.line;
+  const spots = (heightAt: (point: number) => number): Spot[] =>
+    cutTo(
+      path.points.map((point, i) => ({ x: x(path.along[i]!), y: y(heightAt(point)) })),
+      x.range,
+    );
+  const gradeLine = (name: MomentName) => {
+    const { head } = checked.solutions[name][checked.friction];
+    return spots((point) => head[point]!);
+  };
+  const ground = y(sources[path.source]!.ground);
+  return {
+    ground: [{ x: 0, y: ground }, { x: plot.left, y: ground }, ...spots((point) => points.ground[point]!)],
+    pipe: spots((point) => points.height[point]!),
+    grade: {
+      chosen: gradeLine(moment),
+      highest: gradeLine("fullIdle"),
+      lowest: gradeLine("lowestBusiest"),
+    },
   };
 }
 
