@@ -29,6 +29,11 @@ test("readPlan(the longest text of nothing but faults) tells a few of them", () 
   expect(codes(`{${'"a":1,'.repeat(100_000)}"b":2}`).every((code) => code === "keyTwice")).toBe(true);
 });
 
+test("readPlan(an object of wrong keys only) places each without looking through all the others", () => {
+  const wrong = Array.from({ length: 40_000 }, (_, i) => `"k${i}": 1`).join(",");
+  expect(codes(plan(`,${wrong}`)).length).toBe(40_000);
+});
+
 test("readPlan(keys of prototypes) tells them as unknown and changes no prototype", () => {
   const evil = `, "__proto__": {"polluted": 1}, "constructor": {"prototype": {"polluted": 1}}, "prototype": 1, "toString": 2`;
   expect(codes(plan(evil))).toEqual(["unknownKey"]);

@@ -205,7 +205,9 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "a slip in the second batch",
     pens({ birds: [HENS.birds, { ...HENS.birds, agee: "3 days" }] }),
-    [`pens[0].birds[1].agee: found the key "agee". ${KEY}`],
+    [
+      `pens[0].birds[1].agee: found the key "agee". The plan format has no such key here. Did you mean "age"?`,
+    ],
   ],
   [
     "drinkers that are not there",

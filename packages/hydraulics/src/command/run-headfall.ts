@@ -1,5 +1,5 @@
 import { VERSION } from "../document/version.js";
-import { editDistance } from "../tables/edit-distance.js";
+import { editDistance, slipsIn } from "../tables/edit-distance.js";
 import { isCommand, writeHelp, writeHelpOf } from "./help.js";
 import { COMMANDS } from "./help-commands.js";
 import { QUESTIONS } from "./questions.js";
@@ -37,9 +37,6 @@ function noCommand(name: string): number {
   );
   return 2;
 }
-
-/** Letters wrong, left out or too many in a word that was meant to be another. */
-const slipsIn = (word: string): number => Math.min(2, Math.floor(word.length / 2));
 
 /** What help is asked for: a command by its name, or all of them (""); nothing where none is. */
 function helpAsked(name: string | undefined, [first, ...rest]: readonly string[]): string | undefined {

@@ -1,3 +1,4 @@
+import { keyMeant } from "./keys-at.js";
 import { LIMITS } from "./limits.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
 import type { CustomFault } from "./schema-parts.js";
@@ -95,13 +96,16 @@ export function keyProblem(steps: readonly PathStep[]): Problem {
   };
 }
 
-export function unknownKey(steps: readonly PathStep[]): Problem {
+/** A key the format does not have: with the one it was likely meant to be, of those `known` there. */
+export function unknownKey(steps: readonly PathStep[], known: readonly string[]): Problem {
+  const key = String(steps.at(-1));
+  const meant = keyMeant(key, known);
   return {
     code: "unknownKey",
     path: writePath(steps),
-    found: `the key ${JSON.stringify(String(steps.at(-1)).slice(0, 40))}`,
+    found: `the key ${JSON.stringify(key.slice(0, 40))}`,
     allowed: "The plan format has no such key here.",
-    mend: "Check the spelling, or remove it.",
+    mend: meant === undefined ? "Check the spelling, or remove it." : `Did you mean "${meant}"?`,
   };
 }
 

@@ -29,7 +29,8 @@ export function readJsonText(
   const problems: Problem[] = [];
   const value = plainValue(root, [], problems, lines);
   if (problems.length > 0) return { ok: false, problems };
-  return { ok: true, read: { value, placeOf: (path) => placeAt(lines, nodeAt(root, path).offset) } };
+  const nodeAt = findingNodes(root);
+  return { ok: true, read: { value, placeOf: (path) => placeAt(lines, nodeAt(path).offset) } };
 }
 
 function refuseOutright(text: string): Problem | undefined {
@@ -135,17 +136,27 @@ function keyProblem(
       };
 }
 
-function nodeAt(root: Node, path: readonly PathStep[]): Node {
-  let node = root;
-  for (const step of path) {
-    const next =
-      typeof step === "number"
-        ? node.children?.[step]
-        : node.children?.find((property) => property.children?.[0]?.value === step)?.children?.[1];
-    if (next === undefined) return node;
-    node = next;
-  }
-  return node;
+/** What a path leads to in a tree, or its nearest parent. Keys are listed once an object, lest many faults cost their square. */
+function findingNodes(root: Node): (path: readonly PathStep[]) => Node {
+  const listed = new Map<Node, ReadonlyMap<unknown, Node | undefined>>();
+  const keysOf = (node: Node) => {
+    const known = listed.get(node);
+    if (known !== undefined) return known;
+    const keys = new Map(
+      node.children?.map((property) => [property.children?.[0]?.value as unknown, property.children?.[1]]),
+    );
+    listed.set(node, keys);
+    return keys;
+  };
+  return (path) => {
+    let node = root;
+    for (const step of path) {
+      const next = typeof step === "number" ? node.children?.[step] : keysOf(node).get(step);
+      if (next === undefined) return node;
+      node = next;
+    }
+    return node;
+  };
 }
 
 function lineStarts(text: string): number[] {

@@ -8,18 +8,30 @@ import {
   typeProblem,
   unknownKey,
 } from "./issue-problems.js";
+import { keysAt } from "./keys-at.js";
+import { planSchema } from "./plan-schema.js";
 import { type PathStep, type Problem, writeFound, writePath } from "./problem.js";
 import type { CustomFault } from "./schema-parts.js";
+
+/** What a wrong key was meant to be is looked for in so many findings: beyond, a document was not typed by hand. */
+const MOST_OFFERED = 200;
+/** More keys than this that one object should not have are no slips either. */
+const MOST_SLIPS = 20;
 
 /**
  * The schema's findings as problems: the one place that knows how the schema library words things, so that none
  * of its own messages is ever shown.
  */
 export function readIssues(issues: readonly z.core.$ZodIssue[], document: unknown): Problem[] {
-  return issues.flatMap((issue) => readIssue(issue, document, []));
+  return issues.flatMap((issue, i) => readIssue(issue, document, [], i < MOST_OFFERED));
 }
 
-function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly PathStep[]): Problem[] {
+function readIssue(
+  issue: z.core.$ZodIssue,
+  document: unknown,
+  above: readonly PathStep[],
+  isOffered: boolean,
+): Problem[] {
   const steps = [...above, ...issue.path.map((step) => (typeof step === "symbol" ? String(step) : step))];
   const path = writePath(steps);
   const value = valueAt(document, steps);
@@ -30,9 +42,9 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
     case "invalid_type":
       return [typeProblem(path, value, issue.expected, steps)];
     case "unrecognized_keys":
-      return issue.keys.map((key) => unknownKey([...steps, key]));
+      return unknownKeys(issue.keys, document, steps, isOffered);
     case "invalid_union":
-      return unionProblems(issue, document, steps);
+      return unionProblems(issue, document, steps, isOffered);
     case "invalid_value": {
       const choices = issue.values.map((choice) => JSON.stringify(choice)).join(", ");
       return [
@@ -68,11 +80,22 @@ function readIssue(issue: z.core.$ZodIssue, document: unknown, above: readonly P
   }
 }
 
+function unknownKeys(
+  keys: readonly string[],
+  document: unknown,
+  steps: readonly PathStep[],
+  isOffered: boolean,
+): Problem[] {
+  const known = isOffered && keys.length <= MOST_SLIPS ? keysAt(planSchema, document, steps) : [];
+  return keys.map((key) => unknownKey([...steps, key], known));
+}
+
 /** Of the ways a value may be written, the one it comes nearest to: that way's findings are the useful ones. */
 function unionProblems(
   issue: z.core.$ZodIssueInvalidUnion,
   document: unknown,
   steps: readonly PathStep[],
+  isOffered: boolean,
 ): Problem[] {
   const value = valueAt(document, steps);
   const ways = issue.errors.filter((way) => way.length > 0);
@@ -81,7 +104,7 @@ function unionProblems(
   const misses = (way: readonly z.core.$ZodIssue[]) =>
     way.reduce((sum, found) => sum + (found.code === "unrecognized_keys" ? found.keys.length : 1), 0);
   const best = near.reduce((a, b) => (misses(b) < misses(a) ? b : a));
-  return best.flatMap((found) => readIssue(found, document, steps));
+  return best.flatMap((found) => readIssue(found, document, steps, isOffered));
 }
 
 const isWrongKindOfValue = (issue: z.core.$ZodIssue): boolean =>

@@ -17,3 +17,6 @@ export function editDistance(first: string, second: string): number {
   }
   return row[second.length]!;
 }
+
+/** Letters wrong, left out or too many in a word that was meant to be another: half of it at most, and two. */
+export const slipsIn = (word: string): number => Math.min(2, Math.floor(word.length / 2));
