@@ -15,7 +15,6 @@ import { calendarView } from "./calendar-view.js";
 import { figureView } from "./figure-view.js";
 import { howView } from "./how-view.js";
 import { KeyboardPlace } from "./keyboard-place.js";
-import { openExample, openFile } from "./open-record.js";
 import { rainStyles } from "./rain.styles.js";
 import { RainController } from "./rain-controller.js";
 import type { RainExample } from "./rain-example.js";
@@ -198,8 +197,8 @@ export class HeadfallRain extends RoomElement {
   }
 
   readonly #acts: RainActs = {
-    openFile: (file) => void openFile(this.#rain, file),
-    openExample: (example) => void openExample(this.#rain, example),
+    openFile: (file) => void this.#rain.openFile(file),
+    openExample: (example) => void this.#rain.openExample(example),
     answer: (options) => this.#rain.answer(options),
     leave: () => this.#rain.leave(),
     choose: (source) => {

@@ -13,7 +13,7 @@ const KINDS = {
   utf16: [0xff, 0xfe],
 } as const;
 
-/** The text of a file of rain; stations are published packed (.gz) too, and sheets save in two kinds of text. */
+/** The text of a file of days; stations are published packed (.gz) too, and sheets save in two kinds of text. */
 export async function readRecordFile(file: File): Promise<RecordText> {
   if (file.size > MOST_BYTES) return tooLarge(file.name);
   const start = new Uint8Array(await file.slice(0, 2).arrayBuffer());
