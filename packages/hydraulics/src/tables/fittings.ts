@@ -18,6 +18,17 @@ export function fittingById(id: string): FittingKind | undefined {
   return byId.get(id);
 }
 
+/** What a name ends with where the loss is of a state of the fitting, or of one way through it. */
+const STATE_OR_WAY = /, (?:fully open|clean|straight through|into or out of the branch)$/;
+
+/**
+ * What is bought for a fitting: its name without the state, or the way through, that its loss was published for.
+ *
+ * @param name  as the table has it
+ * @example boughtAs("Basket strainer, clean")   // Basket strainer
+ */
+export const boughtAs = (name: string): string => name.replace(STATE_OR_WAY, "");
+
 /**
  * Two-K coefficients of a kind of fitting at the size of its run, ready for headLossFitting.
  *

@@ -38,6 +38,17 @@ describe("the parts of a plan", () => {
     expect(counts("joiner", narrow.parts)).toContainEqual(["reducer 1/2 in to 3/4 in", 1]);
   });
 
+  it("name a fitting as it is bought, not the state of it that its loss is of", () => {
+    const fittings = ["ball-valve x 2", "strainer", "tee-run", "elbow-90"];
+    const named = sheetOf({}, { far: { fittings } }).parts.filter((part) => part.kind === "fitting");
+    expect(named.map(({ id, name, count }) => [id, name, count])).toEqual([
+      ["ball-valve 3/4 in", "Ball valve, full bore", 2],
+      ["strainer 3/4 in", "Basket strainer", 1],
+      ["tee-run 3/4 in", "Tee", 1],
+      ["elbow-90 3/4 in", "90 degree elbow, threaded or cemented", 1],
+    ]);
+  });
+
   it("take a pipe's size from what stands behind the last comma of its name", () => {
     expect(sizeOf("PVC pipe, schedule 40, 3/4 in")).toBe("3/4 in");
     expect(sizeOf("polyethylene, 20 mm")).toBe("20 mm");

@@ -8,6 +8,7 @@ import type { Plan, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, sourceNames } from "../../document/run-ends.js";
 import type { Line } from "../../model/line.js";
 import { drinkerById } from "../../tables/drinkers.js";
+import { boughtAs } from "../../tables/fittings.js";
 import { watererById } from "../../tables/waterers.js";
 import type { FillingFinding } from "../check-result.js";
 import type { Part, PartBasis, PartKind, PipeToCut } from "./part-list.js";
@@ -114,7 +115,7 @@ function runParts(run: PlanRun, where: string, size: string | undefined): Want[]
   ];
 }
 
-/** The fittings that a run names, with what their table calls them. */
+/** The fittings that a run names, with what is bought for them. */
 export function fittingsOf(
   run: PlanRun,
 ): { readonly id: string; readonly name: string; readonly count: number }[] {
@@ -123,7 +124,7 @@ export function fittingsOf(
       return { id: fitting.name, name: fitting.name, count: fitting.count ?? 1 };
     const { name, count } = readFittingText(fitting);
     const known = findFittingByName(name);
-    return { id: known?.id ?? name, name: known?.name ?? name, count };
+    return { id: known?.id ?? name, name: known === undefined ? name : boughtAs(known.name), count };
   });
 }
 
