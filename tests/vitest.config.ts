@@ -3,10 +3,14 @@ import { playwright } from "@vitest/browser-playwright";
 import { defineConfig } from "vitest/config";
 import { BROWSER_SWITCHES, findBrowser } from "./browser/find-browser.mjs";
 import { workersInOnePiece } from "./browser/workers-in-one-piece.js";
+import { LONG_VISITS } from "./ui/page/long-visits.js";
 
 const here = (path: string) => fileURLToPath(new URL(path, import.meta.url));
 // Tests that need no browser run without one; the others say what is missing, in browser/require-browser.ts.
 const browserPath = await findBrowser().catch(() => undefined);
+
+/** Set to leave the longest visits out; a run of some tests by name has all of them to choose from. */
+const isLeftOut = process.env.HEADFALL_LONG_VISITS === "0";
 
 /**
  * Tests read the sources, so that a failing line is the line one edits. Three projects:
@@ -75,6 +79,7 @@ export default defineConfig({
           name: "page",
           environment: "node",
           include: ["tests/ui/page/**/*.test.ts"],
+          exclude: isLeftOut ? LONG_VISITS : [],
           globalSetup: [
             here("browser/require-browser.ts"),
             here("ui/page/built-page.ts"),
