@@ -82,15 +82,16 @@ function chartView(chart: HeatChart, unit: string, words: string) {
     )}
     <text class="tick" x=${plot.left} y=${height - 4}>hour of the day; water in ${unit}</text>
     ${limits.map(
-      (
-        { y, words: limit },
-        k,
-      ) => svg`<line class="limit ${k === 0 ? "less" : "refused"}" x1=${plot.left} x2=${plot.right} y1=${y} y2=${y}></line>
-      <text class="letter" x=${plot.left + 4} y=${y - 4}>${limit}</text>`,
+      ({ y }, k) =>
+        svg`<line class="limit ${k === 0 ? "less" : "refused"}" x1=${plot.left} x2=${plot.right} y1=${y} y2=${y}></line>`,
     )}
     <path class="air" d=${air}></path>
     <path class="expected" d=${expected}></path>
     <path class="hottest" d=${hottest}></path>
+    ${limits.map(
+      ({ words: limit, wordsX, wordsY, isAtRight }) =>
+        svg`<text class="halo" x=${wordsX} y=${wordsY} text-anchor=${isAtRight ? "end" : "start"}>${limit}</text>`,
+    )}
   </svg>`;
 }
 

@@ -21,6 +21,7 @@ export const weatherStyles = css`
   .expected { fill: none; stroke: var(--_ink); stroke-width: 2; stroke-dasharray: 6 3; }
   .hottest { fill: none; stroke: var(--_ink); stroke-width: 3; }
   .limit { stroke: var(--_starves); stroke-width: 1.5; }
+  .halo { stroke: var(--_sheet); stroke-width: 4; paint-order: stroke; stroke-linejoin: round; }
   .less { stroke-dasharray: 10 4; }
   .refused { stroke-dasharray: 3 3; }
   .asked { border: 2px solid var(--_accent); border-radius: 8px; background: var(--_sheet); padding: 0.35rem 0.75rem; margin: 0.6rem 0; }

@@ -47,8 +47,32 @@ test("layHeatChart draws water, air and limits inside its plot, hotter higher, i
     expect(y).toBeGreaterThan(plot.top);
     expect(y).toBeLessThan(plot.bottom);
   }
+  // The words of each limit stand by its own line, within the plot.
+  for (const { y, wordsX, wordsY } of metric.limits) {
+    expect(Math.abs(wordsY - y)).toBeLessThan(15);
+    expect(wordsX).toBeGreaterThan(plot.left);
+    expect(wordsX).toBeLessThan(plot.right);
+  }
   expect(metric.hottest.match(/[ML]/g)).toHaveLength(answer.heat.air.length + 1);
   expect(us.hottest).toBe(metric.hottest);
   const at86 = us.degrees.find(({ value }) => value === 80)!.at;
   expect(at86).toBeGreaterThan(less!.y);
+});
+
+test("layHeatChart puts the words of a limit where no curve goes through them", () => {
+  const answer = heatOfPlan(plan, { high: 38 });
+  if (!answer.ok) throw new Error("no heat");
+  const words = "30 °C: drunk less";
+  for (const part of answer.heat.parts) {
+    const { heat } = answer;
+    const limits = [{ at: 30, words }];
+    const chart = layHeatChart({ heat, part, limits, isUs: false, width: 330, height: 260 });
+    const [{ wordsX, wordsY, isAtRight }] = chart.limits as [(typeof chart.limits)[0]];
+    const [from, to] = isAtRight ? [wordsX - 100, wordsX] : [wordsX, wordsX + 100];
+    const spots = [...`${chart.hottest}${chart.expected}`.matchAll(/([\d.]+) ([\d.]+)/g)];
+    const within = spots.filter(
+      ([, x, y]) => Number(x) > from && Number(x) < to && Math.abs(Number(y) - wordsY + 4) < 6,
+    );
+    expect(within).toEqual([]);
+  }
 });

@@ -1,6 +1,7 @@
 import type { Heat, HeatPart } from "@headfall/hydraulics";
-import { type ChartFrame, frameWithin, pathThrough } from "../chart-frame.js";
+import { type ChartFrame, frameWithin, type Plot, pathThrough } from "../chart-frame.js";
 import { linearScale, type Tick, ticksOf } from "../linear-scale.js";
+import { crosses } from "../side/label-rows.js";
 
 const HOUR = 3600;
 const DAY = 86_400;
@@ -13,7 +14,16 @@ export interface HeatChart extends ChartFrame {
   readonly hours: readonly Tick[];
   /** In the unit shown. */
   readonly degrees: readonly Tick[];
-  readonly limits: readonly { readonly y: number; readonly words: string }[];
+  readonly limits: readonly HeatLimit[];
+}
+
+/** A limit's line, and its words where no curve goes through them, or the fewest [px]. */
+export interface HeatLimit {
+  readonly y: number;
+  readonly words: string;
+  readonly wordsX: number;
+  readonly wordsY: number;
+  readonly isAtRight: boolean;
 }
 
 export interface HeatChartRequest {
@@ -37,8 +47,10 @@ export function layHeatChart({ heat, part, limits, isUs, width, height }: HeatCh
   const [low, high] = [Math.min(...all) - 1, Math.max(...all) + 2];
   const x = linearScale([0, DAY], [plot.left, plot.right]);
   const y = linearScale([low, high], [plot.bottom, plot.top]);
-  const path = (curve: readonly number[]) =>
-    pathThrough([...curve, curve[0] ?? low].map((one, k) => ({ x: x(k * heat.step), y: y(one) })));
+  const spots = (curve: readonly number[]) =>
+    [...curve, curve[0] ?? low].map((one, k) => ({ x: x(k * heat.step), y: y(one) }));
+  const path = (curve: readonly number[]) => pathThrough(spots(curve));
+  const drawn = curves.map(spots);
   return {
     ...frame,
     air: path(heat.air),
@@ -46,8 +58,37 @@ export function layHeatChart({ heat, part, limits, isUs, width, height }: HeatCh
     expected: path(part.expected.water),
     hours: ticksOf(x, HOUR, width < 420 ? 6 : 12),
     degrees: isUs ? inFahrenheit(low, high, y) : ticksOf(y, 1, 6),
-    limits: limits.map(({ at, words }) => ({ y: y(at), words })),
+    limits: limits.map(({ at, words }) => placeWords(words, y(at), plot, drawn)),
   };
+}
+
+/** Width of one letter, and how far letters rise above and hang below their line [px]. */
+const LETTER = 6.4;
+const RISE = 10;
+const HANG = 3;
+/** From the limit's line to the line its words stand on, above it and below [px]. */
+const ABOVE = -4;
+const BELOW = 13;
+
+function placeWords(
+  words: string,
+  y: number,
+  { left, right, top, bottom }: Plot,
+  curves: readonly (readonly { readonly x: number; readonly y: number }[])[],
+): HeatLimit {
+  const wide = words.length * LETTER;
+  const places = [ABOVE, BELOW].flatMap((off) =>
+    [false, true].map((isAtRight): HeatLimit & { readonly crossed: number } => {
+      const wordsX = isAtRight ? right - 4 : left + 4;
+      const start = isAtRight ? wordsX - wide : wordsX;
+      const box = { left: start, right: start + wide, top: y + off - RISE, bottom: y + off + HANG };
+      const isOut = box.top < top || box.bottom > bottom;
+      const crossed = isOut ? curves.length : curves.filter((curve) => crosses(curve, box)).length;
+      return { y, words, wordsX, wordsY: y + off, isAtRight, crossed };
+    }),
+  );
+  const { crossed: _, ...best } = places.reduce((one, other) => (other.crossed < one.crossed ? other : one));
+  return best;
 }
 
 function inFahrenheit(low: number, high: number, y: (value: number) => number): Tick[] {
