@@ -4,8 +4,10 @@ import { placeHandles } from "../../../../packages/ui/src/kernels/side/place-han
 import { runLabels } from "../../../../packages/ui/src/kernels/side/run-labels.js";
 import { type DrawingOptions, drawPlan, examplePlan } from "./drawn-plan.js";
 
-const labelsOf = (name: string, options: DrawingOptions = {}) => {
-  const drawn = drawPlan(examplePlan(name), options);
+const labelsOf = (name: string, options: DrawingOptions = {}) =>
+  labelled(drawPlan(examplePlan(name), options));
+
+const labelled = (drawn: DrawnPlan) => {
   const grips = placeHandles(drawn.handles, drawn.layout).map(({ grip }) => grip);
   return {
     ...drawn,
@@ -51,6 +53,20 @@ describe("runLabels", () => {
       const box = { left: x - half, right: x + half, top: y - 11, bottom: y + 17 };
       expect(crosses(layout.pipe, box)).toBe(false);
       expect(grips.filter((grip) => crosses([grip, { ...grip, x: grip.x + 0.1 }], box))).toEqual([]);
+    }
+  });
+
+  test("have a plate under them where they lie across pipe or ground, and nowhere else", () => {
+    const { labels, layout, grips, ...request } = labelsOf("alder-bank-two-pens", { width: 360 });
+    // Held where they stood before, the pipe may come to lie behind them.
+    const kept = new Map(labels.map(({ run, tie }) => [run, tie.y]));
+    const held = runLabels({ layout, request, system: "metric", grips, kept });
+    expect(held.filter(({ plate }) => plate !== undefined)).toHaveLength(held.length);
+    for (const { x, y, lines, plate } of [...labels, ...held]) {
+      const half = (Math.max(...lines.map(({ length }) => length)) * 6.4) / 2;
+      const box = { left: x - half, right: x + half, top: y - 11, bottom: y + 17 };
+      const isClear = !crosses(layout.pipe, box) && !crosses(layout.ground, box);
+      expect(plate).toEqual(isClear ? undefined : box);
     }
   });
 

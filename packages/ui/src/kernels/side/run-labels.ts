@@ -5,7 +5,7 @@ import type { ProfilePath } from "../profile-path.js";
 import type { ProfileRequest, Spot } from "../profile-request.js";
 import { showFlow, showLength } from "../shown.js";
 import { typedLength, type UnitSystem } from "../typed-quantity.js";
-import { crowdOf, freeRow } from "./label-rows.js";
+import { crosses, crowdOf, freeRow, type LabelBox } from "./label-rows.js";
 import { stretchesOf } from "./path-stretches.js";
 import { scalesOf } from "./side-scales.js";
 
@@ -19,6 +19,8 @@ export interface RunLabel {
   readonly y: number;
   /** The middle of the run's pipe [px], which the words are tied to. */
   readonly tie: Spot;
+  /** The room of the words [px], to be laid under them where there was none clear of pipe and ground. */
+  readonly plate: LabelBox | undefined;
 }
 
 /** Rise of letters above their line, and distance from one line to the next [px]. */
@@ -61,7 +63,10 @@ export function runLabels({ layout, request, system, grips, bars, kept }: RunLab
     if (x === undefined) return [];
     const tie = { x: middle, y: y(heightOnPath(checked.line.points.height, path, alongAt(middle))) };
     const box = { left: x - width / 2, right: x + width / 2, top: -RISE, bottom: LINE + 3 };
-    return [{ run, lines, x, y: kept?.get(run) ?? freeRow(box, tie.y, layout, crowd), tie }];
+    const row = kept?.get(run) ?? freeRow(box, tie.y, layout, crowd);
+    const room = { ...box, top: row + box.top, bottom: row + box.bottom };
+    const isClear = !crosses(layout.pipe, room) && !crosses(layout.ground, room);
+    return [{ run, lines, x, y: row, tie, plate: isClear ? undefined : room }];
   });
 }
 

@@ -7,6 +7,7 @@ export const handsStyles = css`
   svg { display: block; contain: strict; touch-action: pan-y; user-select: none; -webkit-user-select: none; }
   svg.closer { cursor: grab; }
   text { font: 12px var(--_font); fill: var(--_ink); pointer-events: none; }
+  .plate { fill: var(--_sheet); stroke: var(--_rule); }
   .halo { stroke: var(--_sheet); stroke-width: 5; paint-order: stroke; stroke-linejoin: round; }
   .handle { cursor: ns-resize; outline: none; }
   .hit { fill: transparent; }
