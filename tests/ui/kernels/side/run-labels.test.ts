@@ -4,10 +4,8 @@ import { placeHandles } from "../../../../packages/ui/src/kernels/side/place-han
 import { runLabels } from "../../../../packages/ui/src/kernels/side/run-labels.js";
 import { type DrawingOptions, drawPlan, examplePlan } from "./drawn-plan.js";
 
-const labelsOf = (name: string, options: DrawingOptions = {}) =>
-  labelled(drawPlan(examplePlan(name), options));
-
-const labelled = (drawn: DrawnPlan) => {
+const labelsOf = (name: string, options: DrawingOptions = {}) => {
+  const drawn = drawPlan(examplePlan(name), options);
   const grips = placeHandles(drawn.handles, drawn.layout).map(({ grip }) => grip);
   return {
     ...drawn,
