@@ -241,9 +241,15 @@ export type { Store } from "./simulate/store.js";
 
 // From a plan to verdicts, and how sure they are.
 
-export { type CheckOptions, checkPlan, FIRST_SAMPLES, MOST_SAMPLES } from "./judge/check-plan.js";
+export {
+  type CheckOptions,
+  checkPlan,
+  checkPlanInSteps,
+  FIRST_SAMPLES,
+  MOST_SAMPLES,
+} from "./judge/check-plan.js";
 export * from "./judge/check-result.js";
-export { type Checking, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
+export { type Checking, type CheckSteps, type LookOptions, lookAtPlan } from "./judge/look-at-plan.js";
 export { type DoubtedInput, type InputName, SAMPLED_DOUBTS } from "./judge/sureness/doubted-inputs.js";
 export * from "./judge/sureness/measure-again.js";
 export * from "./judge/sureness/measuring.js";

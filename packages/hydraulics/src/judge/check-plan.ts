@@ -1,7 +1,7 @@
 import type { Plan } from "../document/plan-schema.js";
 import { reportFlock } from "./birds/report-flock.js";
 import type { Certainty, Checked } from "./check-result.js";
-import { type Checking, checkWith } from "./look-at-plan.js";
+import { allOf, type Checking, type CheckSteps, checkSteps } from "./look-at-plan.js";
 import { doubtsOf } from "./sureness/doubts.js";
 import { judgeTolerance } from "./sureness/tolerance.js";
 
@@ -38,10 +38,23 @@ export const [FIRST_SAMPLES, MOST_SAMPLES] = [200, 1000];
  * @example checkPlan(plan, { samples: 0 }).checked.verdict   // "good"
  */
 export function checkPlan(plan: Plan, options: CheckOptions = {}): Checking {
+  return allOf(checkPlanInSteps(plan, options));
+}
+
+/**
+ * The check of `checkPlan` in steps, each about a third of what it takes without samples, so that a page that follows a
+ * hand can draw in between. What is left at any step may be given up.
+ *
+ * @param plan     from `readPlan` or `checkDocument`
+ * @param options  samples and seed for sure or close call
+ * @returns a generator of steps that gives at its end what `checkPlan` gives
+ * @example [...checkPlanInSteps(plan, { samples: 0 })].length   // 2
+ */
+export function checkPlanInSteps(plan: Plan, options: CheckOptions = {}): CheckSteps {
   const { samples = FIRST_SAMPLES, seed = 1, day, progress, soFar } = options;
   const most = options.samples === undefined ? MOST_SAMPLES : samples;
   const trying = { samples, most, seed, ...(progress === undefined ? {} : { progress }) };
-  return checkWith(plan, day, {
+  return checkSteps(plan, day, {
     samples,
     seed,
     report: reportFlock,

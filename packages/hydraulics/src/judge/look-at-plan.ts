@@ -61,18 +61,35 @@ export interface Trying {
   readonly report: typeof ReportFlock | undefined;
 }
 
+/** A check that is made in steps: whoever goes through them may do something else in between. */
+export type CheckSteps = Generator<undefined, Checking, undefined>;
+
 /** A plan looked at, its verdicts tried by sampling where there is something to try them with. */
-export function checkWith(
+export function checkWith(plan: Plan, day: string | undefined, trying: Trying): Checking {
+  return allOf(checkSteps(plan, day, trying));
+}
+
+/** All steps of a check, one after the other. */
+export function allOf(steps: CheckSteps): Checking {
+  let step = steps.next();
+  while (!step.done) step = steps.next();
+  return step.value;
+}
+
+/** The steps of it: the line with its birds, its moments with their verdicts, and all else that is told of them. */
+export function* checkSteps(
   plan: Plan,
   day: string | undefined,
   { samples, seed, sample, report }: Trying,
-): Checking {
+): CheckSteps {
   const built = buildLine(plan);
   if (!built.ok) return built;
   const manning = manPlan(plan, built, day);
   if (!manning.ok) return manning;
   const { manned, line } = manning;
+  yield;
   const judged = judgeLine(line);
+  yield;
   const found = findAllElse(plan, judged, built.openWater);
   const flock =
     manned === undefined || report === undefined ? {} : { flock: report(manned, judged.drinkers) };

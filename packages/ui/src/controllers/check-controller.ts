@@ -1,8 +1,9 @@
-import { type Checked, lookAtPlan, type Plan, type Problem } from "@headfall/hydraulics";
+import { type Checked, type CheckSteps, lookAtPlan, type Plan, type Problem } from "@headfall/hydraulics";
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import { WorkerAsker } from "../worker/ask-worker.js";
 import type { CheckAnswer, CheckOutcome } from "../worker/protocol.js";
 import { afterPaint } from "./after-paint.js";
+import { nextTask } from "./next-task.js";
 
 /** Samples of the tolerances behind "sure" and "close call". */
 const SAMPLES = 200;
@@ -50,10 +51,12 @@ export class CheckController implements ReactiveController {
   #plan: Plan | undefined;
   #day: string | undefined;
   /** The first look is a quick one; what looks closer, at the birds too, is fetched meanwhile. */
-  #look = (plan: Plan, day: string | undefined): CheckOutcome => lookAtPlan(plan, { day });
+  #look = (plan: Plan, day: string | undefined): CheckSteps => lookAtOnce(plan, day);
   #isCloser = false;
   /** Time the last quick check took [ms]. */
   #quickMs = 0;
+  /** The quick check that is under way, a task for each of its steps: all of it at once can be a long one. */
+  #underWay: CheckSteps | undefined;
   /** Takes back the quick check that is due. */
   #undue: (() => void) | undefined;
   #rest: ReturnType<typeof setTimeout> | undefined;
@@ -108,15 +111,33 @@ export class CheckController implements ReactiveController {
     this.#undue = undefined;
     const plan = this.#plan;
     if (plan === undefined) return;
-    if (this.#quickMs > LONG_MS) {
+    // One that has begun is ended first: under a hand that goes on, none would be otherwise.
+    if (this.#underWay !== undefined) this.#undue = afterPaint(() => this.#checkQuickly());
+    else if (this.#quickMs > LONG_MS) {
       this.#ask(plan, 0);
       this.#host.requestUpdate();
-    } else {
-      const start = performance.now();
-      const outcome = this.#look(plan, this.#day);
-      this.#quickMs = performance.now() - start;
-      this.#settle(plan, outcome, "waiting");
+      this.#checkCloselyLater(plan);
+    } else this.#goOn(plan, this.#look(plan, this.#day), 0);
+  }
+
+  /** Makes the next step of a quick check; `ms` is what the steps before it took. */
+  #goOn(plan: Plan, steps: CheckSteps, ms: number): void {
+    const start = performance.now();
+    const step = steps.next();
+    const spent = ms + performance.now() - start;
+    this.#underWay = step.done ? undefined : steps;
+    if (!step.done) {
+      void nextTask().then(() => {
+        if (this.#underWay === steps) this.#goOn(plan, steps, spent);
+      });
+      return;
     }
+    this.#quickMs = spent;
+    this.#settle(plan, step.value, "waiting");
+    if (plan === this.#plan) this.#checkCloselyLater(plan);
+  }
+
+  #checkCloselyLater(plan: Plan): void {
     this.#rest = setTimeout(() => this.#checkClosely(plan), REST_MS);
   }
 
@@ -159,8 +180,8 @@ export class CheckController implements ReactiveController {
   async #lookCloser(): Promise<void> {
     if (this.#isCloser) return;
     this.#isCloser = true;
-    const { checkHere } = await import("../worker/check-here.js");
-    this.#look = (plan, day) => checkHere({ plan, day, samples: 0 });
+    const { checkHereInSteps } = await import("../worker/check-here.js");
+    this.#look = (plan, day) => checkHereInSteps({ plan, day, samples: 0 });
   }
 
   #show(share: number | undefined): void {
@@ -173,9 +194,16 @@ export class CheckController implements ReactiveController {
   #forgetPending(): void {
     this.#undue?.();
     this.#undue = undefined;
+    this.#underWay = undefined;
     clearTimeout(this.#rest);
     clearTimeout(this.#late);
   }
+}
+
+/** The first look of all, made at once: nothing is shown yet that would wait for it. */
+// biome-ignore lint/correctness/useYield: it has the one step that it ends with.
+function* lookAtOnce(plan: Plan, day: string | undefined): CheckSteps {
+  return lookAtPlan(plan, { day });
 }
 
 /** Has something done within the next frame; what it gives back takes that back. */
