@@ -32,7 +32,7 @@ export function planEntries({ plan }: PlanContext): Entry[] {
       kind: "temperature",
       at: ["water"],
       typed: water,
-      standIn: DEFAULTS.waterTemperature.typed.replace("deg", "°"),
+      standIn: DEFAULTS.waterTemperature.typed,
     }),
     frictionEntry(plan),
     planEntry({

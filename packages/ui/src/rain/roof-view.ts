@@ -51,7 +51,7 @@ function freshRoof({ typing, source, system }: RainSaid, name: string) {
   return html`<form novalidate @submit=${pressForm(put)}>
     <p>No roof fills it yet.</p>
     ${freshView(AREA, typing)}
-    <p class="note quiet">Its footprint, not along the slope: a roof of ${system === "us" ? "6 by 8 ft has 48 ft2" : "2 by 3 m has 6 m2"}.</p>
+    <p class="note quiet">Its footprint, not along the slope: a roof of ${system === "us" ? "6 by 8 ft has 48 ft²" : "2 by 3 m has 6 m²"}.</p>
     <div class="field"><label for="roof-kind">Surface</label>
       <select id="roof-kind" class="long" @change=${(event: Event) => typing.keep(KIND, (event.target as HTMLSelectElement).value)}>
         ${ROOF_CHOICES.map(({ value, words }) => html`<option value=${value} ?selected=${value === (typing.draft(KIND) ?? "")}>${words}</option>`)}
@@ -64,7 +64,7 @@ function freshRoof({ typing, source, system }: RainSaid, name: string) {
 /** One edit, to be undone in one. */
 async function putRoof(typing: TypingController, source: number, name: string): Promise<void> {
   if ((typing.draft(AREA.key) ?? "").trim() === "")
-    return typing.complain(AREA.key, "How large is it? Write for instance 6 m2 or 60 ft2.");
+    return typing.complain(AREA.key, "How large is it? Write for instance 6 m² or 60 ft².");
   const [area, flush] = [await readFresh(AREA, typing), await readFresh(FLUSH, typing)];
   if (area === undefined || flush === undefined) return;
   const kind = typing.draft(KIND) ?? "";

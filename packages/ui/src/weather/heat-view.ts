@@ -14,6 +14,7 @@ import {
   writeRenewal,
 } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
+import { unitSigns } from "../kernels/unit-signs.js";
 import { type HeatChart, layHeatChart } from "../kernels/weather/heat-chart.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { listView } from "./frost-view.js";
@@ -26,7 +27,7 @@ export function heatView(room: WeatherRoom) {
   const renewal = writeRenewal(heat, system);
   return html`<section aria-labelledby="heat">
     <h3 id="heat">A hot, clear day</h3>
-    <p class="quiet">${writeHeatDay(heat, system)}.</p>
+    <p class="quiet">${unitSigns(writeHeatDay(heat, system))}.</p>
     <p>${writeHeatAnswer(heat, system)}</p>
     ${part === undefined ? nothing : partView(room, part)}
     ${partsTable(room)}
