@@ -67,3 +67,15 @@ it("searchCuts says that it has not looked at every plan where one bar can be fi
   const { isComplete, plan } = searchCuts(bars, relaxed, { bound: length, first, most: 1e6 });
   expect([isComplete, plan]).toEqual([false, first]);
 });
+
+// The pieces are 5.1 m together; of bars of 1.9, 2.3 and 3.1 m none come to less than 2.3 + 3.1 that hold as much.
+it("cutStock takes up again what it had left at a higher price", () => {
+  const pieces = [
+    { length: 0.5, count: 1 },
+    { length: 1.1, count: 3 },
+    { length: 1.3, count: 1 },
+  ];
+  const found = cutStock({ pieces, sold: [1.9, 3.1, 2.3], leftovers: [], kerf: 0.003, most: 20_000 });
+  expect(found.bought).toBeCloseTo(5.4, 9);
+  expect(found.isProven).toBe(true);
+});

@@ -243,4 +243,11 @@ describe("leastToAdd", () => {
     // 0.8 of 5 for 7, three tenths of it beyond a half: 0.8 + 3 x 0.3.
     expect([...found!.never[0]!]).toEqual([5 * 7 * 1700, 0]);
   });
+
+  it("counts on no kind that cannot be had", () => {
+    const found = leastToAdd(one([[ask(5, 0, 0, 1)]], [0, 0]), [1, Number.POSITIVE_INFINITY]);
+    expect(found).toMatchObject({ pieces: [0, 0], cost: 0 });
+    // All of 5 for 7, a half of it beyond a half: 1 + 3 x 0.5.
+    expect([...found!.never[0]!]).toEqual([5 * 7 * 2500]);
+  });
 });
