@@ -90,8 +90,7 @@ function chartView(chart: HeatChart, unit: string, words: string) {
     <path class="expected" d=${expected}></path>
     <path class="hottest" d=${hottest}></path>
     ${limits.map(
-      ({ words: limit, wordsX, wordsY, isAtRight }) =>
-        svg`<text class="halo" x=${wordsX} y=${wordsY} text-anchor=${isAtRight ? "end" : "start"}>${limit}</text>`,
+      ({ words: limit, wordsX, wordsY }) => svg`<text class="halo" x=${wordsX} y=${wordsY}>${limit}</text>`,
     )}
   </svg>`;
 }

@@ -67,8 +67,8 @@ test("layHeatChart puts the words of a limit where no curve goes through them", 
     const { heat } = answer;
     const limits = [{ at: 30, words }];
     const chart = layHeatChart({ heat, part, limits, isUs: false, width: 330, height: 260 });
-    const [{ wordsX, wordsY, isAtRight }] = chart.limits as [(typeof chart.limits)[0]];
-    const [from, to] = isAtRight ? [wordsX - 100, wordsX] : [wordsX, wordsX + 100];
+    const [{ wordsX, wordsY }] = chart.limits as [(typeof chart.limits)[0]];
+    const [from, to] = [wordsX, wordsX + 100];
     const spots = [...`${chart.hottest}${chart.expected}`.matchAll(/([\d.]+) ([\d.]+)/g)];
     const within = spots.filter(
       ([, x, y]) => Number(x) > from && Number(x) < to && Math.abs(Number(y) - wordsY + 4) < 6,

@@ -39,5 +39,10 @@ export const handsStyles = css`
     .grip { stroke: CanvasText; fill: Canvas; }
     .handle:focus-visible .ring { stroke: Highlight; }
   }
-  @media print { .tools, .handle { display: none; } }
+  @media print {
+    .tools, .handle { display: none; }
+    /* Paper is as wide as it is: the drawing beneath is drawn smaller or larger, and this with it. */
+    .over { right: 0; }
+    .over svg { width: 100%; }
+  }
 `;
