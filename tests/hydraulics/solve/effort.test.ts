@@ -51,8 +51,11 @@ const STIFF = [23, 24, 298, 349];
 const NARROWED = [
   6, 11, 13, 21, 80, 91, 114, 117, 170, 285, 566, 591, 606, 626, 779, 856, 1789, 2374, 2594, 2645,
 ];
-/** Narrowed so, in which flows are matched to the pipes from one step to the next, in trees and between chords. */
-const NARROWED_STIFF = [80, 233, 268, 430, 588];
+/**
+ * Narrowed so, in which flows are matched to the pipes from one step to the next, in trees and between chords; the last
+ * is solved by a step that was cut short.
+ */
+const NARROWED_STIFF = [80, 233, 268, 430, 588, 862];
 const WIDENED = [82, 683, 809, 1133, 1393, 2063, 2189];
 
 /**
@@ -101,7 +104,7 @@ describe.each(FRICTION_LAWS)("solveLine (%s) takes no more steps than recorded",
 
   it.each([
     [1 / 20, NARROWED, { steps: 350, evaluations: 379 }, { steps: 292, evaluations: 344 }],
-    [1 / 20, NARROWED_STIFF, { steps: 77, evaluations: 82 }, { steps: 72, evaluations: 79 }],
+    [1 / 20, NARROWED_STIFF, { steps: 91, evaluations: 97 }, { steps: 81, evaluations: 90 }],
     [0.7, RINGS, { steps: 67, evaluations: 81 }, { steps: 61, evaluations: 75 }],
     [20, WIDENED, { steps: 145, evaluations: 154 }, { steps: 249, evaluations: 258 }],
   ])("for lines of which all bores have become %f times as wide", (factor, seeds, ...recorded) => {
