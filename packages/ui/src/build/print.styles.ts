@@ -3,7 +3,7 @@ import { css } from "lit";
 /** Sheets for the work and for the coop: black on white, no colour carries anything, large enough to be read when wet. */
 export const printStyles = css`
   main { color-scheme: light; color: #000; background: #fff; font: 11pt/1.3 Arial, Helvetica, "Liberation Sans", sans-serif; }
-  main.coop { break-before: page; font-size: 13.5pt; line-height: 1.3; }
+  main.coop { break-before: page; font-size: 13pt; line-height: 1.25; }
   h1 { font-size: 17pt; margin: 0 0 3mm; }
   .coop h1 { font-size: 22pt; margin-bottom: 0; }
   h2 { font-size: 13pt; margin: 5mm 0 1.5mm; border-bottom: 0.5mm solid #000; break-after: avoid; }
