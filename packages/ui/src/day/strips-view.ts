@@ -27,7 +27,7 @@ export function layStrips(room: Omit<DayRoom, "acts">): DayStrips {
   };
 }
 
-/** Birds at the drinkers of each pen that has any. */
+/** Birds at the drinkers through the day, of each pen with birds at the line. */
 const crowdStrips = (
   { result, index, checked, isWide }: Omit<DayRoom, "acts">,
   width: number,

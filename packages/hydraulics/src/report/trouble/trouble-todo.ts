@@ -7,7 +7,7 @@ import type { NamedCause } from "../../judge/trouble/trouble-result.js";
  * @example writeTodo(trouble.likely[0])[0]   // "Shut the tap at the vessel, push the joint at that place ..."
  */
 export const writeTodo = (cause: NamedCause): string[] =>
-  TODO[cause.code](cause.places.length === 1 ? cause.places[0] : THAT[cause.at]);
+  WHAT_TO_DO[cause.code](cause.places.length === 1 ? cause.places[0] : THAT[cause.at]);
 
 /** What stands for the place in what is to be done, while it is not known which of several it is. */
 const THAT: Readonly<Record<NamedCause["at"], string>> = {
@@ -28,7 +28,7 @@ const serveRegulator = (where: string) =>
   `Shut the tap before the regulator of ${where}, clean its strainer and seat, and set it again with a jar and a tape; drinkers behind it hold only so much head.`;
 
 /** By cause, what to do there. */
-const TODO: Readonly<Record<CauseCode, (where: string) => string[]>> = {
+const WHAT_TO_DO: Readonly<Record<CauseCode, (where: string) => string[]>> = {
   asDesigned: () => [
     "The check of the plan tells which drinkers starve, drip or are dry, when and why; a cure of it, what to change.",
   ],
