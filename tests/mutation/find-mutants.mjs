@@ -10,13 +10,10 @@ const SILENT_KEYS = new Set([
   "superTypeArguments",
 ]);
 const EXPRESSIONS_WITH_TYPES = new Set(["TSAsExpression", "TSNonNullExpression", "TSSatisfiesExpression"]);
-// Sentences are not judged here, nor what is thrown: the tests of refusals read them word for word.
-const LEFT_ALONE = new Set([
-  "ThrowStatement",
-  "TemplateLiteral",
-  "ImportDeclaration",
-  "ExportAllDeclaration",
-]);
+// What is thrown is not judged here: the tests of refusals read it word for word.
+const LEFT_ALONE = new Set(["ThrowStatement", "ImportDeclaration", "ExportAllDeclaration"]);
+/** Where words are written, the figures within them are judged too; elsewhere a text is a key or a name. */
+const WRITES_WORDS = /^report\//;
 const FUNCTIONS = new Set(["FunctionDeclaration", "FunctionExpression", "ArrowFunctionExpression"]);
 
 /**
@@ -35,7 +32,7 @@ export function findPlaces(path, source) {
     place.alternatives.push(...(more.alternatives ?? []));
     places.set(key, { ...place, isExpression: more.isExpression, parts: more.parts });
   };
-  visit(program, { add, source, isInFunction: false });
+  visit(program, { add, source, isInFunction: false, writesWords: WRITES_WORDS.test(path) });
   for (const statement of program.body) addConstant(statement, add);
   const imports = program.body.filter(({ type, source: from }) => /Declaration$/.test(type) && from?.value);
   return { places: [...places.values()], imports: imports.map(({ source: from }) => from.value) };
@@ -52,7 +49,7 @@ function addConstant(statement, add) {
 }
 
 function visit(node, state) {
-  if (isSilent(node)) return;
+  if (isSilent(node, state)) return;
   addStatement(node, state);
   addTest(node, state);
   if (!state.isTarget) addValue(node, state);
@@ -70,8 +67,10 @@ function visit(node, state) {
   }
 }
 
-const isSilent = ({ type }) =>
-  LEFT_ALONE.has(type) || (type.startsWith("TS") && !EXPRESSIONS_WITH_TYPES.has(type));
+const isSilent = ({ type }, { writesWords }) =>
+  LEFT_ALONE.has(type) ||
+  (type === "TemplateLiteral" && !writesWords) ||
+  (type.startsWith("TS") && !EXPRESSIONS_WITH_TYPES.has(type));
 
 /** What is written to is no value; nor is a name of a key. */
 const isTargetOf = ({ type }, key) =>

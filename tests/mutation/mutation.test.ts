@@ -6,8 +6,8 @@ import { writeSwitchable } from "./switchable.mjs";
 import { writeTestFile } from "./test-file.mjs";
 
 /** A file made switchable, and run: what its last function gives with each mutant switched on. */
-function runSwitched(source: string, call: string) {
-  const { text, mutants } = writeSwitchable("made.ts", source, 1);
+function runSwitched(source: string, call: string, path = "made.ts") {
+  const { text, mutants } = writeSwitchable(path, source, 1);
   const mutation = makeSwitch(mutants.length);
   const run = new Function("__mutation", `${text.replaceAll("export ", "")}\nreturn () => ${call};`)(
     mutation,
@@ -72,6 +72,13 @@ describe("writeSwitchable", () => {
     const { run, found } = runSwitched(source, "[sign(2), sign(-2)].join()");
     expect(run()).toBe("1,-1");
     expect(found).toMatchObject({ "s = 1; -> ": "9,-1", "s = -1; -> ": "1,9" });
+  });
+
+  it("judges the figures within a sentence where words are written, and nowhere else", () => {
+    const source = `export function fall(from, to) { return \`it falls \${from - to} cm\`; }`;
+    const { found } = runSwitched(source, "fall(5, 2)", "report/made.ts");
+    expect(found).toMatchObject({ "from - to -> from + to": "it falls 7 cm" });
+    expect(runSwitched(source, "fall(5, 2)").found).toEqual({});
   });
 
   it("gives up a loop that would not end", () => {

@@ -1,7 +1,7 @@
 /**
  * Mutation testing of the core: changes one place at a time and looks whether a test notices.
  *   npm run mutate                     numerics, physics, solve
- *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge, model, search and simulate, too
+ *   npm run mutate -- physics/vent     files whose path begins so; of birds, judge, model, report, search and simulate, too
  *   npm run mutate -- --one-in=3       every third mutant; with --from=1 a second sample: those next to these
  *   npm run mutate -- --left           those that the last run of the same files tried: what it left over unexplained is tried again
  *   npm run mutate -- --seconds=6      tests of one mutant take so long altogether, where the quick ones show little
@@ -24,6 +24,8 @@ const TESTS_OF = {
     /^(hydraulics\/(model|document\/waterer-problems)|published\/published|laws\/(parts|building|stand|yard|birds-on-plans))/,
   numerics: /^(hydraulics\/numerics|oracle)\//,
   physics: /^(hydraulics\/physics|published\/published|oracle)/,
+  report:
+    /^(hydraulics\/(report|document\/name-list|judge\/(build\/stand-loads|sureness\/tolerance|time\/time|year\/year-for))|hostile\/(exports|names)|laws\/building)/,
   search: /^(hydraulics\/search|oracle\/cure-search|laws\/cure)/,
   simulate: /^(hydraulics\/simulate|laws\/(crowd|day-on-plans|time-on-plans))/,
   solve: /^(hydraulics\/solve|laws\/(alike|balance|same-line|scaling|more-head)|regress)/,

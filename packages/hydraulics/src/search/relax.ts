@@ -1,11 +1,12 @@
 import type { Plan } from "../document/plan-schema.js";
+import type { Line } from "../model/line.js";
 import type { CompareCosts } from "./cost.js";
 import type { Relaxation } from "./cure-answer.js";
 import { buildCureLines, type CureLines } from "./cure-lines.js";
 import { type CureOptions, STAND_MOST } from "./cure-options.js";
 import { outcomeOf } from "./cure-outcome.js";
-import { buildCureSpace, type Picks, planOf } from "./cure-space.js";
-import { judgeScene, type Requirement } from "./requirement.js";
+import { buildCureSpace, type CureSpace, type Picks, planOf } from "./cure-space.js";
+import { judgeScene, lineInScene, type Requirement, type Scene } from "./requirement.js";
 import { type Effort, solveSpace } from "./solve-space.js";
 
 /** What relaxing is done with. */
@@ -65,6 +66,15 @@ function giveMargin({ plan, requirement, options, compare, effort }: Relaxing): 
   return { give: "margin", best: low, asked, cost: best.cost, plan: planOf(lines.space, best.picks) };
 }
 
+/** A plan, and the scene in which most of its drinkers are not good: so many, with so little to spare [m]. */
+interface Lost {
+  readonly picks: Picks;
+  readonly line: Line;
+  readonly scene: Scene;
+  readonly lost: number;
+  readonly spare: number;
+}
+
 /** The plan with fewest drinkers that are not good, of those with the widest pipe and with the present one at any stand. */
 function giveDrinkers({ plan, requirement, options, effort }: Relaxing): Relaxation | undefined {
   const lines = linesOf(plan, options);
@@ -73,46 +83,48 @@ function giveDrinkers({ plan, requirement, options, effort }: Relaxing): Relaxat
   const widest = space.runs.map(({ options: sizes }) => sizes.length - 1);
   const pipes = [space.runs.map(() => 0), widest];
   const stands = space.sources[0].options.map((_, k) => space.sources.map((__, s) => (s === 0 ? k : 0)));
-  let best: { picks: Picks; lost: number; spare: number } | undefined;
+  let best: Lost | undefined;
   for (const picks of pipes.flatMap((sizes) => stands.map((stand) => [...sizes, ...stand]))) {
     if (effort.isStopped()) break;
     const line = lines.lineOf(picks);
     if (line === undefined) continue;
     effort.judged += requirement.scenes.length;
     effort.progress(effort.judged);
-    const reports = requirement.scenes.map((scene) => judgeScene(requirement, line, scene));
-    const lost = Math.max(...reports.map(({ counts }) => line.drinkers.count - counts.good));
-    const spare = Math.min(...reports.map((report) => report.spare?.head ?? 0));
-    if (best === undefined || lost < best.lost || (lost === best.lost && spare > best.spare))
-      best = { picks, lost, spare };
+    const one = { picks, line, ...lostOf(requirement, line) };
+    if (best === undefined || one.lost < best.lost || (one.lost === best.lost && one.spare > best.spare))
+      best = one;
   }
-  const line = best && lines.lineOf(best.picks);
-  if (best === undefined || line === undefined || best.lost === 0) return undefined;
-  return drinkersLost(lines, requirement, best.picks, best.lost);
+  return best === undefined || best.lost === 0 ? undefined : drinkersLost(space, requirement, best);
+}
+
+function lostOf(requirement: Requirement, line: Line): Pick<Lost, "scene" | "lost" | "spare"> {
+  const reports = requirement.scenes.map((scene) => {
+    const { counts, spare } = judgeScene(requirement, line, scene);
+    return { scene, lost: line.drinkers.count - counts.good, spare: spare?.head ?? 0 };
+  });
+  const most = reports.reduce((worst, report) => (report.lost > worst.lost ? report : worst));
+  return { ...most, spare: Math.min(...reports.map(({ spare }) => spare)) };
 }
 
 function drinkersLost(
-  lines: CureLines,
+  space: CureSpace,
   requirement: Requirement,
-  picks: Picks,
-  lost: number,
-): Relaxation | undefined {
-  const line = lines.lineOf(picks);
-  if (line === undefined) return undefined;
-  const { drinkers } = outcomeOf({ ...requirement, scenes: requirement.scenes.slice(0, 1) }, line);
+  { picks, line, scene, lost }: Lost,
+): Relaxation {
+  const { drinkers } = outcomeOf({ ...requirement, scenes: [scene] }, line);
   const bad = drinkers.map((outcome, d) => ({ ...outcome, d })).filter(({ verdict }) => verdict !== "good");
   const flowOf = ({ moments: { lowestBusiest } }: (typeof bad)[number]) =>
     Math.min(lowestBusiest.hazenWilliams.flow, lowestBusiest.darcyWeisbach.flow);
-  const starved = bad.filter(({ verdict }) => verdict !== "drips").sort((a, b) => flowOf(a) - flowOf(b));
-  const [worst] = starved;
+  const [worst] = bad.filter(({ verdict }) => verdict !== "drips").sort((a, b) => flowOf(a) - flowOf(b));
+  const { need } = lineInScene(requirement, line, scene).drinkers;
   return {
     give: "drinkers",
     lost,
     of: line.drinkers.count,
     names: bad.map(({ drinker }) => drinker),
     flow: worst === undefined ? undefined : flowOf(worst),
-    need: worst === undefined ? undefined : line.drinkers.need[worst.d],
-    plan: planOf(lines.space, picks),
+    need: worst === undefined ? undefined : need[worst.d],
+    plan: planOf(space, picks),
   };
 }
 
