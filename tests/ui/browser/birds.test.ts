@@ -178,3 +178,20 @@ test("figures are in gallons and degrees Fahrenheit where the user wants US unit
   expect(view.shadowRoot!.querySelector(".chart")!.textContent).toContain("gal a day");
   await expect.element(page.getByRole("textbox", { name: "Warmest of the day" })).toHaveValue("75.2 °F");
 });
+
+test("where the birds are yet to come it says when, and with one press all is reckoned for that day", async () => {
+  const host = await birdsRoom({
+    ...alderBank,
+    pens: [{ id: "yard", birds: { kind: "pullet", count: 25, hatched: "2026-07-09" } }],
+  });
+  await expect
+    .element(page.getByText("On 2026-07-04 no bird is there yet; the first come on 2026-07-09."))
+    .toBeVisible();
+  await userEvent.click(page.getByRole("button", { name: "Reckon for 2026-07-09" }));
+  expect(host.plan.day).toBe("2026-07-09");
+  await expect.element(page.getByLabelText("The day it is for")).toHaveValue("2026-07-09");
+  await expect.poll(() => host.view.shadowRoot!.querySelector(".answer")!.textContent).toMatch(/\d+ mL/);
+  expect(host.view.shadowRoot!.querySelector(".yet")).toBeNull();
+  host.undo();
+  expect(host.plan.day).toBeUndefined();
+});

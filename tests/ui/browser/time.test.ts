@@ -92,3 +92,10 @@ test("where nobody drinks it says so, leads to the birds, and tells no days", as
   const cautions = view.shadowRoot!.querySelector(".cautions")!.textContent!;
   for (const words of ["every day", "drown", "ask a vet"]) expect(cautions).toContain(words);
 });
+
+test("the day one goes is said there, and counts for the whole plan", async () => {
+  const { store, view } = await timeRoom(withHens);
+  await userEvent.fill(page.getByLabelText("The day you go"), "2026-08-01");
+  await expect.poll(() => store.plan.day).toBe("2026-08-01");
+  await expect.poll(() => shown(view)).toContain("The whole plan is reckoned for that day.");
+});

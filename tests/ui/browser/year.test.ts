@@ -116,3 +116,15 @@ test("buying what it says leaves nothing short; a number tells how it was got; t
   store.undo();
   expect(store.plan.kit?.length).toBe(3);
 });
+
+test("it says week by week how many drinkers a pen without any needs, and why", async () => {
+  const { kit: _, ...untold } = brooders;
+  const { view } = await yearRoom(untold);
+  unfold(view);
+  const table = view.shadowRoot!.querySelector("[aria-label='Drinkers needed by week and pen']")!;
+  expect(table.textContent).toMatch(/\d+ nipples,\s+none there/);
+  expect(shown(view)).toContain("30 × Growing pullet or cockerel, layer or dual-purpose breed");
+  table.querySelector<HTMLButtonElement>("[data-how*=yearNeeded]")!.click();
+  const panel = view.shadowRoot!.querySelector("headfall-how")!;
+  await expect.poll(() => panel.shadowRoot!.textContent).toMatch(/Nipples needed, “\w+”, 2026-\d\d-\d\d to/);
+});

@@ -3,6 +3,7 @@ import { html, nothing, type PropertyValues } from "lit";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
+import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -72,7 +73,7 @@ export class HeadfallBirds extends RoomElement {
     const stray = this.#typing.strayRefusal;
     return html`
       <h2 tabindex="-1">What the birds drink</h2>
-      ${plan.pens === undefined ? EMPTY : answerView(room)}
+      ${plan.pens === undefined ? EMPTY : html`${nobodyYetView(plan, this.day, this.#typing)} ${answerView(room)}`}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
       ${plan.pens === undefined ? nothing : findingsView(room)}
       <div class="rest">
@@ -95,6 +96,7 @@ export class HeadfallBirds extends RoomElement {
       system,
       // A page of one's own that tells no day gets ages counted on some day; the library asks for one where it matters.
       day: plan.day ?? day ?? "2000-01-01",
+      today: day,
       typing: this.#typing,
       weeks,
       hotWeeks,

@@ -3,7 +3,6 @@ import {
   type BirdKind,
   batchesOf,
   DEFAULTS,
-  findBird,
   type Plan,
   type PlanBirds,
   readDay,
@@ -12,6 +11,7 @@ import {
 } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry, PickedEntry, TypedEntry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
+import { countedBirds, kindOf } from "../kernels/birds/kind-of-birds.js";
 import { nameOfPen } from "../kernels/pen-names.js";
 import { type BirdsPlace, birdsAt, pathOfBirds } from "../store/birds-place.js";
 import type { PlanChange } from "../store/plan-change.js";
@@ -53,15 +53,10 @@ const movesRenamed = (plan: Plan, from: string, to: unknown) =>
     ),
   );
 
-export function kindOf({ kind }: PlanBirds): BirdKind | undefined {
-  const found = findBird(kind);
-  return found.outcome === "found" ? found.kind : undefined;
-}
-
 /** "30 × Laying hen, 20 × Meat chicken". */
 export const whoIsIn = (plan: Plan, pen: number): string =>
   batchesOf(plan.pens?.[pen] ?? { birds: [] })
-    .map((birds) => `${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`)
+    .map(countedBirds)
     .join(", ");
 
 const keyOf = ({ pen, batch }: BatchPlace, last: string) => `pen ${pen + 1} birds ${batch + 1} ${last}`;

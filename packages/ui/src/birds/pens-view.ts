@@ -1,11 +1,13 @@
 import { batchesOf } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, idOf, problemView } from "../fields/entry-view.js";
+import { countedBirds } from "../kernels/birds/kind-of-birds.js";
 import { groupsReached, namedGroups } from "../kernels/group-names.js";
 import { nameOfPen } from "../kernels/pen-names.js";
+import { dayEntry } from "../room/day-entry.js";
 import { wantRoom } from "../room/no-line.js";
 import type { PlanChange } from "../store/plan-change.js";
-import { batchEntries, kindOf, penNameEntry, whoIsIn } from "./pen-entries.js";
+import { batchEntries, penNameEntry, whoIsIn } from "./pen-entries.js";
 import type { BirdsRoom } from "./room.js";
 import { hotSpellEntries, regionEntry, weatherEntries } from "./weather-entries.js";
 
@@ -17,7 +19,7 @@ export function pensView(room: BirdsRoom) {
     ${pens.map((_, pen) => penView(room, pen))}
     <div class="buttons">${actButton(room, pens.length === 0 ? "Add a pen of birds" : "Add a pen", "add a pen", { kind: "addPen" }, pens.length === 0)}</div>
     ${problemView(typing, "add a pen")}
-    ${pens.length === 0 ? nothing : weatherView(room)}
+    ${pens.length === 0 ? nothing : html`${fieldView(dayEntry(plan, "The day it is for", room.today), typing)} ${weatherView(room)}`}
   `;
 }
 
@@ -65,7 +67,7 @@ function batchView(room: BirdsRoom, pen: number, batch: number, count: number) {
   const penName = nameOfPen(plan, pen);
   const birds = batchesOf(plan.pens![pen]!)[batch]!;
   const [kind, ...others] = batchEntries({ plan, pen, penName, batch, day: plan.day ?? day });
-  const title = `Birds ${batch + 1}: ${birds.count} × ${kindOf(birds)?.name ?? birds.kind}`;
+  const title = `Birds ${batch + 1}: ${countedBirds(birds)}`;
   return html`<div class="batch" role="group" aria-label="${title}, ${penName}">
     ${count === 1 ? nothing : html`<h4>${title}</h4>`}
     ${fieldView(kind!, typing)}

@@ -10,6 +10,8 @@ export interface BirdsRoom {
   readonly system: UnitSystem;
   /** The day ages are counted on. */
   readonly day: string;
+  /** The day it is; undefined on a page that does not tell. */
+  readonly today: string | undefined;
   readonly typing: TypingController;
   readonly weeks: readonly WeekReport[];
   readonly hotWeeks: readonly WeekReport[];

@@ -5,6 +5,7 @@ import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
 import { isLineless, noLineView } from "../room/no-line.js";
+import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -114,7 +115,7 @@ export class HeadfallRain extends RoomElement {
     const { isOld, problems, supply } = this.#rain;
     return html`
       <h2 tabindex="-1">Will the rain do?</h2>
-      ${plan.pens === undefined ? this.#nobody() : nothing}
+      ${plan.pens === undefined ? this.#nobody() : nobodyYetView(plan, this.day, this.#typing)}
       ${stray === "" ? nothing : html`<p class="problem" role="alert">${stray}</p>`}
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       ${this.#answer(said)}

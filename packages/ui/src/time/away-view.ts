@@ -1,17 +1,20 @@
 import { writeAwayAnswer, writeFailure, writeLookEvery } from "@headfall/hydraulics";
 import { html } from "lit";
+import { fieldView } from "../fields/entry-view.js";
 import { showVolume } from "../kernels/shown.js";
+import { dayEntry } from "../room/day-entry.js";
 import type { TimeRoom } from "./room.js";
 
 const MOST_DAYS = 60;
 
 /** Going away: what must be filled and standing, and what one failure does. */
-export function awayView({ answer: { away }, daysAway, system, acts }: TimeRoom) {
+export function awayView({ answer: { away }, plan, daysAway, today, typing, system, acts }: TimeRoom) {
   return html`<section aria-labelledby="away">
     <h3 id="away">Going away</h3>
     <div class="field"><label for="days-away">Days nobody comes</label>
       <input id="days-away" type="number" min="1" max=${MOST_DAYS} step="1" inputmode="numeric" .value=${String(daysAway)}
         @change=${(event: Event) => acts.goAway(daysIn(event))} /></div>
+    ${fieldView(dayEntry(plan, "The day you go", today), typing)}
     <p class="sentence"><strong>${writeAwayAnswer(away, system)}</strong></p>
     <h4>Filled and standing</h4>
     <ul>${away.sources.map(({ source, full }) => html`<li>${source}: ${showVolume(full, system)}</li>`)}</ul>

@@ -11,6 +11,8 @@ export interface TimeRoom {
   readonly system: UnitSystem;
   readonly typing: TypingController;
   readonly daysAway: number;
+  /** The day it is; undefined on a page that does not tell. */
+  readonly today: string | undefined;
   /** The source looked at: of the level's picture and the daily mark. */
   readonly source: number;
   readonly isWide: boolean;

@@ -6,6 +6,7 @@ import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { isLineless, noLineView } from "../room/no-line.js";
+import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -81,7 +82,7 @@ export class HeadfallTime extends RoomElement {
     const { isOld, problems } = this.#time;
     return html`
       <h2>How long the water lasts</h2>
-      ${plan.pens === undefined ? this.#nobody() : nothing}
+      ${plan.pens === undefined ? this.#nobody() : nobodyYetView(plan, this.day, this.#typing)}
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       <div class="rest ${isOld ? "older" : ""}">
         <section class="say" aria-label="How it is filled">${this.#fields(plan)}</section>
@@ -137,6 +138,7 @@ export class HeadfallTime extends RoomElement {
       system: this.system,
       typing: this.#typing,
       daysAway: this.daysAway,
+      today: this.day,
       source: this.source,
       isWide: this.#width.matches,
       acts: {

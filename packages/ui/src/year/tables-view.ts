@@ -1,14 +1,22 @@
-import { writeDay, writeRange, writeVolume, type YearPeriod } from "@headfall/hydraulics";
+import {
+  type DeviceNeeded,
+  type Plan,
+  writeDay,
+  writeRange,
+  writeVolume,
+  type YearOfPlan,
+  type YearPeriod,
+} from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { YearRoom } from "./room.js";
 
-/** The year as tables: water, and heights. */
+/** The year as tables: water, drinkers needed, and heights. */
 export function tablesView(room: YearRoom) {
   return html`<section aria-labelledby="year-water">
-    <h3 id="year-water">Water a day, and heights</h3>
-    ${waterTable(room)} ${heightTable(room)}
+    <h3 id="year-water">Water a day, drinkers, and heights</h3>
+    ${waterTable(room)} ${needTable(room)} ${heightTable(room)}
   </section>`;
 }
 
@@ -35,6 +43,50 @@ function waterTable({ year, system, isWide }: YearRoom) {
       </table>
     </div>
   </details>`;
+}
+
+/** What each pen needs of drinkers on a line, from when on, and has: a row for each time in which that is other than before. */
+function needTable({ year, plan }: YearRoom) {
+  const pens = year.pens.filter(({ index }) => asksOfLine(year, plan, index));
+  if (pens.length === 0) return nothing;
+  const cells = year.periods.map(({ pens: all }) => pens.map(({ index }) => needWords(all[index]!)));
+  const rows = [...year.periods.keys()].filter(
+    (t) => t === 0 || cells[t]!.some((words, k) => words !== cells[t - 1]![k]),
+  );
+  return html`<details>
+    <summary>Drinkers needed</summary>
+    <div class="scroller" role="region" aria-label="Drinkers needed by week and pen" tabindex="0">
+      <table>
+        <thead><tr><th scope="col">From</th>${pens.map(({ pen }) => html`<th scope="col">${pen}</th>`)}</tr></thead>
+        <tbody>${rows.map(
+          (t) =>
+            html`<tr><th scope="row">${wholeDates(writeDay(year.periods[t]!.from))}</th>${pens.map(({ index }) => html`<td class="words">${needCell(year.periods[t]!, t, index)}</td>`)}</tr>`,
+        )}</tbody>
+      </table>
+    </div>
+  </details>`;
+}
+
+/** Whether a pen has drinkers of the line, or nothing else that is told of: then nipples are counted for it. */
+const asksOfLine = ({ periods, kit }: YearOfPlan, { pens = [] }: Plan, pen: number): boolean =>
+  periods.some(({ pens: all }) => all[pen]!.birds > 0 && !all[pen]!.drinkers.isSuggestion) ||
+  (kit === undefined && (pens[pen]?.waterers ?? []).length === 0);
+
+const hasWords = ({ has }: DeviceNeeded): string => (has === 0 ? "none there" : `${has} there`);
+
+const needWords = ({ birds, drinkers }: YearPeriod["pens"][number]): string =>
+  birds === 0
+    ? "–"
+    : drinkers.devices.map((need) => `${need.needed} ${need.device} ${hasWords(need)}`).join();
+
+function needCell({ pens }: YearPeriod, period: number, pen: number) {
+  const { birds, drinkers } = pens[pen]!;
+  if (birds === 0) return "–";
+  return drinkers.devices.map(
+    (need, device) =>
+      html`<div>${numberButton(`${need.needed} ${need.device}${need.needed === 1 ? "" : "s"}`, { of: "yearNeeded", pen, period, device })},
+        ${need.has < need.needed && drinkers.devices.length === 1 ? html`<strong>${hasWords(need)}</strong>` : hasWords(need)}</div>`,
+  );
 }
 
 function heightTable({ year, system }: YearRoom) {

@@ -15,8 +15,10 @@ import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
+import { countedBirds } from "../kernels/birds/kind-of-birds.js";
 import { fileNameOf } from "../kernels/file-name.js";
 import { namesOfPens } from "../kernels/pen-names.js";
+import { dayEntry } from "../room/day-entry.js";
 import { wantRoom } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { saveFile } from "../storage/save-file.js";
@@ -126,6 +128,7 @@ export class HeadfallYear extends RoomElement {
   #fields(plan: Plan) {
     const kit = plan.kit ?? [];
     return html`
+      ${fieldView(dayEntry(plan, "It begins on", this.day), this.#typing)}
       <label class="field">How far ahead
         <select @change=${this.#lookAhead}>${WEEKS.map(
           (weeks) => html`<option value=${weeks} ?selected=${weeks === this.weeks}>${weeks} weeks</option>`,
@@ -149,7 +152,7 @@ export class HeadfallYear extends RoomElement {
       ${batches.map((birds, batch) => {
         const place = { plan, pen, batch };
         const move = addMove(place, this.#today);
-        return html`<p><strong>${birds.count} × ${birds.kind}</strong></p>
+        return html`<p><strong>${countedBirds(birds)}</strong></p>
           ${stayEntries(place).map((entry) => fieldView(entry, this.#typing))}
           ${move === undefined ? nothing : html`<button type="button" aria-label="Add a move of birds ${batch + 1} of ${name}" @click=${() => this.#want(move)}>Add a move</button>`}`;
       })}

@@ -11,7 +11,7 @@ import { howWatererMishap } from "./waterer-mishaps.js";
 import { howFrost, howHeat } from "./weather.js";
 import { howWeek } from "./weeks.js";
 import { howWaterer } from "./yard.js";
-import { howYearDraw, howYearMet } from "./year.js";
+import { howYearDraw, howYearMet, howYearNeeded } from "./year.js";
 
 /** What a room had reckoned; where that is gone, the answer says so. */
 export type RoomSubject = Extract<
@@ -83,5 +83,7 @@ export function explainPen(subject: PenSubject, request: HowRequest): HowGot {
       return howYearDraw(request, subject);
     case "yearMet":
       return howYearMet(request, subject);
+    case "yearNeeded":
+      return howYearNeeded(request, subject);
   }
 }

@@ -18,20 +18,24 @@ export function howDrinkersNeeded(
   request: HowRequest,
   { pen: p, device: k }: Extract<HowSubject, { of: "drinkersNeeded" }>,
 ): HowGot {
-  const flock = request.checked.flock!;
-  const pen = flock.needed[p]!;
-  const need = pen.devices[k]!;
+  const { needed, region } = request.checked.flock!;
+  const pen = needed[p]!;
+  return howNeeded(request, { need: pen.devices[k]!, pen: pen.pen, region });
+}
+
+/** The same of one device in a pen, whenever that is. */
+export function howNeeded(request: HowRequest, { need, pen, region }: PenNeed): HowGot {
   return {
-    title: `${need.device}s needed, ${quoted(pen.pen)}`.replace(/^./, (letter) => letter.toUpperCase()),
+    title: `${need.device}s needed, ${quoted(pen)}`.replace(/^./, (letter) => letter.toUpperCase()),
     result: `${need.needed}, ${writeNeedReason(need)}`,
     steps: soundSteps(neededStep(need)),
-    ...(need.asked.length === 0 ? {} : { listed: listOf(need, flock, request) }),
+    ...(need.asked.length === 0 ? {} : { listed: listOf(need, region, request) }),
     valid: [],
     notes: [
       `For ${need.birds} birds, counted as if the pen had no other kind of drinker.`,
-      ...regionNote(request, flock),
+      ...regionNote(request, region),
       `In reach: ${need.inReach}, so that none can guard the only one, and one may fail. Crowd: the birds that only one moment in a hundred of the busiest exceeds, over the birds that drink from one.`,
-      ...writeSilences(need, flock.region).map((words) => `${words[0]?.toUpperCase()}${words.slice(1)}.`),
+      ...writeSilences(need, region).map((words) => `${words[0]?.toUpperCase()}${words.slice(1)}.`),
     ],
     sources: [
       ...new Set([
@@ -42,6 +46,14 @@ export function howDrinkersNeeded(
     ],
   };
 }
+
+interface PenNeed {
+  readonly need: DeviceNeeded;
+  readonly pen: string;
+  readonly region: Region;
+}
+
+type Region = FlockReport["region"];
 
 function neededStep({ byRule, byAdvice, inReach, byCrowd }: DeviceNeeded): Step {
   const count = (symbol: string, value: number) => term(symbol, value, String(value));
@@ -56,7 +68,7 @@ function neededStep({ byRule, byAdvice, inReach, byCrowd }: DeviceNeeded): Step 
 }
 
 /** Every rule and advice that speaks of these birds, what binds first. */
-function listOf(need: DeviceNeeded, { region }: FlockReport, { figures }: HowRequest): Parts {
+function listOf(need: DeviceNeeded, region: Region, { figures }: HowRequest): Parts {
   const rowOf = (asked: DrinkersAsked) => ({
     cells: [
       `${writeAsks(asked, need.device, figures.system)} (${quoted(asked.rule.of)}; ${quoted(asked.rule.citation.where)}, ${asked.rule.citation.seen})`,
@@ -73,7 +85,7 @@ function listOf(need: DeviceNeeded, { region }: FlockReport, { figures }: HowReq
   };
 }
 
-function regionNote({ plan }: HowRequest, { region }: FlockReport): string[] {
+function regionNote({ plan }: HowRequest, region: Region): string[] {
   if (plan?.region !== undefined || region === "none") return [];
   return [`The plan does not say whose rules count: those of ${region} are taken.`];
 }

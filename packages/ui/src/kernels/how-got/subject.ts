@@ -67,6 +67,7 @@ export type HowSubject =
   | { readonly of: "heatPeak"; readonly part: number; readonly side: "hottest" | "expected" }
   /** Of the year the room had reckoned: a pen and a period by their places. */
   | { readonly of: "yearDraw" | "yearMet"; readonly pen: number; readonly period: number }
+  | { readonly of: "yearNeeded"; readonly pen: number; readonly period: number; readonly device: number }
   /** Of the yard the room had reckoned: a pen and a waterer by their places. */
   | { readonly of: "waterer"; readonly pen: number; readonly waterer: number; readonly what: WatererFigure }
   /** Of the likely causes the room had ranked, by place. */
@@ -116,7 +117,7 @@ export const HOW_SUBJECTS = [
   ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "mishapWaterer"],
   ...["troubleShare"],
   ...["frostTime", "heatPeak"],
-  ...["yearDraw", "yearMet", "waterer"],
+  ...["yearDraw", "yearMet", "yearNeeded", "waterer"],
   ...["penBout", "penBoutSeconds", "penLoad", "penBusiest", "penAllTaken", "penWait"],
 ] as const satisfies readonly HowSubject["of"][];
 

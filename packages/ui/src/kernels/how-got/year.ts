@@ -2,11 +2,13 @@ import { type PenPeriod, type Serving, writeAge, writeDay, type YearOfPlan } fro
 import { product, sum, term } from "./expression.js";
 import { bare } from "./figures.js";
 import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
+import { howNeeded } from "./needed.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject } from "./subject.js";
 import { alwaysValid } from "./validity.js";
 
 type YearSubject = Extract<HowSubject, { of: "yearDraw" | "yearMet" }>;
+type NeedSubject = Extract<HowSubject, { of: "yearNeeded" }>;
 
 function periodOf(year: YearOfPlan, at: number): string {
   const period = year.periods[at];
@@ -55,6 +57,16 @@ const BECAUSE: Readonly<Record<Serving["because"], string>> = {
   water: "a day's water in two fillings",
   inReach: "two in reach of each bird",
 };
+
+/** Drinkers of one device that a pen needs on the last day of a period. */
+export function howYearNeeded(request: HowRequest, { pen: p, period: t, device: k }: NeedSubject): HowGot {
+  const { year } = request.room;
+  const pen = year?.periods[t]?.pens[p]?.drinkers;
+  const need = pen?.devices[k];
+  if (year === undefined || pen === undefined || need === undefined) return untold("Drinkers needed");
+  const told = howNeeded(request, { need, pen: pen.pen, region: year.region });
+  return { ...told, title: `${told.title}, ${periodOf(year, t)}` };
+}
 
 /** How far what stands in a pen goes: its line, its own waterers, and each kind of the kit. */
 export function howYearMet({ room: { year } }: HowRequest, { pen: p, period: t }: YearSubject): HowGot {
