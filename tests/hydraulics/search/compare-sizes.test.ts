@@ -131,6 +131,20 @@ describe("compareSizes", () => {
     expect(rows.find(({ pipe }) => pipe === "pvc-sch40-1/2")?.cost).toBeCloseTo(12, 9);
   });
 
+  it("counts the birds' ages from the day that is asked about", () => {
+    const pens = { pens: [{ birds: { kind: "meat-chicken", count: 60, hatched: "2026-06-01" } }] };
+    const plan = planOf({ ...NARROW_SHELF, ...pens }, { drinkers: { kind: "plain", count: 8 } });
+    const worstFlows = (day: string) => {
+      const comparing = compareSizes(plan, { day });
+      return (
+        comparing.ok &&
+        comparing.comparison.rows.map(({ pipe, counts, busiest }) => [pipe, counts, busiest.flow])
+      );
+    };
+    expect(worstFlows("2026-06-02")).toEqual(worstFlows("2026-06-02"));
+    expect(worstFlows("2026-06-02")).not.toEqual(worstFlows("2026-07-15"));
+  });
+
   it("refuses a run that the plan does not have, and names those it has", () => {
     const comparing = compareSizes(planOf(), { run: "lawn" });
     expect(comparing.ok).toBe(false);

@@ -1,7 +1,8 @@
 import { describe, expect, it } from "vitest";
 import { buildCureLines } from "../../../packages/hydraulics/src/search/cure-lines.js";
 import { buildCureSpace } from "../../../packages/hydraulics/src/search/cure-space.js";
-import { highestStands } from "../../../packages/hydraulics/src/search/demand-forest.js";
+import { buildDemandForest, highestStands } from "../../../packages/hydraulics/src/search/demand-forest.js";
+import { buildRequirement } from "../../../packages/hydraulics/src/search/requirement.js";
 import { barrel, nipples, planOf } from "./ailing.js";
 
 /** The height of the highest stand from which a run of this length comes down to the ground. */
@@ -24,5 +25,38 @@ describe("highestStands", () => {
     const low = highest("80 cm");
     expect(low).toBeGreaterThan(0.5);
     expect(low).toBeLessThanOrEqual(0.8);
+  });
+});
+
+describe("what is asked of a line with a regulator", () => {
+  it("is no more than the regulator holds: its setting above where it sits", () => {
+    const plan = planOf({
+      sources: [barrel()],
+      points: [
+        { id: "foot", ground: "0 cm", above: "15 cm" },
+        { id: "end", ground: "0 cm", above: "10 cm" },
+      ],
+      runs: [
+        { id: "down", to: "foot", length: "3 m" },
+        {
+          id: "line",
+          from: "foot",
+          to: "end",
+          length: "3 m",
+          regulator: { sets: "25 cm" },
+          drinkers: nipples(2),
+        },
+      ],
+    });
+    const building = buildCureLines(buildCureSpace(plan, {}, { pipes: false, stands: true }));
+    if (!building.ok) throw new Error(JSON.stringify(building.problems));
+    const requiring = buildRequirement(plan, building.lines.present, {});
+    if (!requiring.ok) throw new Error(JSON.stringify(requiring.problems));
+    const { requirement } = requiring;
+    const forest = buildDemandForest(building.lines, requirement, requirement.scenes[0]!)!;
+    const { held } = forest.standAt(0, 0).asks;
+    const finite = held.filter(Number.isFinite);
+    expect(finite).toHaveLength(1);
+    expect(finite[0]).toBeCloseTo(0.15 + 0.25, 9);
   });
 });

@@ -102,6 +102,12 @@ describe("relaxationsOf", () => {
     expect(found.need).toBeCloseTo(checking.checked.line.drinkers.need[0]!, 12);
   });
 
+  it("of plans that lose as many takes the one that is least short of it", () => {
+    const found = given(relaxations(below("90 cm", four), { standMost: 0.2, standStep: 0.1 }), "drinkers")!;
+    expect(found).toMatchObject({ lost: 4, of: 4 });
+    expect(found.plan.sources[0]!.stand).toBe("20 cm");
+  });
+
   it("names those of the week in which most are lost, with what birds of that age need", () => {
     const pens = [{ birds: { kind: "meat-chicken", count: 200, age: "1 week" } }];
     const lane = nipples(10, { first: "3 m", every: "30 cm" });

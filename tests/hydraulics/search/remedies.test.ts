@@ -172,6 +172,11 @@ describe("putHeaderTank", () => {
       ["barrel", undefined],
       ["header tank", "top"],
     ]);
+    // A small box: 40 by 30 by 25 cm, 18 cm full.
+    expect(plan.sources[1]).toMatchObject({
+      vessel: { shape: "box", length: "40 cm", width: "30 cm", height: "25 cm" },
+      level: { full: "18 cm" },
+    });
     expect(plan.runs.map(({ from }) => from)).toEqual(["barrel", "header tank"]);
   });
 

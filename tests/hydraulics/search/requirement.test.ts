@@ -102,6 +102,20 @@ describe("judgeScene", () => {
     expect(spare({ sealsFrom: "45 cm" })).toEqual(["notSealing", 0.05]);
   });
 
+  it("tells of all drinkers the one with the least to spare", () => {
+    // Three along a run that does not lie level.
+    const { requirement, line } = builtFrom(
+      yard({
+        runs: [{ length: "6 m", fall: "-20 cm", drinkers: { kind: "plain", count: 3, every: "2 m" } }],
+      }),
+    );
+    const spares = [0, 1, 2].map((d) => spareOf(judgeLine(line), d).head);
+    const { spare } = judgeScene(requirement, line, requirement.scenes[0]!);
+    const least = Math.min(...spares);
+    expect(spare).toMatchObject({ drinker: spares.indexOf(least), head: least });
+    expect(new Set(spares).size).toBe(3);
+  });
+
   it("meets what is asked with just the margin that there is, and not with more", () => {
     const meets = (margin: number) => {
       const { requirement, line } = builtFrom(lane(), { margin });

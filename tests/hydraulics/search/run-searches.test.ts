@@ -79,6 +79,21 @@ describe("what a search tells", () => {
     expect(searching.hasCure()).toBe(false);
   });
 
+  it("does not call proven what a search that was stopped might have found cheaper", () => {
+    let isStopped = false;
+    const told = (then: number) => {
+      isStopped = false;
+      const searching = search({ isStopped: () => isStopped });
+      searching.run(made("tap", 5, [a]));
+      isStopped = true;
+      searching.run(made("tap", then, [b]));
+      const { cures, proven, stopped } = searching.answer();
+      return [cures.map((cure) => [cure.cost.parts, cure.proven]), proven, stopped];
+    };
+    expect(told(1)).toEqual([[[5, false]], false, true]);
+    expect(told(6)).toEqual([[[5, true]], true, true]);
+  });
+
   it("takes the stand of a tank that comes new, and the pipe of a run that does, as part of its coming", () => {
     const tank: Change = { code: "headerTank", tank: "barrel", run: "line", at: "end", stand: 0 };
     const run = (id: string): Change => ({

@@ -45,6 +45,13 @@ describe("moveSource", () => {
     ]);
   });
 
+  it("tries four places at the most", () => {
+    const more = ["p", "q", "r"].map((id, k) => ({ id, ground: "0 cm", above: `${10 * k} cm` }));
+    const runs = more.map(({ id }, k) => ({ id: `to ${id}`, from: "pen", to: id, length: `${k + 1} m` }));
+    const many = ailingOf(below({ points: [...below().points, ...more], runs: [...below().runs, ...runs] }));
+    expect(moveSource(many)).toHaveLength(4);
+  });
+
   it("moves none whose first run has drinkers or is too short for the pipe down, and none of two", () => {
     expect(moveSource(ailingOf(below({}, { drinkers: nipples(1) })))).toEqual([]);
     expect(moveSource(ailingOf(below({}, { length: "1.4 m" })))).toEqual([]);
