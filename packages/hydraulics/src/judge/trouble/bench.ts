@@ -1,7 +1,7 @@
 import type { Flock } from "../../model/flock.js";
 import type { Line } from "../../model/line.js";
 import type { Moment } from "../../model/moment.js";
-import { TAKEN_IN } from "../../simulate/crowd-want.js";
+import { groupOf, TAKEN_IN } from "../../simulate/crowd-want.js";
 import { drawOfPen } from "../../simulate/pen-draw.js";
 import { wantOfPen } from "../../simulate/pen-want.js";
 import { type PreparedLine, prepareLine } from "../../solve/prepare-line.js";
@@ -88,8 +88,8 @@ export function drawnFrom(
     const pen = flock.pens[p];
     const { daily, edges, rates } = drawOfPen(bench.line, flock, pen, "expect");
     const want = wantOfPen(bench.line, pen, flock.weather);
-    const demand = want.batches.reduce((sum, batch) => sum + batch.demand, 0);
-    const passed = pen.drinkers.reduce((sum, d) => sum + flow[d], 0) * TAKEN_IN.share;
+    const demand = want.batches.reduce((sum, batch) => sum + batch.count * batch.demand, 0);
+    const passed = pen.drinkers.reduce((sum, d) => sum + takenAt(bench.line, d) * flow[d], 0);
     const served = share * (demand > 0 ? Math.min(1, passed / demand) : 1);
     const { dawn, light } = flock.weather;
     const inLight = edges
@@ -103,6 +103,10 @@ export function drawnFrom(
   }
   return drawn;
 }
+
+/** Of what a worked drinker passes, what is drunk: a float's water stands to be drunk, a trigger's runs past. */
+const takenAt = (line: Line, d: number): number =>
+  groupOf(line, d).workedBy === "trigger" ? TAKEN_IN.share : 1;
 
 interface Span {
   readonly from: number;
