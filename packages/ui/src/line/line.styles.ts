@@ -16,7 +16,8 @@ export const lineStyles = css`
   .undo > * { padding: 0 0.5rem; }
   .tools { margin: 0.35rem 0; }
   .bar .tools { margin: 0; }
-  .stays { display: grid; gap: 0.35rem; }
+  /* No grid: what lies in one is never laid out by itself, and the counts would lay out the whole page. */
+  .stays > * + * { margin-block-start: 0.35rem; }
   button[aria-pressed="true"] { border: 2px solid var(--_accent); font-weight: 700; color: var(--_ink); }
   button:disabled { color: var(--_quiet); border-style: dashed; cursor: default; }
   .progress { display: flex; flex-wrap: wrap; align-items: center; gap: 0.5rem; }
@@ -51,8 +52,11 @@ export const lineStyles = css`
   ul { padding-left: 1.25rem; margin: 0.35rem 0; }
   li { margin: 0.25rem 0; max-width: 75ch; }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 1.75rem; }
-  /* Tables out of sight are not laid out again at every frame of a drag. */
-  .deep { content-visibility: auto; contain-intrinsic-size: auto 60rem; }
+  /* What is out of sight is not laid out and painted again at every frame of a drag; tables are long, and never are. */
+  .board ~ section { display: flow-root; }
+  .board ~ :is(section, headfall-measure) { contain-intrinsic-size: auto 30rem; }
+  .board ~ .deep { contain-intrinsic-size: auto 60rem; }
+  .deep, .dragged ~ :is(section, headfall-measure) { content-visibility: auto; }
   .faults { border: 2px solid var(--_dry); border-radius: 8px; padding: 0.5rem 0.75rem; background: var(--_sheet); }
 
   /* A drawing stays in view while the hand is on a control, where the screen is tall enough for both; tables are long. */
