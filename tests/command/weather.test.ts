@@ -67,6 +67,7 @@ test("headfall heat tells water by the hour, what to flush and what each change 
   expect(run.stdout).toMatch(
     /^Alder Bank, the yard: a hot day\n21 °C to 36 °C, clear sun of 800 W\/m2 at noon/,
   );
+  expect(run.stdout).toMatch(/\nThe birds drink [\d.]+ L that day to size on, [\d.]+ L to expect\.\n/);
   expect(run.stdout).toMatch(/Water standing in hen line comes to \d\d °C, at worst \d\d °C/);
   expect(run.stdout).toMatch(/white, and kept clean: \d\d °C/);
   expect(headfall(["heat", YARD, "--sun", "5 kW/m2"]).stderr).toContain("It is from 0 to 1200 W/m2.");

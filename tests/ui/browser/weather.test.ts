@@ -62,7 +62,12 @@ test("numbers of both tell how they were got", async () => {
   await userEvent.click(first!);
   await expect.element(page.getByText(/Cooling: t =/).first()).toBeInTheDocument();
   await userEvent.keyboard("{Escape}");
-  const [peak] = view.shadowRoot!.querySelectorAll<HTMLElement>("#heat ~ p .number");
+  const [drunk, , peak] = view.shadowRoot!.querySelectorAll<HTMLElement>("#heat ~ p .number");
+  await userEvent.click(drunk!);
+  await expect
+    .element(page.getByText(/A day's water of all birds, to size on, on the hot day/))
+    .toBeInTheDocument();
+  await userEvent.keyboard("{Escape}");
   await userEvent.click(peak!);
   await expect.element(page.getByText(/the noon sun adds/).first()).toBeInTheDocument();
 });
@@ -92,6 +97,28 @@ test("the night is typed there: a plan that says nothing of weather is told a pl
   await userEvent.keyboard("{Enter}");
   await expect.poll(() => shown(view)).toContain("-15 °C for 12 h");
   expect(store.plan.weather).toEqual({ high: "21 degC", frost: { low: "-15 °C" } });
+});
+
+test("how hot it gets is typed there, birds or none; what they drink that day follows, and without birds it says where to tell of them", async () => {
+  const { view, store } = await weatherRoom(yard);
+  const litres = () => Number(/The birds drink ([\d.]+) L that day/.exec(shown(view))?.[1]);
+  await userEvent.fill(page.getByLabelText("Warmest of the hot day"), "40");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => shown(view)).toContain("27 °C to 40 °C, clear sun");
+  expect(store.plan.weather).toMatchObject({ high: "33 °C", hotSpell: { high: "40 °C" } });
+  const hot = litres();
+  await userEvent.fill(page.getByLabelText("Warmest of the hot day"), "");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => shown(view)).toContain("20 °C to 33 °C, clear sun");
+  expect(hot).toBeGreaterThan(1.2 * litres());
+  expect(store.plan.weather?.hotSpell).toBeUndefined();
+  document.body.replaceChildren();
+  const { pens: _, ...birdless } = yard;
+  const other = await weatherRoom(birdless);
+  await userEvent.fill(page.getByLabelText("Warmest of the hot day"), "40");
+  await userEvent.keyboard("{Enter}");
+  await expect.poll(() => shown(other.view)).toContain("to 40 °C, clear sun");
+  expect(shown(other.view)).toContain("Go to the birds");
 });
 
 /** Gives the room a file, as if it had been chosen. */

@@ -123,6 +123,7 @@ export {
   writeHeatCautions,
   writeHeatDay,
   writeHeatFlush,
+  writeHeatIntake,
   writeHeatWaterer,
   writeRenewal,
   writeSoftening,

@@ -14,8 +14,10 @@ import {
   writeRenewal,
 } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
+import { showVolume } from "../kernels/shown.js";
 import { unitSigns } from "../kernels/unit-signs.js";
 import { type HeatChart, layHeatChart } from "../kernels/weather/heat-chart.js";
+import { wantRoom } from "../room/no-line.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { listView } from "./frost-view.js";
 import type { WeatherRoom } from "./room.js";
@@ -28,6 +30,7 @@ export function heatView(room: WeatherRoom) {
   return html`<section aria-labelledby="heat">
     <h3 id="heat">A hot, clear day</h3>
     <p class="quiet">${unitSigns(writeHeatDay(heat, system))}.</p>
+    ${drunkView(room)}
     <p>${writeHeatAnswer(heat, system)}</p>
     ${part === undefined ? nothing : partView(room, part)}
     ${partsTable(room)}
@@ -38,6 +41,16 @@ export function heatView(room: WeatherRoom) {
     )}
     ${listView("Mind on hot days", writeHeatCautions(heat, system))}
   </section>`;
+}
+
+/** What the birds drink that day; where there are none, where to say which there are. */
+function drunkView({ heat: { intake }, system }: WeatherRoom) {
+  if (intake === undefined)
+    return html`<p>What is drunk that day is told once the plan says which birds there are.
+      <button type="button" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
+  const number = (which: "size" | "expect") =>
+    numberButton(showVolume(intake[which], system), { of: "flockIntake", which, heat: true });
+  return html`<p>The birds drink <span class="large">${number("size")}</span> that day to size on, ${number("expect")} to expect.</p>`;
 }
 
 function partView(room: WeatherRoom, part: HeatPart) {

@@ -119,8 +119,7 @@ export class HeadfallWeather extends RoomElement {
       entries.map((entry) => fieldView(entry, typing));
     return html`
       <fieldset><legend>Night of frost</legend>${fields(nightEntries(plan))}</fieldset>
-      <fieldset><legend>Hot day</legend>${fields(hotDayEntries(plan))}
-        <p class="quiet">How hot it gets is said in the room Birds.</p></fieldset>
+      <fieldset><legend>Hot day</legend>${fields(hotDayEntries(plan))}</fieldset>
       ${this.#cover(plan)}`;
   }
 

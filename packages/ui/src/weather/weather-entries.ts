@@ -2,6 +2,7 @@ import { allColours, DEFAULTS, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
 import type { FieldKind } from "../fields/text-kinds.js";
+import { partWith } from "../store/plan-values.js";
 import { setAt } from "../store/set-at.js";
 import { frostChange, weatherChange } from "../store/weather-change.js";
 
@@ -33,7 +34,29 @@ export function nightEntries(plan: Plan): readonly Entry[] {
   ];
 }
 
-/** The fields of the hot day that stand in no other room. */
+/** How hot the hot day gets: the plan's hot spell, as the room Birds has it too. */
+function spellEntries(plan: Plan): readonly Entry[] {
+  const spell = plan.weather?.hotSpell;
+  const at = (key: "high" | "low", title: string, standIn: string): Entry => ({
+    form: "typed",
+    key: `heat ${key}`,
+    title,
+    name: `${title}, hot day`,
+    kind: "temperature",
+    typed: spell?.[key],
+    standIn,
+    change: (value) => {
+      const told = key === "high" && value === undefined ? undefined : partWith(spell, key, value);
+      return weatherChange(plan, { key: "hotSpell", value: told, what: title.toLowerCase() });
+    },
+  });
+  return [
+    at("high", "Warmest of the hot day", "32 °C, or the plan's own day where that is warmer"),
+    ...(spell === undefined ? [] : [at("low", "Coldest night then", "as far below as else")]),
+  ];
+}
+
+/** The fields of the hot day. */
 export function hotDayEntries(plan: Plan): readonly Entry[] {
   const at = (key: "sun" | "wind", title: string, kind: FieldKind, standIn: string): Entry => ({
     form: "typed",
@@ -46,6 +69,7 @@ export function hotDayEntries(plan: Plan): readonly Entry[] {
     change: (value) => weatherChange(plan, { key, value, what: title.toLowerCase() }),
   });
   return [
+    ...spellEntries(plan),
     at("sun", "Sun at noon", "sunshine", DEFAULTS.sun.typed),
     at("wind", "Wind on a hot day", "speed", DEFAULTS.wind.typed),
   ];

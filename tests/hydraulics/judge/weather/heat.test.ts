@@ -1,5 +1,9 @@
 import { expect, test } from "vitest";
 import { readPlan } from "../../../../packages/hydraulics/src/document/read-plan.js";
+import {
+  type BirdsWeek,
+  birdsForPlan,
+} from "../../../../packages/hydraulics/src/judge/birds/birds-for-plan.js";
 import { heatOfPlan } from "../../../../packages/hydraulics/src/judge/weather/heat.js";
 import type { Heat } from "../../../../packages/hydraulics/src/judge/weather/heat-result.js";
 import { waysToRuns } from "../../../../packages/hydraulics/src/judge/weather/ways-to-runs.js";
@@ -142,4 +146,32 @@ test("what is drunk renews the pipes that get warm, and those in the shade need 
   const warm = pipes.filter(({ hottest }) => hottest.less > 0);
   expect([pipes.length, warm.map(({ id }) => id)]).toEqual([2, ["hen line"]]);
   expect(renewedEvery! * draw).toBeCloseTo(warm[0]!.volume, 12);
+});
+
+test("what all birds drink on the hot day is what the birds' own answer has, at the line and at loose waterers", () => {
+  const pens = [
+    { id: "hens", birds: { kind: "hen", count: 20 } },
+    {
+      id: "chicks",
+      birds: { kind: "pullet", count: 12, age: "3 weeks" },
+      drinkers: [],
+      waterers: [{ kind: "fount-1gal" }],
+    },
+  ];
+  for (const weather of [
+    { high: "25 degC" },
+    { high: "35 degC", low: "22 degC" },
+    { high: "24 degC", low: "15 degC", hotSpell: { high: "38 degC", low: "26 degC" } },
+  ]) {
+    const plan = read({ pens, weather });
+    const birds = birdsForPlan(plan);
+    if (!birds.ok) throw new Error(JSON.stringify(birds.problems));
+    const { intake, day } = heatOf(plan);
+    const [{ hot }] = birds.birds.weeks as readonly [BirdsWeek];
+    expect([intake!.size, intake!.expect]).toEqual([hot.size, hot.expect]);
+    expect([day.high, intake!.night]).toEqual([birds.birds.hotDay.high, birds.birds.hotDay.low]);
+    // A hotter day that is asked about makes them drink more.
+    expect(heatOf(plan, { high: 42 }).intake!.size).toBeGreaterThan(intake!.size);
+  }
+  expect(heatOf(read({})).intake).toBeUndefined();
 });

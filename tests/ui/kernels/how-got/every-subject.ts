@@ -87,6 +87,7 @@ export function* roomSubjects(): Generator<HowSubject> {
   for (const of of ["yearDraw", "yearMet"] as const) yield { of, pen: 0, period: 1 };
   yield { of: "yearNeeded", pen: 0, period: 1, device: 0 };
   for (const side of ["hottest", "expected"] as const) yield { of: "heatPeak", part: 0, side };
+  for (const which of ["size", "expect"] as const) yield { of: "flockIntake", which, heat: true };
   for (const what of ["bouts", "drawn", "busy", "leastFlow"] as const)
     yield { of: "dayDrinker", at: 0, what };
 }

@@ -98,6 +98,14 @@ describe("figures of a room", () => {
     expect(how({ of: "mishapWaterer", row: 0 }).steps[0]!.value).toBeCloseTo(balance.drunk, 9);
   });
 
+  test("what all birds drink on the hot day is the sum of their batches in that day's air", () => {
+    for (const which of ["size", "expect"] as const) {
+      const told = how({ of: "flockIntake", which, heat: true });
+      expect(told.steps[0]!.value).toBeCloseTo(room.heat!.intake![which], 12);
+      expect(how({ of: "batchIntake", pen: 0, batch: 0, which, heat: true }).notes.join()).toContain("34 °C");
+    }
+  });
+
   test("gone with what was reckoned, each says so", () => {
     for (const subject of roomSubjects())
       expect(howGotOf(subject, checked, plan, "metric")!.result).toBe("not known");

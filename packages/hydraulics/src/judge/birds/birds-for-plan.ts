@@ -2,9 +2,9 @@ import type { Plan } from "../../document/plan-schema.js";
 import type { Problem } from "../../document/problem.js";
 import { buildFlock } from "../../model/build-flock.js";
 import { buildLine } from "../../model/build-line.js";
-import type { Batch, Flock, Pen, Weather } from "../../model/flock.js";
+import type { Batch, Pen, Weather } from "../../model/flock.js";
 import { flockAtLine } from "../../model/flock-at-line.js";
-import { type BatchIntake, type FlockIntake, intakeOfBatch, intakeOfPen } from "../../model/flock-intake.js";
+import { type BatchIntake, type FlockIntake, intakeOfBatch } from "../../model/flock-intake.js";
 import { flockInAir, flockInDays, HOT_DAY } from "../../model/flock-on.js";
 import { deviceOf, groupOf } from "../../simulate/crowd-want.js";
 import { type SpilledShare, spilledShareOf } from "../../tables/spilled-share.js";
@@ -13,6 +13,7 @@ import type { Device, PenDrinkers, Region } from "./drinkers-needed.js";
 import { type HangRange, hangAtForBirds } from "./hang-range.js";
 import { type MannedLine, manLine } from "./man-line.js";
 import { spilledAtPen } from "./report-flock.js";
+import { takenByFlock, takenByPen } from "./taken-by-flock.js";
 
 /** One batch on the day asked about. Volumes are a bird's, what is spilled not counted. */
 export interface BatchDay {
@@ -117,16 +118,15 @@ function penBirds(
   { hotDay, weeks }: { readonly hotDay: BirdsOfPlan["hotDay"]; readonly weeks: number },
 ): PenBirds {
   const heat = flockInAir(flock, hotDay).weather;
-  const taken = 1 + spilledAtPen(line, pen);
   const devices = [...new Set(pen.drinkers.map((d) => deviceOf(groupOf(line, d))))];
   return {
     pen: pen.id,
     index: pen.index,
     birds: pen.batches.reduce((sum, { ageDays, count }) => sum + (ageDays < 0 ? 0 : count), 0),
     batches: pen.batches.map((batch) => batchDay(batch, flock.weather, heat)),
-    now: timesOf(taken, intakeOfPen(pen, flock.weather)),
-    hot: timesOf(taken, intakeOfPen(pen, heat)),
-    spilled: taken - 1,
+    now: takenByPen(line, pen, flock.weather),
+    hot: takenByPen(line, pen, heat),
+    spilled: spilledAtPen(line, pen),
     spilledFrom: devices.map(spilledShareOf),
     drinkers,
     hangs: drinkers.devices.map(({ device }) => ({
@@ -159,27 +159,7 @@ function weekOf({ line, flock }: MannedLine, week: number, hotDay: BirdsOfPlan["
     ages: then.pens.flatMap(({ batches }) =>
       batches.filter(({ count }) => count > 0).map(({ kind, ageDays }) => ({ kindName: kind.name, ageDays })),
     ),
-    now: withSpill(then),
-    hot: withSpill(flockInAir(then, hotDay)),
+    now: takenByFlock(line, then),
+    hot: takenByFlock(line, flockInAir(then, hotDay)),
   };
-
-  function withSpill({ pens, weather }: Flock): FlockIntake {
-    return pens
-      .map((pen) => timesOf(1 + spilledAtPen(line, pen), intakeOfPen(pen, weather)))
-      .reduce(sumOf, { size: 0, expect: 0, low: 0, high: 0 });
-  }
 }
-
-const timesOf = (factor: number, { size, expect, low, high }: FlockIntake): FlockIntake => ({
-  size: factor * size,
-  expect: factor * expect,
-  low: factor * low,
-  high: factor * high,
-});
-
-const sumOf = (a: FlockIntake, b: FlockIntake): FlockIntake => ({
-  size: a.size + b.size,
-  expect: a.expect + b.expect,
-  low: a.low + b.low,
-  high: a.high + b.high,
-});

@@ -1,5 +1,6 @@
 import type { Problem } from "../../document/problem.js";
 import type { HotDay } from "../../model/extremes.js";
+import type { FlockIntake } from "../../model/flock-intake.js";
 import type { DefaultUsed } from "../../model/typed-values.js";
 import type { FrostMaterial } from "../../tables/frost-materials.js";
 
@@ -84,6 +85,12 @@ export interface HeatFlush {
   readonly againAfter: number | undefined;
 }
 
+/** What all birds drink on the hot day, those at loose waterers too, with what drinkers of the line spill [m³/day]. */
+export interface HeatIntake extends FlockIntake {
+  /** The night it is reckoned with [°C]: where the plan names one temperature alone as warm as the day, for then they drink most. */
+  readonly night: number;
+}
+
 /** A hot, clear day. Temperatures [°C] at each step from midnight; draw [m³/s], times [s]. */
 export interface Heat {
   readonly day: HotDay;
@@ -93,6 +100,8 @@ export interface Heat {
   readonly air: readonly number[];
   readonly parts: readonly HeatPart[];
   readonly flushes: readonly HeatFlush[];
+  /** Undefined where the plan tells of no birds. */
+  readonly intake: HeatIntake | undefined;
   /** What the birds draw in an hour of light, on average [m³/s], and how often that renews all hot pipe [s]. */
   readonly draw: number;
   readonly renewedEvery: number | undefined;

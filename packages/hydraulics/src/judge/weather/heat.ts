@@ -4,11 +4,13 @@ import { buildLine } from "../../model/build-line.js";
 import { buildYard } from "../../model/build-yard.js";
 import { type ExposedRun, exposedRuns, exposedVessels } from "../../model/exposed.js";
 import { type HeatAsked, type HotDay, hotDayOf } from "../../model/extremes.js";
+import type { Flock } from "../../model/flock.js";
 import { intakeOfFlock } from "../../model/flock-intake.js";
 import { flockInAir } from "../../model/flock-on.js";
 import type { Line } from "../../model/line.js";
 import { createTypedValues } from "../../model/typed-values.js";
 import { STILL_AIR_FILM } from "../../physics/cooling.js";
+import { takenByFlock } from "../birds/taken-by-flock.js";
 import {
   airThroughDay,
   DRUNK_LESS_ABOVE,
@@ -18,7 +20,7 @@ import {
   lateness,
   towardsOfRun,
 } from "./heat-bodies.js";
-import type { HeatAnswer, HeatFlush, HeatPart } from "./heat-result.js";
+import type { HeatAnswer, HeatFlush, HeatIntake, HeatPart } from "./heat-result.js";
 import { heatOfWaterer, watererDayOf } from "./heat-waterers.js";
 import { waysToRuns } from "./ways-to-runs.js";
 
@@ -67,11 +69,20 @@ export function heatOfPlan(
       air: airThroughDay(day),
       parts: [...pipes, ...vessels, ...loose],
       flushes,
+      intake: plan.pens === undefined ? undefined : intakeOn(day, line, flock),
       draw,
       renewedEvery: draw > 0 && hot > 0 ? hot / draw : undefined,
       defaults: values.used,
     },
   };
+}
+
+/** What all birds take, in a night as the plan has it: as warm as the day where it names none, the cautious side. */
+function intakeOn({ high }: HotDay, line: Line, flock: Flock): HeatIntake {
+  const { hotSpell, ...weather } = flock.weather;
+  const said = hotSpell ?? weather;
+  const night = high - (said.high - said.low);
+  return { ...takenByFlock(line, flockInAir(flock, { high, low: night })), night };
 }
 
 interface Flushing {

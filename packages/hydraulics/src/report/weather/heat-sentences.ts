@@ -65,6 +65,16 @@ export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
   return `${warm}; for ${writeDuration(hottest.less)} birds may drink less (above ${writeDegrees(DRUNK_LESS_ABOVE, system)}).`;
 }
 
+/**
+ * What the birds drink on such a day; undefined where the plan tells of none.
+ *
+ * @example writeHeatIntake(heat, "metric")   // "The birds drink 17 L that day to size on, ..."
+ */
+export function writeHeatIntake({ intake }: Heat, system: UnitSystem): string | undefined {
+  if (intake === undefined) return undefined;
+  return `The birds drink ${writeVolume(intake.size, system)} that day to size on, ${writeVolume(intake.expect, system)} to expect.`;
+}
+
 /** More often than this nobody goes and flushes. */
 const MOST_FLUSHES = 12;
 
@@ -75,7 +85,7 @@ const MOST_FLUSHES = 12;
  */
 export function writeHeatFlush(flush: HeatFlush, system: UnitSystem): string {
   const { run, volume, from, to, times, againAfter } = flush;
-  const what = `${run}: ${writeVolume(volume, system)} of hot water stand in the pipe up to its end from ${clock(from)} to ${clock(to)}`;
+  const what = `${run}: ${writeVolume(volume, system)} of hot water stand in the pipe up to its end ${from === 0 && to === DAY ? "all day" : `from ${clock(from)} to ${clock(to)}`}`;
   if (times === undefined || againAfter === undefined)
     return `${what}; the vessel's own water is then above ${writeDegrees(DRUNK_LESS_ABOVE, system)} or the pipe is as warm as the ground: flushing does not help.`;
   if (times > MOST_FLUSHES)

@@ -12,6 +12,7 @@ import {
   writeHeatCautions,
   writeHeatDay,
   writeHeatFlush,
+  writeHeatIntake,
   writeHeatLevers,
   writeHeatWaterer,
   writeRenewal,
@@ -23,6 +24,7 @@ export function writeHeatText(title: string, heat: Heat, system: UnitSystem, pai
   const isHot = heat.parts.some(({ drinkers, hottest }) => drinkers > 0 && hottest.less > 0);
   const sections = [
     `${paint(head, "title")}\n${writeHeatDay(heat, system)}\n${paint(writeHeatAnswer(heat, system), isHot ? "starves" : "good")}`,
+    writeHeatIntake(heat, system) ?? "",
     partsTable(heat, system),
     hoursTable(heat, system),
     section("To flush", flushLines(heat, system), paint),

@@ -18,6 +18,7 @@ import {
   writeHeatAnswer,
   writeHeatCautions,
   writeHeatFlush,
+  writeHeatIntake,
   writeHeatLevers,
   writeHeatWaterer,
 } from "./heat-sentences.js";
@@ -40,6 +41,7 @@ export function writeHeatDocument(name: string, heat: Heat, system: UnitSystem) 
       change: writeHeatLevers(part, system),
       standing: writeHeatWaterer(part, system),
     })),
+    drunk: writeHeatIntake(heat, system),
     flushes: flushes.map((flush) => ({ ...flush, sentence: writeHeatFlush(flush, system) })),
     cautions: writeHeatCautions(heat, system),
   };

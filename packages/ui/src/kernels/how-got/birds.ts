@@ -6,6 +6,7 @@ import {
   flockAtLine,
   flockInDays,
   flockInHeat,
+  type Heat,
   INTAKE_DOUBT,
   intakeOfBatch,
   type Pen,
@@ -15,7 +16,7 @@ import {
 } from "@headfall/hydraulics";
 import { product, sum, term } from "./expression.js";
 import { bare, type Figures, percent } from "./figures.js";
-import { type HowGot, type Part, soundSteps, stepOf } from "./how-got.js";
+import { type HowGot, type Part, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject, IntakeDay, IntakeFigure } from "./subject.js";
 import { alwaysValid } from "./validity.js";
@@ -27,18 +28,28 @@ const MOST_TERMS = 8;
 const FIGURE_WORDS: Readonly<Record<IntakeFigure, string>> = { size: "to size on", expect: "to expect" };
 
 /** The birds on the day asked about; undefined where the plan has been left out, or is no longer what was checked. */
-function flockAt({ checked, plan }: HowRequest, { week = 0, hot = false }: IntakeDay): Flock | undefined {
+function flockAt(
+  { checked, plan, room }: HowRequest,
+  { week = 0, hot = false, heat = false }: IntakeDay,
+): Flock | undefined {
   const day = checked.flock?.day;
   if (plan === undefined) return undefined;
   const building = buildFlock(plan, checked.line, day === undefined ? undefined : writeDay(day));
   if (!building.ok) return undefined;
+  if (heat) return flockInHeatOf(room.heat, building.flock);
   // As the check has it: birds at loose waterers drink nothing of the line.
   const older = flockInDays(flockAtLine(plan, building.flock), 7 * week);
   return hot ? flockInHeat(older) : older;
 }
 
-const onDay = ({ week = 0, hot = false }: IntakeDay): string =>
-  `${hot ? ", on a day of the hot spell" : ""}${week === 0 ? "" : `, in ${week} ${week === 1 ? "week" : "weeks"}`}`;
+/** On the hot day of the room Weather every bird counts, in that day's air. */
+function flockInHeatOf(heat: Heat | undefined, flock: Flock): Flock | undefined {
+  if (heat?.intake === undefined) return undefined;
+  return { ...flock, weather: { ...flock.weather, high: heat.day.high, low: heat.intake.night } };
+}
+
+const onDay = ({ week = 0, hot = false, heat = false }: IntakeDay): string =>
+  `${heat ? ", on the hot day" : hot ? ", on a day of the hot spell" : ""}${week === 0 ? "" : `, in ${week} ${week === 1 ? "week" : "weeks"}`}`;
 
 /** What all pens drink in a day: the sum of their batches, with what is spilled. */
 export function howFlockIntake(request: HowRequest, subject: FlockSubject): HowGot {
@@ -156,12 +167,3 @@ function volumeOf(
 
 const batchName = ({ count, kind }: Batch): string => `${count} × ${kind.name}`;
 const writeAgeOf = ({ ageDays }: Batch): string => (ageDays < 0 ? "not there" : writeAge(ageDays));
-
-const untold = (title: string): HowGot => ({
-  title,
-  result: "not told",
-  steps: [],
-  valid: [],
-  notes: ["The plan has changed since, or is not at hand."],
-  sources: [],
-});

@@ -103,6 +103,8 @@ export interface IntakeDay {
   /** This week where it is left out. */
   readonly week?: number;
   readonly hot?: boolean;
+  /** The hot day of the room Weather, of every bird wherever it drinks. */
+  readonly heat?: boolean;
 }
 
 /** Every kind of subject, for lists and for tests that leave none out. */
