@@ -29,7 +29,7 @@ export function kitView(room: YearRoom) {
         : html`<h4>What is short</h4><ul>${kit.shortages.map((shortage) => html`<li>${wholeDates(writeShortage(shortage))}</li>`)}</ul>`
     }
     ${buy.length === 0 ? nothing : html`<h4>The least to buy</h4>${buy.map((line) => html`<p>${wholeDates(line)}</p>`)}`}
-    <h4>To put out</h4>
+    ${kit.handed.length === 0 ? nothing : html`<h4>To put out</h4>`}
     <ul class="days">${writeHandedOut(kit.handed).map(
       ({ day, sentence }) => html`<li>${wholeDates(`${writeDay(day)} ${sentence}.`)}</li>`,
     )}</ul>

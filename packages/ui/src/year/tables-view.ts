@@ -27,7 +27,7 @@ function waterTable({ year, system, isWide }: YearRoom) {
       system,
     );
   return html`<details ?open=${isWide}>
-    <summary>Week by week, to size on</summary>
+    <summary>Week by week, to size on, as on its last day</summary>
     <div class="scroller" role="region" aria-label="Water by week and pen" tabindex="0">
       <table>
         <thead><tr><th scope="col">From</th>${year.pens.map(
@@ -50,15 +50,12 @@ function needTable({ year, plan }: YearRoom) {
   const pens = year.pens.filter(({ index }) => asksOfLine(year, plan, index));
   if (pens.length === 0) return nothing;
   const cells = year.periods.map(({ pens: all }) => pens.map(({ index }) => needWords(all[index]!)));
-  const rows = [...year.periods.keys()].filter(
-    (t) => t === 0 || cells[t]!.some((words, k) => words !== cells[t - 1]![k]),
-  );
   return html`<details>
-    <summary>Drinkers needed</summary>
+    <summary>Drinkers needed, as on the last day</summary>
     <div class="scroller" role="region" aria-label="Drinkers needed by week and pen" tabindex="0">
       <table>
         <thead><tr><th scope="col">From</th>${pens.map(({ pen }) => html`<th scope="col">${pen}</th>`)}</tr></thead>
-        <tbody>${rows.map(
+        <tbody>${rowsByChange(cells).map(
           (t) =>
             html`<tr><th scope="row">${wholeDates(writeDay(year.periods[t]!.from))}</th>${pens.map(({ index }) => html`<td class="words">${needCell(year.periods[t]!, t, index)}</td>`)}</tr>`,
         )}</tbody>
@@ -66,6 +63,10 @@ function needTable({ year, plan }: YearRoom) {
     </div>
   </details>`;
 }
+
+/** The periods in which something is other than in the one before. */
+const rowsByChange = (cells: readonly (readonly string[])[]): number[] =>
+  [...cells.keys()].filter((t) => t === 0 || cells[t]!.some((words, k) => words !== cells[t - 1]![k]));
 
 /** Whether a pen has drinkers of the line, or nothing else that is told of: then nipples are counted for it. */
 const asksOfLine = ({ periods, kit }: YearOfPlan, { pens = [] }: Plan, pen: number): boolean =>
@@ -92,18 +93,19 @@ function needCell({ pens }: YearPeriod, period: number, pen: number) {
 function heightTable({ year, system }: YearRoom) {
   const range = (at: { readonly low: number; readonly high: number } | undefined) =>
     at === undefined ? "–" : writeRange(at.low, at.high, "length", system, 2);
+  const cells = year.periods.map(({ pens }) =>
+    pens.flatMap(({ heights }) => [range(heights.nipple), range(heights.cup)]),
+  );
   return html`<details>
-    <summary>How high pins and lips belong</summary>
+    <summary>How high pins and lips belong, as on the first day</summary>
     <div class="scroller" role="region" aria-label="Heights by week and pen" tabindex="0">
       <table>
         <thead><tr><th scope="col">From</th>${year.pens.map(
           ({ pen }) => html`<th scope="col">${pen}, pins</th><th scope="col">lips</th>`,
         )}</tr></thead>
-        <tbody>${year.periods.map(
-          ({ from, pens }) =>
-            html`<tr><th scope="row">${wholeDates(writeDay(from))}</th>${pens.map(
-              ({ heights }) => html`<td>${range(heights.nipple)}</td><td>${range(heights.cup)}</td>`,
-            )}</tr>`,
+        <tbody>${rowsByChange(cells).map(
+          (t) =>
+            html`<tr><th scope="row">${wholeDates(writeDay(year.periods[t]!.from))}</th>${cells[t]!.map((cell) => html`<td>${cell}</td>`)}</tr>`,
         )}</tbody>
       </table>
     </div>

@@ -1,11 +1,13 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
+import { hangHeight } from "../../../../packages/hydraulics/src/birds/hang-height.js";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
 import { birdsForPlan } from "../../../../packages/hydraulics/src/judge/birds/birds-for-plan.js";
 import { kitOf } from "../../../../packages/hydraulics/src/judge/year/kit-shares.js";
 import { yearForPlan } from "../../../../packages/hydraulics/src/judge/year/year-for-plan.js";
 import type { YearOfPlan } from "../../../../packages/hydraulics/src/judge/year/year-result.js";
 import { writeYearCalendar } from "../../../../packages/hydraulics/src/report/year/year-calendar.js";
+import { hangPointsOf } from "../../../../packages/hydraulics/src/tables/bird-heights.js";
 import { readDay, writeDay } from "../../../../packages/hydraulics/src/units/day.js";
 
 const EXAMPLE = JSON.parse(readFileSync("docs/examples/alder-bank-eighty-five-chicks.json", "utf8"));
@@ -49,6 +51,17 @@ describe("a year of a plan", () => {
       ["2026-06-10", "leaves", "grass pen", 180],
       ["2026-06-17", "moves", "brooder 1", 43],
     ]);
+  });
+
+  it("has pins hung as high as birds of a period's first day reach, so that none is left dry till its last", () => {
+    for (const { pens } of year.periods)
+      for (const { batches, heights } of pens) {
+        const reached = batches.flatMap(({ kind, ageFrom }) => {
+          const range = hangHeight(hangPointsOf(kind), "nipple", ageFrom);
+          return range === undefined ? [] : [range.high];
+        });
+        expect(heights.nipple?.high).toBe(reached.length === 0 ? undefined : Math.min(...reached));
+      }
   });
 
   it("has each pen drink on a period's last day what the birds of that day are said to drink", () => {

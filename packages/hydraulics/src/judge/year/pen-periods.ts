@@ -59,11 +59,17 @@ export function judgePeriod(asked: YearAsked, span: Span): JudgedPeriod {
       drinkers: drinkers[p],
       byLine: pen.drinkers.length === 0 ? 0 : coveredBy(drinkers[p]),
       byWaterers: coveredByWaterers(yard.pens[p], first.pens[p], manned),
-      heights: { nipple: hangAtForBirds(pen, "nipple"), cup: hangAtForBirds(pen, "cup") },
+      heights: heightsFor(first.pens[p]),
     };
   });
   return { period: { ...span, air, hotAir, pens }, first, manned };
 }
+
+/** What is hung for a period is hung on its first day: as high as the last asks for, it would leave birds dry till then. */
+const heightsFor = (pen: Pen): PenPeriod["heights"] => ({
+  nipple: hangAtForBirds(pen, "nipple"),
+  cup: hangAtForBirds(pen, "cup"),
+});
 
 function batchesOf(first: Pen, last: Pen, weather: Flock["weather"]): PenPeriod["batches"] {
   return last.batches.flatMap((batch, k) =>

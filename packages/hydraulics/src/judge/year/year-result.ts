@@ -38,7 +38,7 @@ export interface YearPeriod {
   readonly pens: readonly PenPeriod[];
 }
 
-/** One pen in one period, as it is on the last day: birds grow, so that it asks most then. */
+/** One pen in one period, as it is on the last day, when birds that grow ask most; heights are those of the first. */
 export interface PenPeriod {
   readonly birds: number;
   readonly batches: readonly {
@@ -61,7 +61,7 @@ export interface PenPeriod {
   /** Shares of its need met by its drinkers of the line and its own loose waterers. */
   readonly byLine: number;
   readonly byWaterers: number;
-  /** Where pins and lips belong for the smallest birds; undefined where no table says. */
+  /** Where pins and lips belong on the first day, for the smallest birds; undefined where no table says. */
   readonly heights: { readonly nipple: HangRange | undefined; readonly cup: HangRange | undefined };
 }
 

@@ -44,7 +44,7 @@ export function writeYearText(year: YearOfPlan, { title, money, system, paint }:
       "Drinkers of the line",
       [drinkerTable(year)].filter((text) => text !== ""),
     ),
-    ...section("Height of pins, and of lips", [heightTable(year, system)]),
+    ...section("Height of pins, and of lips, on the first day", [heightTable(year, system)]),
     ...(kit === undefined
       ? section("The kit", ["The plan tells of none: add `kit` to have it given out to the pens."])
       : kitSections(year, kit, { money, system }).flatMap(([name, lines]) => section(name, lines))),
