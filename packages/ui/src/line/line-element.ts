@@ -1,3 +1,5 @@
+/** Where what a hand does, what is checked and what is drawn meet: long, since every part of the line is tied in here and none of it is done here. */
+
 import type { Checked, Plan, Problem } from "@headfall/hydraulics";
 import { html, LitElement, nothing, type PropertyValues } from "lit";
 import { afterPaint } from "../controllers/after-paint.js";
