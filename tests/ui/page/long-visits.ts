@@ -8,6 +8,7 @@ export const LONG_VISITS = [
   "offline",
   "own-page",
   "pictures",
+  "plans",
   "plans-kept",
   "plans-tabs",
   "rain",
