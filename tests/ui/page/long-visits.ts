@@ -1,7 +1,7 @@
 /**
  * Tests of the page that take longest, for what they look at does: a second engine, a server gone and back, tabs and
- * storage against each other, links in other browsers, very large lines. They are two thirds of the time of
- * all visits; `npm test -- --all` makes them, as does naming one.
+ * storage against each other, links in other browsers, very large lines. They are most of the time of all visits;
+ * `npm test -- --all` makes them, as does naming one.
  */
 export const LONG_VISITS = [
   "day",
