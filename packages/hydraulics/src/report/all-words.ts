@@ -138,6 +138,7 @@ export {
   writeVelocity,
   writeVolume,
 } from "./words.js";
+export { writeYardFindingBriefly } from "./yard/finding-words.js";
 export * from "./yard/yard-sentences.js";
 export { writeMark, writeRefills, writeSlope } from "./yard/yard-words.js";
 export * from "./year/year-sentences.js";

@@ -115,7 +115,7 @@ describe("writeYardFinding", () => {
       lasts: 43_200,
       hotLasts: 21_600,
     } as const;
-    expect(finding(empty)).toBe("pan: filled every 1 day, it lasts 12 h, and 6 h on a hot day.");
+    expect(finding(empty)).toBe("pan: filled every day, it lasts 12 h, and 6 h on a hot day.");
     expect(finding({ code: "oftenEmpty", waterer: "pan", refills: 4, hotRefills: 8 })).toMatch(
       /filling 4\.0 a day, and 8\.0 a day in heat/,
     );

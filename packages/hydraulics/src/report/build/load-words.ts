@@ -15,7 +15,7 @@ const figures = (value: number, digits: number): string => String(Number(value.t
 /** A pressure on soil: kPa, or pounds a square foot. */
 const writePressure = (pressure: number, system: UnitSystem): string =>
   system === "us"
-    ? `${Math.round(pressure / PSF).toLocaleString("en-GB")} lb/ft2`
+    ? `${Math.round(pressure / PSF).toLocaleString("en-GB")} lb/ft²`
     : `${figures(pressure / 1000, 2)} kPa`;
 
 /** A wind: km/h, or miles an hour. */

@@ -47,7 +47,9 @@ export function writeFailure({ kind, what, after, pen }: StationFailure): string
   return `If ${words}: ${penWords(pen)} goes without ${when}.`;
 }
 
-const penWords = (pen: string | undefined): string => (pen === undefined ? "some pen" : `the pen ${pen}`);
+/** A pen that is called one by its name needs no word before it. */
+const penWords = (pen: string | undefined): string =>
+  pen === undefined ? "some pen" : /\bpen\b/i.test(pen) ? pen : `the pen ${pen}`;
 
 /**
  * How often somebody should look in.

@@ -41,13 +41,15 @@ export const writeRain = (metres: number, system: UnitSystem): string =>
 export function writeRainFinding(finding: RainFinding, system: UnitSystem): string {
   switch (finding.code) {
     case "daysMissing":
-      return `${finding.days} days (${writeShare(finding.share)}) are not known; they are taken as dry.`;
+      return finding.days === 1
+        ? `1 day (${writeShare(finding.share)}) is not known; it is taken as dry.`
+        : `${finding.days} days (${writeShare(finding.share)}) are not known; they are taken as dry.`;
     case "yearIncomplete":
       return `Of ${finding.year} only ${writeShare(finding.share)} of the days are known: do not trust that year.`;
     case "flagged":
-      return `${finding.days} values failed a check of those who keep the record, and are left out.`;
+      return `${finding.days === 1 ? "1 value" : `${finding.days} values`} failed a check of those who keep the record, and ${finding.days === 1 ? "is" : "are"} left out.`;
     case "dayTwice":
-      return `${finding.days} days stand in it twice; the later line counts.`;
+      return `${finding.days === 1 ? "1 day stands" : `${finding.days} days stand`} in it twice; the later line counts.`;
     case "suspicious":
       return `${writeRain(finding.rain, system)} on ${writeDay(finding.day)} is hardly right: check the unit.`;
   }

@@ -46,7 +46,7 @@ export function writeHeatRecordText(
 
 /** What is said of hot days in a record. */
 export const HEAT_RECORD_CAUTIONS: readonly string[] = [
-  "Every day from 25 degC on is taken as clear, the cautious side; a past record is no promise, and a yard of walls is hotter than a station.",
+  "Every day from 25 °C on is taken as clear, the cautious side; a past record is no promise, and a yard of walls is hotter than a station.",
 ];
 
 function seasonsTable({ seasons }: HeatOfRecord, system: UnitSystem): string {

@@ -37,7 +37,7 @@ export const HEAT_CHANGE_WORDS: Readonly<Record<HeatChange, (system: UnitSystem)
 /**
  * The day in words.
  *
- * @example writeHeatDay(heat, "metric")   // "24 °C to 35 °C, clear sun of 900 W/m2 at noon, wind 1.5 ..."
+ * @example writeHeatDay(heat, "metric")   // "24 °C to 35 °C, clear sun of 900 W/m² at noon, wind 1.5 ..."
  */
 export function writeHeatDay({ day }: Heat, system: UnitSystem): string {
   const { high, low, sun, wind, dawn, light } = day;

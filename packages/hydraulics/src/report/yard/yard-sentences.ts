@@ -31,7 +31,7 @@ export function writeYardFinding(finding: YardFinding, system: UnitSystem): stri
     case "noRule":
       return `${finding.pen}: no rule and no advice of the table speaks of such waterers for these birds; two in reach of each bird, so that none can guard the only one, is common practice.`;
     case "emptyBetween":
-      return `${finding.waterer}: filled every ${writeDuration(finding.every)}, it lasts ${writeDuration(finding.lasts)}, and ${writeDuration(finding.hotLasts)} on a hot day.`;
+      return `${finding.waterer}: filled every ${writeDuration(finding.every).replace(/^1 (day|h)$/, "$1")}, it lasts ${writeDuration(finding.lasts)}, and ${writeDuration(finding.hotLasts)} on a hot day.`;
     case "oftenEmpty":
       return `${finding.waterer}: it wants filling ${writeRefills(finding.refills)}, and ${writeRefills(finding.hotRefills)} in heat. A larger one, or another beside it, saves the walk.`;
     case "tooYoung":
