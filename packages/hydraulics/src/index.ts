@@ -83,7 +83,7 @@ export { allColours, colourById } from "./tables/colours.js";
 export { allDrinkers, drinkerById } from "./tables/drinkers.js";
 export * from "./tables/find-pipe.js";
 export { allFittings, fittingAtBore, fittingById } from "./tables/fittings.js";
-export type { Found } from "./tables/found.js";
+export { type Found, kindFound } from "./tables/found.js";
 export { allFrostMaterials } from "./tables/frost-materials.js";
 export { allPipes, pipeById, pipesOfFamily } from "./tables/pipes.js";
 export { allRoofs, roofById } from "./tables/roofs.js";

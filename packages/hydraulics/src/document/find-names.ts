@@ -14,6 +14,7 @@ import {
 } from "../tables/by-name.js";
 import { allDrinkers } from "../tables/drinkers.js";
 import { allFittings } from "../tables/fittings.js";
+import { kindFound } from "../tables/found.js";
 import { allRoofs } from "../tables/roofs.js";
 import type { DrinkerKind, FittingKind, PipeSize, RoofKind, VesselKind } from "../tables/row-types.js";
 import { allVessels } from "../tables/vessels.js";
@@ -26,10 +27,7 @@ export function readFittingText(text: string): { name: string; count: number } {
 }
 
 export const findBirdByName = (words: string): BirdKind | undefined => kindMeant(allBirds, words);
-export function findPipeByName(words: string): PipeSize | undefined {
-  const found = findPipe(words);
-  return found.outcome === "found" ? found.kind : undefined;
-}
+export const findPipeByName = (words: string): PipeSize | undefined => kindFound(findPipe(words));
 export const findFittingByName = (words: string): FittingKind | undefined => kindMeant(allFittings, words);
 export const findDrinkerByName = (words: string): DrinkerKind | undefined => kindMeant(allDrinkers, words);
 export const findRoofByName = (words: string): RoofKind | undefined => kindMeant(allRoofs, words);

@@ -3,6 +3,16 @@ export type Found<Kind> =
   | { readonly outcome: "found"; readonly kind: Kind }
   | { readonly outcome: "near"; readonly near: readonly Kind[] };
 
+/**
+ * The kind that was meant by words, if one was.
+ *
+ * @param found  what looking them up gave; undefined where there was nothing to look up
+ * @returns the kind; undefined where the words mean none, or more than one
+ * @example kindFound(findVessel("barrel 55 gal"))?.kind   // "drum-55gal-plastic"
+ */
+export const kindFound = <Kind>(found: Found<Kind> | undefined): Kind | undefined =>
+  found?.outcome === "found" ? found.kind : undefined;
+
 interface Scored<Kind> {
   readonly kind: Kind;
   readonly score: number;

@@ -1,4 +1,4 @@
-import { allPipes, findPipe, type Plan, sourceNames } from "@headfall/hydraulics";
+import { allPipes, findPipe, kindFound, type Plan, sourceNames } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, problemView } from "../fields/entry-view.js";
 import type { PlanChange } from "../store/plan-change.js";
@@ -25,14 +25,8 @@ export function fieldsView(fields: BuildFields) {
     ${pipesView(fields)} ${contactsView(fields)}`;
 }
 
-const nameOf = (pipe: string): string => {
-  const found = findPipe(pipe);
-  return found.outcome === "found" ? found.kind.name : pipe;
-};
-const idOf = (pipe: string): string => {
-  const found = findPipe(pipe);
-  return found.outcome === "found" ? found.kind.id : pipe;
-};
+const nameOf = (pipe: string): string => kindFound(findPipe(pipe))?.name ?? pipe;
+const idOf = (pipe: string): string => kindFound(findPipe(pipe))?.id ?? pipe;
 
 /** Pipes of the plan that are not on its shelf yet. */
 function laidOffShelf({ runs, shelf = [] }: Plan): readonly string[] {

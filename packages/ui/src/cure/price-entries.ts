@@ -1,4 +1,4 @@
-import { allPipes, findPipe, type Plan } from "@headfall/hydraulics";
+import { allPipes, findPipe, kindFound, type Plan } from "@headfall/hydraulics";
 import type { Entry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
 import type { PlanChange } from "../store/plan-change.js";
@@ -75,10 +75,7 @@ export function shelfChoice({ shelf = [], runs }: Plan): Entry {
   };
 }
 
-const kindOf = (pipe: string) => {
-  const found = findPipe(pipe);
-  return found.outcome === "found" ? found.kind : undefined;
-};
+const kindOf = (pipe: string) => kindFound(findPipe(pipe));
 const idOf = (pipe: string): string => kindOf(pipe)?.id ?? pipe;
 const familyOf = (pipe: string): string | undefined => kindOf(pipe)?.family;
 

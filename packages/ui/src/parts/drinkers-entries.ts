@@ -3,6 +3,7 @@ import {
   DEFAULTS,
   drinkerGroupsOf,
   findDrinker,
+  kindFound,
   type Plan,
   type PlanDrinkerGroup,
 } from "@headfall/hydraulics";
@@ -57,8 +58,7 @@ export function kindEntry({ plan }: PlanContext, run: number, group: number): Ch
 
 function knownKind(plan: Plan, kind: string) {
   if (plan.ownDrinkers !== undefined && Object.hasOwn(plan.ownDrinkers, kind)) return undefined;
-  const found = findDrinker(kind);
-  return found.outcome === "found" ? found.kind : undefined;
+  return kindFound(findDrinker(kind));
 }
 
 /** Drinkers that share more than the rest of their entries. */

@@ -1,4 +1,4 @@
-import { allFittings, findFitting, type PlanFitting } from "@headfall/hydraulics";
+import { allFittings, findFitting, kindFound, type PlanFitting } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { live } from "lit/directives/live.js";
 import type { Entry } from "../fields/entry.js";
@@ -28,10 +28,7 @@ export function fittingsView(request: PanelRequest, run: number) {
 }
 
 /** The name of a fitting in words. */
-function wordsOf({ name }: FittingCount): string {
-  const found = findFitting(name);
-  return found.outcome === "found" ? found.kind.name : name;
-}
+const wordsOf = ({ name }: FittingCount): string => kindFound(findFitting(name))?.name ?? name;
 
 function fittingsTable(request: PanelRequest, run: number, fittings: readonly PlanFitting[]) {
   const { plan, typing } = request;

@@ -2,6 +2,7 @@ import {
   allPipes,
   DEFAULTS,
   findPipe,
+  kindFound,
   type PipeSize,
   type PlanPipe,
   pipesOfFamily,
@@ -48,9 +49,7 @@ function pipeGroups(known: PipeSize | undefined, stray: string | undefined) {
 
 /** The size of the table that is meant, if one is. */
 export function sizeOf(pipe: PlanPipe): PipeSize | undefined {
-  if (typeof pipe !== "string") return undefined;
-  const found = findPipe(pipe);
-  return found.outcome === "found" ? found.kind : undefined;
+  return kindFound(typeof pipe === "string" ? findPipe(pipe) : undefined);
 }
 
 function ownPipe(known: PipeSize | undefined, system: PlanContext["system"]): PlanPipe {

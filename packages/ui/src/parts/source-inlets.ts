@@ -1,5 +1,5 @@
 /** How air gets into a source, and what fills it. */
-import { allFittings, findFitting, type Plan } from "@headfall/hydraulics";
+import { allFittings, findFitting, kindFound, type Plan } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
@@ -107,8 +107,7 @@ function feedFrom(plan: Plan, name: string, path: Path, feed: Feed): ChoiceEntry
 }
 
 function floatValve(name: string, path: Path, valve: string | undefined): ChoiceEntry {
-  const found = valve === undefined ? undefined : findFitting(valve);
-  const kind = found?.outcome === "found" ? found.kind : undefined;
+  const kind = kindFound(valve === undefined ? undefined : findFitting(valve));
   return {
     key: `${name} feed valve`,
     title: "Float valve",

@@ -1,4 +1,4 @@
-import { allVessels, findVessel, type PlanSource } from "@headfall/hydraulics";
+import { allVessels, findVessel, kindFound, type PlanSource } from "@headfall/hydraulics";
 import type { ChoiceEntry, Entry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
 import { TEXT_KINDS } from "../fields/text-kinds.js";
@@ -52,10 +52,7 @@ export function vesselChoice(context: PlanContext, index: number, name: string):
   };
 }
 
-function kindOf(words: string) {
-  const found = findVessel(words);
-  return found.outcome === "found" ? found.kind : undefined;
-}
+const kindOf = (words: string) => kindFound(findVessel(words));
 
 /** Inside dimensions of a vessel with a shape of its own. */
 export function dimensionEntries({ plan }: PlanContext, index: number, name: string): Entry[] {

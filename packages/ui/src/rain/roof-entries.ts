@@ -1,4 +1,12 @@
-import { allRoofs, DEFAULTS, findRoof, type Plan, type PlanRoof, type RoofKind } from "@headfall/hydraulics";
+import {
+  allRoofs,
+  DEFAULTS,
+  findRoof,
+  kindFound,
+  type Plan,
+  type PlanRoof,
+  type RoofKind,
+} from "@headfall/hydraulics";
 import type { Entry, TypedEntry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
 import type { PlanChange } from "../store/plan-change.js";
@@ -15,11 +23,8 @@ export const ROOF_CHOICES: readonly { readonly value: string; readonly words: st
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;
 const millimetres = (metres: number): string => `${Number((metres * 1000).toPrecision(3))} mm`;
 
-function roofKindOf({ kind }: Pick<PlanRoof, "kind">): RoofKind | undefined {
-  if (kind === undefined) return undefined;
-  const found = findRoof(kind);
-  return found.outcome === "found" ? found.kind : undefined;
-}
+const roofKindOf = ({ kind }: Pick<PlanRoof, "kind">): RoofKind | undefined =>
+  kindFound(kind === undefined ? undefined : findRoof(kind));
 
 /** How much of the rain a kind of roof sheds, and who says so. */
 function aboutRoof(kind: RoofKind | undefined): string {

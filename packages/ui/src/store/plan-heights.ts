@@ -1,6 +1,7 @@
 import {
   DEFAULTS,
   findVessel,
+  kindFound,
   type Plan,
   type PlanRun,
   type PlanSource,
@@ -53,8 +54,8 @@ export function outletHeight(source: PlanSource): number {
 /** Height of the outlet above the bottom of its vessel [m]. */
 export function outletInVessel({ vessel, outlet }: PlanSource): number {
   if (outlet !== undefined) return metresOf(outlet);
-  const found = typeof vessel === "string" ? findVessel(vessel) : undefined;
-  return found?.outcome === "found" ? found.kind.outletHeight : metresOf(DEFAULTS.outlet.typed);
+  const kind = kindFound(typeof vessel === "string" ? findVessel(vessel) : undefined);
+  return kind?.outletHeight ?? metresOf(DEFAULTS.outlet.typed);
 }
 
 /** What heights are spread over: the runs, how they meet, and the heights known so far. */

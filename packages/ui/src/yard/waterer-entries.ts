@@ -2,6 +2,7 @@ import {
   allWaterers,
   DEFAULTS,
   findWaterer,
+  kindFound,
   type Plan,
   type PlanWaterer,
   watererById,
@@ -79,8 +80,8 @@ export function watererEntries(plan: Plan, pen: number, at: number): readonly En
   const waterer = waterersOf(plan, pen)[at];
   if (waterer === undefined) return [];
   const name = nameOfWaterer(plan, pen, at);
-  const found = findWaterer(waterer.kind);
-  const kind = found.outcome === "found" ? watererById(found.kind.id) : undefined;
+  const named = kindFound(findWaterer(waterer.kind));
+  const kind = named && watererById(named.id);
   const place = { pen, at, waterer, name, kind };
   return [
     kindEntry(place),

@@ -1,4 +1,4 @@
-import { findVessel, type Plan, vesselById } from "@headfall/hydraulics";
+import { findVessel, kindFound, type Plan, vesselById } from "@headfall/hydraulics";
 import { metresOf } from "../typed-metres.js";
 
 /** A vessel seen from above [m]: round ones by their width, others by length and width. */
@@ -62,10 +62,7 @@ function lookUp(typed: string): VesselOutline {
   }
 }
 
-function kindOf(words: string) {
-  const found = findVessel(words);
-  return found.outcome === "found" ? found.kind : undefined;
-}
+const kindOf = (words: string) => kindFound(findVessel(words));
 
 /** Half of the larger width across [m]. */
 export const halfWidthOf = (outline: VesselOutline): number =>

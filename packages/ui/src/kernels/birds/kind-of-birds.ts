@@ -1,10 +1,7 @@
-import { type BirdKind, findBird, type PlanBirds } from "@headfall/hydraulics";
+import { type BirdKind, findBird, kindFound, type PlanBirds } from "@headfall/hydraulics";
 
 /** The kind of a batch, if the table has it. */
-export function kindOf({ kind }: Pick<PlanBirds, "kind">): BirdKind | undefined {
-  const found = findBird(kind);
-  return found.outcome === "found" ? found.kind : undefined;
-}
+export const kindOf = ({ kind }: Pick<PlanBirds, "kind">): BirdKind | undefined => kindFound(findBird(kind));
 
 /** "30 × Laying hen". */
 export const countedBirds = (birds: Pick<PlanBirds, "kind" | "count">): string =>

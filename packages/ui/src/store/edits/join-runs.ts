@@ -1,6 +1,7 @@
 import {
   DEFAULTS,
   findPipe,
+  kindFound,
   type Plan,
   type PlanDrinkerGroup,
   type PlanRun,
@@ -83,8 +84,8 @@ function whyNotJoined(plan: Plan, joint: string): string | undefined {
 
 function isSamePipe(one: PlanRun, other: PlanRun): boolean {
   const pipeOf = ({ pipe }: PlanRun) => {
-    const found = typeof pipe === "object" ? undefined : findPipe(pipe ?? DEFAULTS.pipe.typed);
-    return found?.outcome === "found" ? found.kind.id : pipe;
+    const kind = kindFound(typeof pipe === "object" ? undefined : findPipe(pipe ?? DEFAULTS.pipe.typed));
+    return kind?.id ?? pipe;
   };
   return isSameValue(pipeOf(one), pipeOf(other));
 }
