@@ -31,7 +31,7 @@ test("headfall build tells parts, cuts, holes, heights, order, tests, loads and 
 test("headfall build --units us: feet, inches to a sixteenth, pounds, mph", () => {
   const { stdout } = headfall(["build", EXAMPLE, "--units", "us"]);
   expect(stdout).toContain("New stick, 20 ft: long line 1 of 2, 20 ft");
-  expect(stdout).toMatch(/On its 4 bare feet it presses [\d,]+ lb\/ft2; .* 2,000 lb\/ft2/);
+  expect(stdout).toMatch(/On its 4 bare feet it presses [\d,]+ lb\/ft²; .* 2,000 lb\/ft²/);
   expect(stdout).toMatch(/Empty it tips from a wind of \d+ mph/);
 });
 

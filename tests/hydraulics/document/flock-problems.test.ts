@@ -23,7 +23,7 @@ const roof = (more: Record<string, unknown>) => source({ roof: { area: "10 m2", 
 
 const ASK_TIME =
   'A time is a number with its unit: s, min, h, day or week. Write for instance "90 min" or "2 h 30 min".';
-const AIR = "Here a temperature is from -40 to 55 degC. Check the unit and the figure.";
+const AIR = "Here a temperature is from -40 to 55 °C. Check the unit and the figure.";
 const SHARE = 'A share is from 0 to 100 %. Write for instance "80 %".';
 const CLOCK = 'A time of day is hours and minutes, from 00:00 to 23:59. Write for instance "06:30".';
 const DATE = 'A day is year, month and day, from 1800 to 2200. Write for instance "2026-07-04".';
@@ -36,7 +36,7 @@ const REACH = "A group of drinkers, or a run that has drinkers.";
 const NIGHT = "The lowest is not above the highest. Swap or correct the two.";
 const HENS = { birds: { kind: "hen", count: 3 } };
 
-const FROST = "Here a temperature is from -40 to 0 degC. Check the unit and the figure.";
+const FROST = "Here a temperature is from -40 to 0 °C. Check the unit and the figure.";
 const frost = (more: Record<string, unknown>) => weather({ frost: { low: "-8 degC", ...more } });
 const run = (more: Record<string, unknown>) => planWith({ runs: [{ length: "3 m", ...more }] });
 
@@ -97,7 +97,7 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
     weather({ wind: "3", sun: "9 kW/m2" }),
     [
       'weather.wind: found "3". A speed is a number with its unit: m/s, km/h, mph or kn. Add the unit, for instance "3 m/s" or "3 mph".',
-      'weather.sun: found "9 kW/m2". Here sunshine is from 0 to 1200 W/m2. Check the unit and the figure.',
+      'weather.sun: found "9 kW/m2". Here sunshine is from 0 to 1200 W/m². Check the unit and the figure.',
     ],
   ],
   [
@@ -248,7 +248,7 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "a temperature without its unit",
     weather({ high: 25 }),
-    [`weather.high: found 25. ${UNIT} "25 degC", with the unit you mean.`],
+    [`weather.high: found 25. ${UNIT} "25 °C", with the unit you mean.`],
   ],
   ["a night warmer than its day", weather({ low: "80 °F" }), [`weather.low: found "80 °F". ${NIGHT}`]],
   [
@@ -312,7 +312,7 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "a roof of no area",
     roof({ area: "0 m2" }),
-    [`sources[0].roof.area: found "0 m2". Here an area is up to 100000 m2. ${CHECK}`],
+    [`sources[0].roof.area: found "0 m2". Here an area is up to 100000 m². ${CHECK}`],
   ],
   [
     "a roof of no known kind",
@@ -328,7 +328,7 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "a diverter of less than nothing",
     roof({ firstFlush: "-1 L" }),
-    [`sources[0].roof.firstFlush: found "-1 L". Here a volume is from 0 to 10 m3. ${CHECK}`],
+    [`sources[0].roof.firstFlush: found "-1 L". Here a volume is from 0 to 10 m³. ${CHECK}`],
   ],
   [
     "an overflow too thin",
@@ -343,7 +343,7 @@ const CASES: readonly (readonly [words: string, document: unknown, sentences: re
   [
     "trips of nothing",
     planWith({ carry: { each: "0 L" } }),
-    [`carry.each: found "0 L". Here a volume is from 0.1 L to 1 m3. ${CHECK}`],
+    [`carry.each: found "0 L". Here a volume is from 0.1 L to 1 m³. ${CHECK}`],
   ],
   [
     "a climb of a kilometre",

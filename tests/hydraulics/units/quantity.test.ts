@@ -121,7 +121,7 @@ describe("readQuantity", () => {
     expect(refusal("1,250 L", "volume")).toEqual({
       ok: false,
       found: '"1,250 L"',
-      allowed: "A volume is a number with its unit: L, mL, m3, gal, qt, pt, cup, fl oz, ft3 or imp gal.",
+      allowed: "A volume is a number with its unit: L, mL, m³, gal, qt, pt, cup, fl oz, ft³ or imp gal.",
       mend: "The comma can be read in two ways: write 1250 or 1.250.",
     });
   });

@@ -22,10 +22,10 @@ describe("writeQuantity", () => {
     [0.208198, "volume", "metric", "208 L"],
     [0.208198, "volume", "us", "55 gal"],
     [4e-5, "volume", "metric", "40 mL"],
-    [12, "volume", "metric", "12 m3"],
-    [2.5, "area", "metric", "2.5 m2"],
-    [5e-5, "area", "metric", "50 mm2"],
-    [0.0929, "area", "us", "1 ft2"],
+    [12, "volume", "metric", "12 m³"],
+    [2.5, "area", "metric", "2.5 m²"],
+    [5e-5, "area", "metric", "50 mm²"],
+    [0.0929, "area", "us", "1 ft²"],
     [20, "temperature", "metric", "20 °C"],
     [20, "temperature", "us", "68 °F"],
     [-40, "temperature", "us", "-40 °F"],
@@ -36,9 +36,22 @@ describe("writeQuantity", () => {
     [0.01, "slope", "metric", "1 %"],
     [3, "speed", "metric", "3 m/s"],
     [4.4704, "speed", "us", "10 mph"],
-    [900, "sunshine", "us", "900 W/m2"],
+    [900, "sunshine", "us", "900 W/m²"],
   ])("writes %d as a %s in %s units as %j", (si, kind, system, expected) => {
     expect(writeQuantity(si, kind, system)).toBe(expected);
+  });
+
+  it.each<[string, string, QuantityKind]>([
+    ["8 m²", "8 m2", "area"],
+    ["48 ft²", "48 ft2", "area"],
+    ["900 W/m²", "900 W/m2", "sunshine"],
+    ["1.2 m³", "1.2 m3", "volume"],
+    ["1.2 m³/h", "1.2 m3/h", "flow"],
+    ["21 °C", "21 degC", "temperature"],
+    ["70 °F", "70 deg F", "temperature"],
+  ])("signs of print are read as what a keyboard has: %s and %s", (printed, keyed, kind) => {
+    const [one, other] = [readQuantity(printed, kind), readQuantity(keyed, kind)];
+    expect(one.ok && other.ok && one.quantity.si === other.quantity.si).toBe(true);
   });
 
   it("writes more figures when asked, also in the inches", () => {

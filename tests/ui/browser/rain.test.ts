@@ -84,7 +84,7 @@ test("a roof that is there is changed, refused with a reason, and taken away", a
   await expect.poll(() => shown(view)).toMatch(/first ?flush/i);
   await expect
     .poll(() => view.shadowRoot!.querySelector('[role="alert"]')?.textContent ?? "")
-    .toContain("10 m3");
+    .toContain("10 m³");
   expect(store.plan.sources[0]!.roof).toEqual({ area: "8 m2", kind: "metal" });
   unfold(view);
   await userEvent.click(page.getByRole("button", { name: "Take the roof away" }));

@@ -81,3 +81,10 @@ test("TEXT_KINDS writes what it reads back to within what a field shows", () => 
     ),
   );
 });
+
+test("what stands in for a field and what is turned into other units has signs; what was typed stays as typed", () => {
+  expect(shownStandIn({ kind: "temperature", standIn: "21 °C" }, "us")).toBe("69.8 °F");
+  expect(shownStandIn({ kind: "sunshine", standIn: "900 W/m²" }, "metric")).toBe("900 W/m²");
+  expect(shownText({ kind: "area", typed: "8 m2" }, "metric")).toBe("8 m2");
+  expect(shownText({ kind: "area", typed: "8 m2" }, "us")).toBe("86.11 ft²");
+});

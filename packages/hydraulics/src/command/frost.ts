@@ -8,7 +8,7 @@ import type { Answer, Asked, Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
 
 const ASKED = {
-  low: { option: "low", kind: "temperature", least: -40, most: 0, words: "from -40 to 0 degC" },
+  low: { option: "low", kind: "temperature", least: -40, most: 0, words: "from -40 to 0 °C" },
   hours: {
     option: "hours",
     kind: "time",

@@ -8,8 +8,8 @@ import type { Answer, Asked, Question } from "./answer-plan.js";
 import { type Asking, readAsked } from "./asked-quantity.js";
 
 const ASKED = {
-  high: { option: "high", kind: "temperature", least: -40, most: 55, words: "from -40 to 55 degC" },
-  sun: { option: "sun", kind: "sunshine", least: 0, most: 1200, words: "from 0 to 1200 W/m2" },
+  high: { option: "high", kind: "temperature", least: -40, most: 55, words: "from -40 to 55 °C" },
+  sun: { option: "sun", kind: "sunshine", least: 0, most: 1200, words: "from 0 to 1200 W/m²" },
 } as const satisfies Record<string, Asking>;
 
 /**

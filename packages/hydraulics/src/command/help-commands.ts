@@ -110,7 +110,7 @@ export const COMMANDS: Readonly<Record<CommandName, CommandWords>> = {
   },
   heat: {
     what: "a hot day: water temperature by the hour, what to flush, what shade changes",
-    one: "water that birds drink from comes above 30 degC",
+    one: "water that birds drink from comes above 30 °C",
     example: 'headfall heat coop.json --high "36 degC"',
     page: "how-to/hot-line.md",
   },

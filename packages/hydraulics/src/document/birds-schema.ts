@@ -17,7 +17,7 @@ import { slope, waterer } from "./waterer-schema.js";
 
 /** The part of the plan file that says who drinks, in what weather, and how the water is brought. */
 
-const AIR: Range = { min: -40, max: 55, words: "from -40 to 55 degC" };
+const AIR: Range = { min: -40, max: 55, words: "from -40 to 55 °C" };
 
 export const birds = z.strictObject({
   kind: name("A kind of bird from the table (`hen`), by its id or in plain words."),
@@ -77,10 +77,10 @@ export const pen = z.strictObject({
 /** Wind where the birds and the line are. */
 const WIND: Range = { min: 0, max: 40, words: "from 0 to 40 m/s" };
 /** The air of a night of frost. */
-export const FROST: Range = { min: -40, max: 0, words: "from -40 to 0 degC" };
+export const FROST: Range = { min: -40, max: 0, words: "from -40 to 0 °C" };
 export const NIGHT: Range = { min: 3600, max: 96 * 3600, words: "from 1 to 96 hours" };
 /** Of the clear sun at noon on level ground. */
-const SUN: Range = { min: 0, max: 1200, words: "from 0 to 1200 W/m2" };
+const SUN: Range = { min: 0, max: 1200, words: "from 0 to 1200 W/m²" };
 
 const frost = z.strictObject({
   low: quantity("temperature", FROST, "The night's lowest, taken for the whole of it."),
@@ -176,7 +176,7 @@ export const refill = z.union([
 export const roof = z.strictObject({
   area: quantity(
     "area",
-    { min: 0.01, max: 1e5, words: "up to 100000 m2" },
+    { min: 0.01, max: 1e5, words: "up to 100000 m²" },
     "Roof seen from above (its footprint, not along the slope).",
   ),
   kind: optional(
@@ -196,7 +196,7 @@ export const roof = z.strictObject({
   firstFlush: optional(
     quantity(
       "volume",
-      { min: 0, max: 10, words: "from 0 to 10 m3" },
+      { min: 0, max: 10, words: "from 0 to 10 m³" },
       "What a diverter keeps back of each wet spell.",
       "firstFlush",
     ),
@@ -215,7 +215,7 @@ export const carry = z.strictObject({
   each: optional(
     quantity(
       "volume",
-      { min: 0.0001, max: 1, words: "from 0.1 L to 1 m3" },
+      { min: 0.0001, max: 1, words: "from 0.1 L to 1 m³" },
       "Water carried in one trip.",
       "carryEach",
     ),

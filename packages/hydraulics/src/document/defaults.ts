@@ -3,7 +3,7 @@
  * them, and `check` lists back the ones it used.
  */
 export const DEFAULTS = {
-  waterTemperature: { typed: "10 degC", because: "cold water is thicker, so this is the cautious side" },
+  waterTemperature: { typed: "10 °C", because: "cold water is thicker, so this is the cautious side" },
   friction: {
     typed: "hazen-williams",
     because: "the trade's usual formula; verdicts are taken with Darcy-Weisbach too",
@@ -44,11 +44,11 @@ export const DEFAULTS = {
   light: { typed: "12 h", because: "a short day crowds the drinking into fewer hours: the cautious side" },
   dawn: { typed: "06:00", because: "about when it gets light" },
   hotDays: { typed: "3", because: "a short hot spell" },
-  air: { typed: "21 degC", because: "the mild day that most intake tables are for" },
-  frostLow: { typed: "-5 degC", because: "a plain frost; common practice, no source" },
+  air: { typed: "21 °C", because: "the mild day that most intake tables are for" },
+  frostLow: { typed: "-5 °C", because: "a plain frost; common practice, no source" },
   frostHours: { typed: "12 h", because: "a winter night; common practice, no source" },
   frostWind: { typed: "5 m/s", because: "a breeze: water cools sooner than in still air" },
-  sun: { typed: "900 W/m2", because: "a clear summer noon; from memory" },
+  sun: { typed: "900 W/m²", because: "a clear summer noon; from memory" },
   hotNight: {
     typed: "12 K below the day",
     because: "a clear day's night cools about so much; common practice, no source",

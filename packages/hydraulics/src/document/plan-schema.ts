@@ -23,7 +23,7 @@ export const planSchema = z.strictObject({
   water: optional(
     quantity(
       "temperature",
-      { min: 0, max: 50, words: "from 0 to 50 degC" },
+      { min: 0, max: 50, words: "from 0 to 50 °C" },
       "Temperature of the water.",
       "waterTemperature",
     ),

@@ -149,8 +149,8 @@ function recordOf(days: readonly AirDay[], name: string): AirReading {
     if (wrong !== undefined)
       return refuseRecord({
         code: "outOfRange",
-        found: `${Number(wrong.toPrecision(4))} degC`,
-        allowed: "The air is from -90 to 60 degC.",
+        found: `${Number(wrong.toPrecision(4))} °C`,
+        allowed: "The air is from -90 to 60 °C.",
         mend: "Check the unit of the temperatures.",
       });
   }

@@ -59,7 +59,7 @@ const vesselShape = z.union([
             level: quantity("length", DEPTH, "Water level above the inside bottom."),
             volume: quantity(
               "volume",
-              { min: 0, max: 1000, words: "from 0 to 1000 m3" },
+              { min: 0, max: 1000, words: "from 0 to 1000 m³" },
               "Water in the vessel at that level.",
             ),
           }),

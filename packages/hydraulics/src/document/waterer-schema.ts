@@ -44,7 +44,7 @@ export const waterer = z.strictObject({
   holds: optional(
     quantity(
       "volume",
-      { min: 1e-5, max: 2, words: "from 10 mL to 2 m3" },
+      { min: 1e-5, max: 2, words: "from 10 mL to 2 m³" },
       "Water it holds, measured by filling it.",
       { rule: "what its sizes give" },
     ),

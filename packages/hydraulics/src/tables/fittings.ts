@@ -27,7 +27,14 @@ const STATE_OR_WAY = /, (?:fully open|clean|straight through|into or out of the 
  * @param name  as the table has it
  * @example boughtAs("Basket strainer, clean")   // Basket strainer
  */
-export const boughtAs = (name: string): string => name.replace(STATE_OR_WAY, "");
+export const boughtAs = (name: string): string =>
+  name.replace(STATE_OR_WAY, "").replace(/^Straight past a t/, "T");
+
+/** Losses where pipe and a vessel's water meet: the shape of a mouth. What is bought there is the outlet's own fitting. */
+const MOUTHS: ReadonlySet<string> = new Set(["entry-inward", "entry-rounded", "entry-sharp", "exit"]);
+
+/** Whether a kind of loss is of a thing that is bought, not of how a pipe ends. */
+export const isBought = (id: string): boolean => !MOUTHS.has(id);
 
 /**
  * Two-K coefficients of a kind of fitting at the size of its run, ready for headLossFitting.

@@ -6,12 +6,12 @@ const EXAMPLES: Readonly<Record<QuantityKind, readonly [string, string]>> = {
   head: ["60 cm", "2 ft"],
   volume: ["200 L", "55 gal"],
   flow: ["40 mL/min", "0.5 gpm"],
-  area: ["2.5 m2", "30 sq ft"],
+  area: ["2.5 m²", "30 sq ft"],
   temperature: ["20 °C", "68 °F"],
   time: ["90 min", "2 h 30 min"],
   slope: ["1 %", "1 in 100"],
   speed: ["3 m/s", "7 mph"],
-  sunshine: ["900 W/m2", "0.9 kW/m2"],
+  sunshine: ["900 W/m²", "0.9 kW/m²"],
 };
 
 /** What somebody who left the unit out may have meant. */
@@ -20,25 +20,25 @@ const LIKELY_UNITS: Readonly<Record<QuantityKind, readonly [metric: string, us: 
   head: ["cm", "in"],
   volume: ["L", "gal"],
   flow: ["mL/min", "gpm"],
-  area: ["m2", "sq ft"],
+  area: ["m²", "sq ft"],
   temperature: ["°C", "°F"],
   time: ["min", "h"],
   slope: ["%", "mm/m"],
   speed: ["m/s", "mph"],
-  sunshine: ["W/m2", "kW/m2"],
+  sunshine: ["W/m²", "kW/m²"],
 };
 
 const UNITS_NAMED: Readonly<Record<QuantityKind, string>> = {
   length: "m, cm, mm, km, ft, in or yd",
   head: "a length (m, cm, mm, ft, in) or a pressure (psi, kPa, bar, mbar)",
-  volume: "L, mL, m3, gal, qt, pt, cup, fl oz, ft3 or imp gal",
+  volume: "L, mL, m³, gal, qt, pt, cup, fl oz, ft³ or imp gal",
   flow: "L/min, mL/min, L/h, L/s, gpm, gph, or another volume per time",
-  area: "m2, cm2, mm2, ft2 or in2",
-  temperature: "°C, °F or K",
+  area: "m², cm², mm², ft² or in² (or m2, cm2 ...)",
+  temperature: "°C, °F (or degC, degF) or K",
   time: "s, min, h, day or week",
   slope: `%, mm/m, cm/m, in/ft, degrees, or "1 in 100"`,
   speed: "m/s, km/h, mph or kn",
-  sunshine: "W/m2 or kW/m2",
+  sunshine: "W/m² or kW/m² (or W/m2)",
 };
 
 const listed = (kind: QuantityKind): string =>
@@ -68,7 +68,7 @@ export function mendMissingUnit(text: string, kind: QuantityKind): string {
 
 /** How to mend a unit that is none of its kind. */
 export function mendUnit(name: string, kind: QuantityKind): string {
-  if (/^M[lL]/.test(name)) return "Write mL for millilitres, or m3 for thousands of litres.";
+  if (/^M[lL]/.test(name)) return "Write mL for millilitres, or m³ for thousands of litres.";
   return forInstance(kind);
 }
 

@@ -107,7 +107,7 @@ const imperial = { family: "imperial" } as const;
 const VOLUMES: readonly Unit[] = [
   unit("L", "litre,litres,liter,liters,ltr,dm3", 1, 1000, METRIC, litre),
   unit("mL", "millilitre,millilitres,milliliter,milliliters,cc,cm3", 1, 1_000_000, METRIC, litre),
-  unit("m3", "cubic metre,cubic metres,cubic meter,cubic meters,cu m", 1, 1, "the SI unit", litre),
+  unit("m³", "m3,cubic metre,cubic metres,cubic meter,cubic meters,cu m", 1, 1, "the SI unit", litre),
   unit("dL", "decilitre,decilitres,deciliter,deciliters", 1, 10_000, METRIC, litre),
   unit("cL", "centilitre,centilitres,centiliter,centiliters", 1, 100_000, METRIC, litre),
   unit("gal", "gallon,gallons,gals,us gal,us gallon,us gallons", 3_785_411_784, 1e12, US_GALLON, gallon),
@@ -122,8 +122,8 @@ const VOLUMES: readonly Unit[] = [
     `${US_GALLON}; 128 fl oz = 1 gal`,
     gallon,
   ),
-  unit("ft3", "cu ft,cubic foot,cubic feet", 28_316_846_592, 1e12, EXACT_FOOT),
-  unit("in3", "cu in,cubic inch,cubic inches", 16_387_064, 1e12, EXACT_FOOT),
+  unit("ft³", "ft3,cu ft,cubic foot,cubic feet", 28_316_846_592, 1e12, EXACT_FOOT),
+  unit("in³", "in3,cu in,cubic inch,cubic inches", 16_387_064, 1e12, EXACT_FOOT),
   unit(
     "imp gal",
     "imperial gallon,imperial gallons,uk gal,uk gallon,uk gallons",
@@ -159,8 +159,8 @@ const SHORT_RATES: Readonly<Record<string, string>> = {
   "L/min": "lpm",
   "L/h": "lph",
   "L/s": "lps",
-  "ft3/s": "cfs",
-  "ft3/min": "cfm",
+  "ft³/s": "cfs",
+  "ft³/min": "cfm",
 };
 
 const RATE_TIMES = TIMES.filter(({ symbol }) => symbol !== "week");
@@ -178,24 +178,24 @@ const FLOWS: readonly Unit[] = VOLUMES.flatMap((volume) =>
 );
 
 const AREAS: readonly Unit[] = [
-  unit("m2", "sq m,square metre,square metres,square meter,square meters", 1, 1, "the SI unit"),
+  unit("m²", "m2,sq m,square metre,square metres,square meter,square meters", 1, 1, "the SI unit"),
   unit(
-    "cm2",
-    "sq cm,square centimetre,square centimetres,square centimeter,square centimeters",
+    "cm²",
+    "cm2,sq cm,square centimetre,square centimetres,square centimeter,square centimeters",
     1,
     10_000,
     METRIC,
   ),
   unit(
-    "mm2",
-    "sq mm,square millimetre,square millimetres,square millimeter,square millimeters",
+    "mm²",
+    "mm2,sq mm,square millimetre,square millimetres,square millimeter,square millimeters",
     1,
     1_000_000,
     METRIC,
   ),
-  unit("ft2", "sq ft,square foot,square feet", 9_290_304, 1e8, EXACT_FOOT),
-  unit("in2", "sq in,square inch,square inches", 64_516, 1e8, EXACT_FOOT),
-  unit("yd2", "sq yd,square yard,square yards", 83_612_736, 1e8, EXACT_FOOT),
+  unit("ft²", "ft2,sq ft,square foot,square feet", 9_290_304, 1e8, EXACT_FOOT),
+  unit("in²", "in2,sq in,square inch,square inches", 64_516, 1e8, EXACT_FOOT),
+  unit("yd²", "yd2,sq yd,square yard,square yards", 83_612_736, 1e8, EXACT_FOOT),
 ];
 
 /** SI inside this project counts temperature in degrees Celsius. */
@@ -229,8 +229,8 @@ const SPEEDS: readonly Unit[] = [
 
 /** Power of the sun on each square metre of level ground. */
 const SUNSHINES: readonly Unit[] = [
-  unit("W/m2", "w/sq m", 1, 1, "the SI unit"),
-  unit("kW/m2", "kw/sq m", 1000, 1, METRIC),
+  unit("W/m²", "w/m2,w/sq m", 1, 1, "the SI unit"),
+  unit("kW/m²", "kw/m2,kw/sq m", 1000, 1, METRIC),
 ];
 
 /**

@@ -20,7 +20,7 @@ const CHOICES: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, readonl
   length: { metric: METRIC_LENGTH, us: US_LENGTH },
   head: { metric: METRIC_LENGTH, us: US_LENGTH },
   volume: {
-    metric: [choice("mL", 1e-3), choice("L", 10), choice("m3")],
+    metric: [choice("mL", 1e-3), choice("L", 10), choice("m³")],
     us: [choice("fl oz", 9.46e-4), choice("gal")],
   },
   flow: {
@@ -28,14 +28,14 @@ const CHOICES: Readonly<Record<QuantityKind, Readonly<Record<UnitSystem, readonl
     us: [choice("fl oz/min", 6.3e-6), choice("gal/min")],
   },
   area: {
-    metric: [choice("mm2", 1e-3), choice("cm2", 0.1), choice("m2")],
-    us: [choice("in2", 0.0929), choice("ft2")],
+    metric: [choice("mm²", 1e-3), choice("cm²", 0.1), choice("m²")],
+    us: [choice("in²", 0.0929), choice("ft²")],
   },
   temperature: { metric: [choice("°C")], us: [choice("°F")] },
   time: { metric: TIME, us: TIME },
   slope: { metric: [choice("%")], us: [choice("%")] },
   speed: { metric: [choice("m/s")], us: [choice("mph")] },
-  sunshine: { metric: [choice("W/m2")], us: [choice("W/m2")] },
+  sunshine: { metric: [choice("W/m²")], us: [choice("W/m²")] },
 };
 
 /** Smaller sizes are written as 0: they are rounding, not water. In SI; common practice, no source. */

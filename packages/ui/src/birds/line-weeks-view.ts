@@ -4,6 +4,7 @@ import { figuresIn } from "../kernels/how-got/figures.js";
 import { type HowSubject, keyOfSubject } from "../kernels/how-got/subject.js";
 import { showHead, showLength } from "../kernels/shown.js";
 import { writeCounts } from "../kernels/verdict-marks.js";
+import { wholeQuantities } from "../styles/whole-quantities.js";
 import { askHow, numberInTable, roveNumbers } from "../verdicts/number-button.js";
 import { verdictWord } from "../verdicts/verdict-mark.js";
 import { type BirdsRoom, weekName } from "./room.js";
@@ -72,16 +73,22 @@ function cellsOf({ system }: BirdsRoom, week: WeekReport, hot: WeekReport | unde
   const { groups, raised, idleHead, flowingHead, counts } = week;
   const { alike } = figuresIn(system);
   const write = alike(...raised.map(({ raise }) => raise), 0.1);
-  const length = (value: number) => showLength(value, system);
+  const length = (value: number) => wholeQuantities(showLength(value, system));
   const range = ({ least, most }: WeekReport["idleHead"]) => {
     const [from, to] = [showHead(least, system), showHead(most, system)];
-    return from === to ? from : `${from} to ${to}`;
+    return wholeQuantities(from === to ? from : `${from} to ${to}`);
   };
   return {
     should: groups.flatMap(({ group, index, hangAt }) =>
       hangAt === undefined
         ? []
-        : [{ group: index, name: group, range: writeRange(hangAt.low, hangAt.high, "length", system) }],
+        : [
+            {
+              group: index,
+              name: group,
+              range: wholeQuantities(writeRange(hangAt.low, hangAt.high, "length", system)),
+            },
+          ],
     ),
     raised: raised.map(({ raise }) => (raise < 0 ? `${write(-raise)} lower` : write(raise))),
     hangs: raised.map(({ run, height }) => {

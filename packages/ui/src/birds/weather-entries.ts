@@ -12,7 +12,7 @@ const HOT: Readonly<Record<UnitSystem, string>> = { metric: "35 °C", us: "95 °
 export function weatherEntries(plan: Plan): readonly Entry[] {
   const { weather } = plan;
   return [
-    typed(plan, "high", "Warmest of the day", "temperature", DEFAULTS.air.typed.replace("deg", "°")),
+    typed(plan, "high", "Warmest of the day", "temperature", DEFAULTS.air.typed),
     typed(plan, "low", "Coldest of the night", "temperature", "as warm as the day"),
     typed(plan, "light", "Hours of light", "hours", DEFAULTS.light.typed),
     {

@@ -1,6 +1,5 @@
 import type { ReactiveController, ReactiveControllerHost } from "lit";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
-import { unitSigns } from "../kernels/unit-signs.js";
 import { EditWantedEvent } from "../store/edit-wanted-event.js";
 import type { PlanChange } from "../store/plan-change.js";
 import type { TypedEntry } from "./entry.js";
@@ -151,8 +150,7 @@ export class TypingController implements ReactiveController {
 export function shownText({ kind, typed }: Pick<TypedEntry, "kind" | "typed">, system: UnitSystem): string {
   if (typed === undefined) return "";
   const reading = TEXT_KINDS[kind].read(typed, system);
-  const shown = reading.ok ? TEXT_KINDS[kind].shown(typed, reading.value, system) : typed;
-  return shown === typed ? typed : unitSigns(shown);
+  return reading.ok ? TEXT_KINDS[kind].shown(typed, reading.value, system) : typed;
 }
 
 /** Counts and figures are kept as numbers, all else as typed. */
@@ -165,5 +163,5 @@ function valueToKeep(kind: FieldKind, { typed, value }: { typed: string; value: 
 export function shownStandIn({ kind, standIn }: Pick<TypedEntry, "kind" | "standIn">, system: UnitSystem) {
   if (standIn === undefined) return undefined;
   const reading = TEXT_KINDS[kind].read(standIn, system);
-  return unitSigns(reading.ok ? TEXT_KINDS[kind].shown(standIn, reading.value, system) : standIn);
+  return reading.ok ? TEXT_KINDS[kind].shown(standIn, reading.value, system) : standIn;
 }

@@ -1,6 +1,5 @@
 import { writeFlow, writeHead, writeQuantity, writeVolume } from "@headfall/hydraulics";
 import type { UnitSystem } from "./typed-quantity.js";
-import { unitSigns } from "./unit-signs.js";
 
 /** What stands where a line that could not be solved has no figure. */
 const NO_FIGURE = "no figure";
@@ -32,4 +31,4 @@ export const showFlow = (flow: number, system: UnitSystem): string =>
   orNone(flow, (value) => writeFlow(Math.abs(value), system));
 
 export const showVolume = (volume: number, system: UnitSystem): string =>
-  orNone(volume, (value) => unitSigns(writeVolume(value, system)));
+  orNone(volume, (value) => writeVolume(value, system));

@@ -48,9 +48,9 @@ export function typedSmall(length: number, system: UnitSystem): string {
 }
 
 const US_UNITS =
-  /\d\s*(?:"|'|(?:in|ft|yd|psi|gpm|gph|gal|qt|pt|cups?|(?:fl )?oz)\b|inch|foot|feet|yard|gallon|quart|pint|(?:°|deg) ?F)/i;
+  /\d\s*(?:"|'|(?:(?:in|ft|yd)[23]?|psi|gpm|gph|gal|qt|pt|cups?|(?:fl )?oz)\b|inch|foot|feet|yard|gallon|quart|pint|(?:°|deg) ?F)/i;
 const METRIC_UNITS =
-  /\d\s*(?:(?:mm|cm|dm|m|km|m[lL]|[cd]?L|l|m3|k?Pa|m?bar)(?![\w])|met(?:re|er)|lit(?:re|er)|mH2O|cmH2O|(?:°|deg) ?C|K\b)/;
+  /\d\s*(?:(?:(?:mm|cm|dm|m|km)[23]?|m[lL]|[cd]?L|l|k?Pa|m?bar)(?![\w])|met(?:re|er)|lit(?:re|er)|mH2O|cmH2O|(?:°|deg) ?C|K\b)/;
 
 /** Which system a text was typed in; a text without a unit of either belongs to both. */
 export function systemOf(typed: string): UnitSystem | undefined {

@@ -89,7 +89,7 @@ export class HeadfallMeasure extends LitElement {
     const { measuring, progress } = this.#work;
     if (!this.#isClose) return nothing;
     if (measuring !== undefined && measuring.close.length === 0) return nothing;
-    return html`<section aria-labelledby="measure">
+    return html`<section class=${measuring === undefined ? "waiting" : nothing} aria-labelledby="measure">
       <h2 id="measure">What to measure again</h2>
       ${measuring === undefined ? this.#waiting(progress) : this.#found(measuring)}
     </section>`;

@@ -9,5 +9,5 @@ export const measureStyles = css`
   li { margin: 0.3rem 0; max-width: 75ch; }
   summary { min-height: 44px; display: list-item; padding-block: 0.6rem; cursor: pointer; box-sizing: border-box; }
   .work { display: flex; flex-wrap: wrap; gap: 0.25rem 0.75rem; align-items: center; }
-  @media print { .work, summary { display: none; } }
+  @media print { .waiting, summary { display: none; } }
 `;

@@ -3,7 +3,6 @@ import { html, nothing, svg } from "lit";
 import type { RainFigure } from "../kernels/how-got/subject.js";
 import { laySizeChart, type SizeChart, type SizeMark } from "../kernels/rain/size-chart.js";
 import { showVolume } from "../kernels/shown.js";
-import { unitSigns } from "../kernels/unit-signs.js";
 import { US_GALLON } from "../kernels/us-units.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { RainRoom } from "./room.js";
@@ -31,7 +30,7 @@ export function sizesView({ supply, system, isWide }: RainRoom) {
       <li>${
         roofNeeded === undefined
           ? html`With this vessel ${numberButton("no roof", asked("roofNeeded"))} is large enough: a dry spell is longer than it lasts.`
-          : html`With this vessel the roof would have to be ${numberButton(unitSigns(writeQuantity(roofNeeded, "area", system, 3)), asked("roofNeeded"))}.`
+          : html`With this vessel the roof would have to be ${numberButton(writeQuantity(roofNeeded, "area", system, 3), asked("roofNeeded"))}.`
       }</li>
     </ul>
     <h4>Days short by size of the vessel</h4>

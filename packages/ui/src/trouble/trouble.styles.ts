@@ -57,6 +57,8 @@ export const troubleStyles = css`
     .say, .buttons, .work { display: none; }
     .answers-of button { border: 0; padding: 0; text-align: left; min-height: 0; background: none; }
     .rest { display: block; }
+    .likeliest { min-height: 0; }
+    .likeliest:empty { display: none; }
     details::details-content { content-visibility: visible; block-size: auto; }
     .causes > li, .two, .look { break-inside: avoid; }
   }

@@ -15,7 +15,6 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing, svg } from "lit";
 import { showVolume } from "../kernels/shown.js";
-import { unitSigns } from "../kernels/unit-signs.js";
 import { type HeatChart, layHeatChart } from "../kernels/weather/heat-chart.js";
 import { wantRoom } from "../room/no-line.js";
 import { numberButton } from "../verdicts/number-button.js";
@@ -29,7 +28,7 @@ export function heatView(room: WeatherRoom) {
   const renewal = writeRenewal(heat, system);
   return html`<section aria-labelledby="heat">
     <h3 id="heat">A hot, clear day</h3>
-    <p class="quiet">${unitSigns(writeHeatDay(heat, system))}.</p>
+    <p class="quiet">${writeHeatDay(heat, system)}.</p>
     ${drunkView(room)}
     <p>${writeHeatAnswer(heat, system)}</p>
     ${part === undefined ? nothing : partView(room, part)}

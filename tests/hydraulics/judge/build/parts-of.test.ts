@@ -39,14 +39,22 @@ describe("the parts of a plan", () => {
   });
 
   it("name a fitting as it is bought, not the state of it that its loss is of", () => {
-    const fittings = ["ball-valve x 2", "strainer", "tee-run", "elbow-90"];
+    const fittings = ["ball-valve x 2", "strainer", "tee-run", "elbow-90", "tee-run-tapped"];
     const named = sheetOf({}, { far: { fittings } }).parts.filter((part) => part.kind === "fitting");
     expect(named.map(({ id, name, count }) => [id, name, count])).toEqual([
       ["ball-valve 3/4 in", "Ball valve, full bore", 2],
       ["strainer 3/4 in", "Basket strainer", 1],
       ["tee-run 3/4 in", "Tee", 1],
       ["elbow-90 3/4 in", "90 degree elbow, threaded or cemented", 1],
+      ["tee-run-tapped 3/4 in", "Tapped branch, such as a drinker saddle", 1],
     ]);
+  });
+
+  it("buy nothing for the shape of a pipe's mouth: the outlet's fitting is in the list already", () => {
+    const mouths = sheetOf({}, { far: { fittings: ["entry-sharp", "bulkhead", "exit"] } });
+    expect(mouths.parts.filter((part) => part.kind === "fitting")).toEqual([]);
+    expect(counts("bulkhead", mouths.parts)).toEqual([["bulkhead 3/4 in", 1]]);
+    expect(mouths.steps.flatMap((step) => ("fittings" in step ? step.fittings : []))).toEqual([]);
   });
 
   it("take a pipe's size from what stands behind the last comma of its name", () => {

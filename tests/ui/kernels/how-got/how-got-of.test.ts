@@ -176,7 +176,7 @@ function leastDifference({ of }: HowSubject): number {
 }
 
 const METRIC_UNIT =
-  /\d\s?(?:mm|cm|m|km|mL|L|m3|mL\/min|L\/min|kg|kg\/m³|°C|m\/s|cm\/s|mm²\/s|m\/s²|mPa s)(?![\w²³/])/;
+  /\d\s?(?:mm|cm|m|km|mL|L|m³|mL\/min|L\/min|kg|kg\/m³|°C|m\/s|cm\/s|mm²\/s|m\/s²|mPa s)(?![\w²³/])/;
 const US_UNIT =
   /\d\s?(?:in|ft|fl oz|gal|fl oz\/min|gal\/min|lb|lb\/gal|°F|ft\/s|in²\/s|ft\/s²|lb\/\(ft s\))(?![\w²³/])/;
 /** Names and what was typed are shown as they are, in quotation marks; titles of pipes carry sizes of the trade. */

@@ -8,7 +8,7 @@ import type { Plan, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, sourceNames } from "../../document/run-ends.js";
 import type { Line } from "../../model/line.js";
 import { drinkerById } from "../../tables/drinkers.js";
-import { boughtAs } from "../../tables/fittings.js";
+import { boughtAs, isBought } from "../../tables/fittings.js";
 import { watererById } from "../../tables/waterers.js";
 import type { FillingFinding } from "../check-result.js";
 import type { Part, PartBasis, PartKind, PipeToCut } from "./part-list.js";
@@ -115,16 +115,17 @@ function runParts(run: PlanRun, where: string, size: string | undefined): Want[]
   ];
 }
 
-/** The fittings that a run names, with what is bought for them. */
+/** What is bought for the fittings that a run names; nothing for the mouth of a pipe, where the outlet's fitting is. */
 export function fittingsOf(
   run: PlanRun,
 ): { readonly id: string; readonly name: string; readonly count: number }[] {
-  return (run.fittings ?? []).map((fitting) => {
+  return (run.fittings ?? []).flatMap((fitting) => {
     if (typeof fitting !== "string")
-      return { id: fitting.name, name: fitting.name, count: fitting.count ?? 1 };
+      return [{ id: fitting.name, name: fitting.name, count: fitting.count ?? 1 }];
     const { name, count } = readFittingText(fitting);
     const known = findFittingByName(name);
-    return { id: known?.id ?? name, name: known === undefined ? name : boughtAs(known.name), count };
+    if (known === undefined) return [{ id: name, name, count }];
+    return isBought(known.id) ? [{ id: known.id, name: boughtAs(known.name), count }] : [];
   });
 }
 

@@ -67,5 +67,5 @@ const noRoof = (index: number): Problem => ({
   path: `sources[${index}].roof`,
   found: "nothing",
   allowed: "A source that rain fills has a roof.",
-  mend: 'Add for instance "roof": {"area": "12 m2", "kind": "metal"}.',
+  mend: 'Add for instance "roof": {"area": "12 m²", "kind": "metal"}.',
 });

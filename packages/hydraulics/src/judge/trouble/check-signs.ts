@@ -45,7 +45,7 @@ function checkSign(sign: Sign, path: string, places: PlacesByName): Problem[] {
         code: "outOfRange",
         path: `${path}.flow`,
         found: writeFound(sign.flow),
-        allowed: "A flow is a number of m3/s, 0 or more.",
+        allowed: "A flow is a number of m³/s, 0 or more.",
         mend: "Write for instance 1e-6, which is 60 mL/min.",
       },
     ];

@@ -1,6 +1,5 @@
 import { type MomentName, writeMargin, writeMass, writeQuantity, writeVelocity } from "@headfall/hydraulics";
 import { trimmed, type UnitSystem } from "../typed-quantity.js";
-import { unitSigns } from "../unit-signs.js";
 import { FOOT, INCH, POUND, US_GALLON } from "../us-units.js";
 
 /** What stands where a line that could not be solved has no figure. */
@@ -87,8 +86,8 @@ const shownFigures = (system: UnitSystem) => ({
   head: orNone((value) => writeQuantity(value, "head", system)),
   flow: orNone((value) => writeQuantity(Math.abs(value), "flow", system, 2)),
   length: orNone((value) => writeQuantity(value, "length", system)),
-  volume: orNone((value) => unitSigns(writeQuantity(value, "volume", system))),
-  area: orNone((value) => unitSigns(writeQuantity(value, "area", system))),
+  volume: orNone((value) => writeQuantity(value, "volume", system)),
+  area: orNone((value) => writeQuantity(value, "area", system)),
   mass: orNone((value) => writeMass(value, system)),
   velocity: orNone((value) => writeVelocity(value, system)),
   margin: orNone((value) => writeMargin(value, system)),

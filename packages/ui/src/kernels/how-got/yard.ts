@@ -188,7 +188,7 @@ function refills(
   const dry = isHot ? open.hot : open.now;
   const places = pen.linePlaces + pen.loosePlaces;
   const notes = [
-    `Taken from one: its ${reach.atOnce} of the pen's ${places} places to drink, of what ${pen.birds} birds drink to size on; what is spilled; and ${figures.volume(dry)} that the air takes of ${bare(open.area * 1e4, 3)} cm2 of open water${waterer.isShaded ? " in the shade" : ""}.`,
+    `Taken from one: its ${reach.atOnce} of the pen's ${places} places to drink, of what ${pen.birds} birds drink to size on; what is spilled; and ${figures.volume(dry)} that the air takes of ${bare(open.area * 1e4, 3)} cm² of open water${waterer.isShaded ? " in the shade" : ""}.`,
   ];
   if (often === undefined || volume <= 0)
     return { result: writeRefills(often), notes: ["It gives nothing as it stands."] };
