@@ -31,12 +31,13 @@ const part = (more: Partial<HeatPart> = {}): HeatPart => ({
   ...{ shade: 0.25, timeConstant: 600, hottest: curve(30), expected: curve(28), levers: [] },
   ...more,
 });
-const heat = (more: Partial<Heat> = {}): Heat => ({
-  day: { high: 35, low: 20, sun: 900, wind: 1.5, dawn: 5 * HOUR, light: 16 * HOUR } as Heat["day"],
-  ...{ step: STEP, air: Array.from({ length: 48 }, () => 25), parts: [part()], flushes: [] },
-  ...{ draw: 0, renewedEvery: undefined, defaults: [] },
-  ...more,
-});
+const heat = (more: Partial<Heat> = {}) =>
+  ({
+    day: { high: 35, low: 20, sun: 900, wind: 1.5, dawn: 5 * HOUR, light: 16 * HOUR } as Heat["day"],
+    ...{ step: STEP, air: Array.from({ length: 48 }, () => 25), parts: [part()], flushes: [] },
+    ...{ draw: 0, renewedEvery: undefined, defaults: [] },
+    ...more,
+  }) as unknown as Heat;
 
 describe("writeHeatAnswer", () => {
   const answer = (...parts: HeatPart[]) => writeHeatAnswer(heat({ parts }), "metric");
