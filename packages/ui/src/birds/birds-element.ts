@@ -49,7 +49,7 @@ export class HeadfallBirds extends RoomElement {
     // The first look at a plan tells nothing of its birds yet; what was told last stays until the check does.
     if (this.checked?.flock !== undefined || this.plan?.pens === undefined) this.#told = this.checked;
     if (this.plan !== undefined && (changed.has("plan") || changed.has("day")))
-      this.#weeks.judge(this.plan, this.day);
+      this.#weeks.ask({ plan: this.plan, day: this.day });
   }
 
   /** What the keyboard was on may have gone with its pen. */
