@@ -99,3 +99,27 @@ test("the day one goes is said there, and counts for the whole plan", async () =
   await expect.poll(() => store.plan.day).toBe("2026-08-01");
   await expect.poll(() => shown(view)).toContain("The whole plan is reckoned for that day.");
 });
+
+test("where no hot spell is told it says so, shows no days of one, and takes one on there", async () => {
+  const { view, store } = await timeRoom({ ...withHens, weather: { high: "26 °C", low: "14 °C" } });
+  expect(shown(view)).toContain("No heat is counted in");
+  expect([...view.shadowRoot!.querySelectorAll(".spans th[scope=col]")].map((th) => th.textContent)).toEqual([
+    "To expect",
+    "To size on",
+  ]);
+  await userEvent.click(page.getByRole("checkbox", { name: "Be ready for a hot spell" }));
+  await expect.poll(() => store.plan.weather?.hotSpell).toEqual({ high: "35 °C" });
+  await expect.poll(() => shown(view)).toContain("(most drunk, heat, drips)");
+  expect(shown(view)).not.toContain("No heat is counted in");
+});
+
+test("what going away needs, and what reaches the birds, tell how they were got", async () => {
+  const { view } = await timeRoom(withHens);
+  const panel = view.shadowRoot!.querySelector("headfall-how")!;
+  const press = (what: string) =>
+    view.shadowRoot!.querySelector<HTMLButtonElement>(`[data-how*='"away","what":"${what}"']`)!.click();
+  press("needed");
+  await expect.poll(() => panel.shadowRoot!.textContent).toMatch(/Needed, 5 days away/);
+  press("usable");
+  await expect.poll(() => panel.shadowRoot!.textContent).toMatch(/Reaches the birds, 5 days away/);
+});

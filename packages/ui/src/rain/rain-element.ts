@@ -4,6 +4,7 @@ import { WidthController } from "../controllers/width-controller.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
+import { lineAmissView } from "../room/line-amiss.js";
 import { isLineless, noLineView } from "../room/no-line.js";
 import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
@@ -57,6 +58,8 @@ export class HeadfallRain extends RoomElement {
   readonly #rain = new RainController(this);
   readonly #width = new WidthController(this, "(min-width: 700px)");
   #record: RainController["record"];
+  /** Whether what the record comes to has not been shown yet. */
+  #isAwaited = false;
 
   constructor() {
     super();
@@ -90,9 +93,19 @@ export class HeadfallRain extends RoomElement {
     if (this.#rain.record !== this.#record) this.#recordCame(this.#rain.record);
   }
 
+  /** What a new record comes to stands at the head of the room, which may be out of sight where it was chosen. */
+  override updated(): void {
+    const answer = this.renderRoot.querySelector<HTMLElement>(".answer");
+    if (!this.#isAwaited || answer === null || this.#rain.isOld) return;
+    this.#isAwaited = false;
+    const { top, bottom } = answer.getBoundingClientRect();
+    if (top < 0 || bottom > innerHeight) answer.scrollIntoView({ block: "center" });
+  }
+
   /** A new record is opened on its last years. */
   #recordCame(record: RainController["record"]): void {
     this.#record = record;
+    this.#isAwaited = record !== undefined;
     const years = record === undefined ? [] : yearsOf(record.firstDay, record.rain.length);
     this.firstYear = Math.max(0, years.length - YEARS_SHOWN);
     this.lookedAt = years[this.firstYear]?.from ?? 0;
@@ -137,7 +150,7 @@ export class HeadfallRain extends RoomElement {
     const room = this.#known(said);
     return room === undefined
       ? nothing
-      : html`<div class=${said.rain.isOld ? "older" : ""}>${answerView(room)}</div>`;
+      : html`<div class=${said.rain.isOld ? "older" : ""}>${answerView(room)} ${lineAmissView(this.checked)}</div>`;
   }
 
   #told(said: RainSaid) {

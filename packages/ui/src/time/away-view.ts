@@ -3,6 +3,8 @@ import { html } from "lit";
 import { fieldView } from "../fields/entry-view.js";
 import { showVolume } from "../kernels/shown.js";
 import { dayEntry } from "../room/day-entry.js";
+import { wantRoom } from "../room/no-line.js";
+import { numberButton } from "../verdicts/number-button.js";
 import type { TimeRoom } from "./room.js";
 
 const MOST_DAYS = 60;
@@ -16,11 +18,17 @@ export function awayView({ answer: { away }, plan, daysAway, today, typing, syst
         @change=${(event: Event) => acts.goAway(daysIn(event))} /></div>
     ${fieldView(dayEntry(plan, "The day you go", today), typing)}
     <p class="sentence"><strong>${writeAwayAnswer(away, system)}</strong></p>
+    <dl class="figures">
+      <div><dt>Needed</dt><dd>${numberButton(showVolume(away.needed, system), { of: "away", what: "needed", days: away.days })}</dd></div>
+      <div><dt>Reaches the birds</dt><dd>${numberButton(showVolume(away.usable, system), { of: "away", what: "usable", days: away.days })}</dd></div>
+    </dl>
     <h4>Filled and standing</h4>
-    <ul>${away.sources.map(({ source, full }) => html`<li>${source}: ${showVolume(full, system)}</li>`)}</ul>
+    <ul>${away.sources.map(({ source, full }, index) => html`<li>${source}: ${numberButton(showVolume(full, system), { of: "sourceVolume", source: index, which: "full" })}</li>`)}</ul>
     <h4>One station failed on the hottest day</h4>
     <ul>${away.failures.map((failure) => html`<li>${writeFailure(failure)}</li>`)}</ul>
     <p>${writeLookEvery(away)}</p>
+    <p>A cap off, a nipple stuck open, a hose off its barb do other harm.
+      <button type="button" @click=${wantRoom("mishaps")}>See what each mishap does</button></p>
   </section>`;
 }
 

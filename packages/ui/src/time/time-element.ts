@@ -1,10 +1,12 @@
 import { type Plan, sourceNames, writeProblem } from "@headfall/hydraulics";
 import { html, nothing, type PropertyValues } from "lit";
+import { hotSpellEntries } from "../birds/weather-entries.js";
 import { RoomAnswerController } from "../controllers/room-answer.js";
 import { WidthController } from "../controllers/width-controller.js";
 import { fieldView } from "../fields/entry-view.js";
 import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
+import { lineAmissView } from "../room/line-amiss.js";
 import { isLineless, noLineView } from "../room/no-line.js";
 import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
@@ -85,7 +87,7 @@ export class HeadfallTime extends RoomElement {
       ${plan.pens === undefined ? this.#nobody() : nobodyYetView(plan, this.day, this.#typing)}
       ${problems.length === 0 ? nothing : html`<p class="problem" role="alert">${problems.map(writeProblem).join(" ")}</p>`}
       <div class="rest ${isOld ? "older" : ""}">
-        <section class="say" aria-label="How it is filled">${this.#fields(plan)}</section>
+        <section class="say" aria-label="How it is filled, and heat">${this.#fields(plan)}</section>
         <div class="told">
           ${plan.pens === undefined || problems.length > 0 ? nothing : this.#toldOrWaiting(plan)}
           ${CAUTIONS}
@@ -103,7 +105,7 @@ export class HeadfallTime extends RoomElement {
   }
 
   #told(room: TimeRoom) {
-    return html`${answerView(room)} ${lastsView(room)} ${levelView(room)} ${awayView(room)} ${markView(room)} ${carryingView(room)}`;
+    return html`${answerView(room)} ${lineAmissView(this.checked)} ${lastsView(room)} ${levelView(room)} ${awayView(room)} ${markView(room)} ${carryingView(room)}`;
   }
 
   #nobody() {
@@ -111,7 +113,7 @@ export class HeadfallTime extends RoomElement {
       <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
   }
 
-  /** How each source is filled again. */
+  /** How each source is filled again, and the heat to be ready for. */
   #fields(plan: Plan) {
     const names = sourceNames(plan);
     return html`<fieldset><legend>Filled again</legend>
@@ -122,7 +124,8 @@ export class HeadfallTime extends RoomElement {
             )
           : html`<p class="quiet">${names[index]} is filled by the line.</p>`,
       )}
-    </fieldset>`;
+    </fieldset>
+    ${plan.pens === undefined ? nothing : html`<fieldset><legend>Heat</legend>${hotSpellEntries(plan, this.system).map((entry) => fieldView(entry, this.#typing))}</fieldset>`}`;
   }
 
   readonly #goToBirds = (): void => {

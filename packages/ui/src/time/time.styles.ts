@@ -14,6 +14,7 @@ export const timeStyles = css`
   .level-band { fill: var(--_water); stroke: var(--_water-edge); stroke-width: 0.75; stroke-dasharray: 3 2; fill-opacity: 0.55; }
   .outlet { stroke: var(--_ink); stroke-dasharray: 6 3; }
   .mark { stroke: var(--_ink); stroke-dasharray: 1 3; }
+  .figures > div { display: flex; flex-wrap: wrap; align-items: center; gap: 0 1rem; min-height: 44px; }
   .key { list-style: none; padding: 0; }
   .key svg { vertical-align: middle; }
   th:first-child { text-align: left; }

@@ -72,6 +72,9 @@ describe("going away", () => {
     expect(writeFailure({ ...barrel, kind: "drinkers", what: "lane", after: 0 })).toBe(
       "If the drinkers lane give nothing: the pen hens goes without at once.",
     );
+    expect(writeFailure({ ...barrel, pen: "pen 1" })).toBe(
+      "If barrel gives nothing: pen 1 goes without after 3 h.",
+    );
     expect(writeFailure({ ...barrel, after: undefined })).toContain("the rest keeps up while you are away");
     expect(writeLookEvery(away())).toContain("no station that could fail");
     const failing = away({ failures: [barrel] });

@@ -96,6 +96,7 @@ function* timeSubjects(): Generator<HowSubject> {
   for (const what of ["firstWithout", "firstDry", "halfDry", "empty", "firstDay"] as const)
     yield { of: "lasts", what, which: "size" };
   for (const which of ["low", "hot", "high"] as const) yield { of: "lasts", what: "firstWithout", which };
+  for (const what of ["needed", "usable"] as const) yield { of: "away", what, days: 5 };
   yield { of: "dailyFall", source: 0 };
   // Without a record it tells that there is none; with one, in rain.test.ts.
   yield { of: "rain", what: "shortDays" };

@@ -1,5 +1,6 @@
 import type { Checked, Plan } from "@headfall/hydraulics";
 import type { UnitSystem } from "../typed-quantity.js";
+import { howAway } from "./away.js";
 import { howFlockIntake } from "./birds.js";
 import { explainDrinker, explainRun, explainSource } from "./explain-line.js";
 import { explainPen, explainRoom, isOfRoom } from "./explain-rooms.js";
@@ -43,7 +44,7 @@ function isThere(
   if ("source" in subject) return subject.source in sources;
   if ("point" in subject) return subject.point in line.points.id;
   if (subject.of === "flockIntake") return flock !== undefined;
-  if (subject.of === "lasts" || subject.of === "rain") return true;
+  if (subject.of === "lasts" || subject.of === "away" || subject.of === "rain") return true;
   // What a room had reckoned says so itself where it is gone.
   if (isOfRoom(subject)) return true;
   if (subject.of === "drinkersNeeded")
@@ -70,6 +71,8 @@ function explain(subject: HowSubject, request: HowRequest): HowGot {
       return howDefault(request, subject.used);
     case "flockIntake":
       return howFlockIntake(request, subject);
+    case "away":
+      return howAway(request, subject);
     case "lasts":
       return howLasts(request, subject);
     case "rain":

@@ -55,6 +55,8 @@ export type HowSubject =
     }
   | { readonly of: "lasts"; readonly what: LastingWhat; readonly which: LastingCaseName }
   | { readonly of: "dailyFall"; readonly source: number }
+  /** Of so many days on which nobody comes. */
+  | { readonly of: "away"; readonly what: "needed" | "usable"; readonly days: number }
   /** Of the record of rain that was reckoned through; `way` is how, by its place, the first where it is left out. */
   | { readonly of: "rain"; readonly what: RainFigure; readonly way?: number }
   /** Of the mishaps the room had run, by place among its rows; a guard by its place among those of the row. */
@@ -116,7 +118,7 @@ export const HOW_SUBJECTS = [
   ...["pointHeight", "pointHead", "filling", "default"],
   ...["flockIntake", "batchIntake"],
   ...["weekHang", "weekRaise", "weekHead", "weekVerdict", "dayPen", "dayShort", "dayDrinker"],
-  ...["drinkersNeeded", "lasts", "dailyFall", "rain", "mishap", "mishapGuard", "mishapWaterer"],
+  ...["drinkersNeeded", "lasts", "away", "dailyFall", "rain", "mishap", "mishapGuard", "mishapWaterer"],
   ...["troubleShare"],
   ...["frostTime", "heatPeak"],
   ...["yearDraw", "yearMet", "yearNeeded", "waterer"],

@@ -4,10 +4,11 @@ import {
   LASTING_CASES,
   type Lasting,
   type LastingCase,
+  type LastingCaseName,
   writeDay,
   writeDuration,
 } from "@headfall/hydraulics";
-import { difference, quotient, sum, term } from "./expression.js";
+import { difference, product, quotient, sum, term } from "./expression.js";
 import { type HowGot, soundSteps, stepOf, untold } from "./how-got.js";
 import { type HowRequest, quoted } from "./request.js";
 import type { HowSubject, LastingWhat } from "./subject.js";
@@ -33,7 +34,8 @@ const CASE: Readonly<Record<LastsSubject["which"], string>> = {
   high: "the most that may be drunk, in heat, with drips at their worst",
 };
 
-const dayOf = ({ checked, plan }: HowRequest): string | undefined =>
+/** The day the check was of. */
+export const dayOf = ({ checked, plan }: HowRequest): string | undefined =>
   checked.flock?.day === undefined ? plan?.day : writeDay(checked.flock.day);
 
 /** How long the water lasts, nobody filling: all that can be drawn over what is drawn in a day, followed hour by hour. */
@@ -67,11 +69,27 @@ export function howLasts(request: HowRequest, { what, which }: LastsSubject): Ho
   return {
     title,
     result: what === "firstDay" ? figures.volume(one.firstDay) : spanOf(one, what),
-    steps: what === "firstDay" ? [] : soundSteps(together, days),
+    steps: what === "firstDay" ? soundSteps(firstDayStep(request, one, which)) : soundSteps(together, days),
     valid: [alwaysValid("A balance of water", "what is drawn, and what is left, add up to what was there")],
     notes: notesOf(answer.lasting, what, which),
     sources: ["closed-form", "cautious-defaults"],
   };
+}
+
+/** What the birds draw on the first day, and what drips on top. */
+function firstDayStep({ checked, figures }: HowRequest, { firstDay }: LastingCase, which: LastingCaseName) {
+  const each = LASTING_CASES[which].drips * DAY;
+  const dripping = checked.drinkers.filter(
+    ({ verdict, also }) => verdict === "drips" || also.some((other) => other.verdict === "drips"),
+  ).length;
+  const drunk = firstDay - dripping * each;
+  const birds = term("drunk and spilled", drunk, figures.volumeIn(drunk));
+  if (each === 0 || dripping === 0) return stepOf("first day", sum(birds), figures.volumeIn);
+  const drips = product(
+    term("drinkers that drip", dripping, String(dripping)),
+    term("one loses in a day", each, figures.volumeIn(each)),
+  );
+  return stepOf("first day", sum(birds, drips), figures.volumeIn);
 }
 
 function spanOf(one: LastingCase, what: Exclude<LastingWhat, "firstDay">): string {
