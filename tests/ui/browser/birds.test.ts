@@ -154,7 +154,7 @@ test("the hot spell is asked for only where there is one, and takes one undo", a
   const host = await birdsRoom({ ...alderBank, pens: [{ id: "yard", birds: { kind: "hen", count: 6 } }] });
   unfold(host.view);
   await userEvent.click(page.getByRole("checkbox", { name: "Be ready for a hot spell" }));
-  await expect.poll(() => host.plan.weather).toEqual({ high: "21 degC", hotSpell: { high: "35 °C" } });
+  await expect.poll(() => host.plan.weather).toEqual({ high: "21 °C", hotSpell: { high: "35 °C" } });
   await expect.element(page.getByText("A hot day", { exact: true })).toBeVisible();
   host.undo();
   expect(host.plan.weather).toBeUndefined();

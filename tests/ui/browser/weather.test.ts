@@ -96,7 +96,7 @@ test("the night is typed there: a plan that says nothing of weather is told a pl
   await userEvent.fill(low, "-15");
   await userEvent.keyboard("{Enter}");
   await expect.poll(() => shown(view)).toContain("-15 °C for 12 h");
-  expect(store.plan.weather).toEqual({ high: "21 degC", frost: { low: "-15 °C" } });
+  expect(store.plan.weather).toEqual({ high: "21 °C", frost: { low: "-15 °C" } });
 });
 
 test("how hot it gets is typed there, birds or none; what they drink that day follows, and without birds it says where to tell of them", async () => {
