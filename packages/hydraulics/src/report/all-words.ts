@@ -44,6 +44,7 @@ export {
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
+  writeBasis,
   writeHole,
   writeJug,
   writePart,

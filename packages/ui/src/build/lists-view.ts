@@ -35,10 +35,10 @@ export function holesView({ sheet, system }: BuildRoom) {
 export function heightsView({ sheet, system }: BuildRoom) {
   if (sheet.heights.length === 0) return nothing;
   return html`<section aria-labelledby="heights"><h3 id="heights">Heights to mark</h3>
-    <div class="scroller"><table class="cards"><thead><tr><th scope="col" class="words">Mark</th><th scope="col">Above the ground there</th><th scope="col">Above the datum</th></tr></thead>
+    <div class="scroller"><table class="cards"><thead><tr><th scope="col" class="words">Mark</th><th scope="col">Above the ground there</th><th scope="col">Above the ground at the first source</th></tr></thead>
     <tbody>${gatherMarks(sheet.heights).map(
       ({ words, mark }) =>
-        html`<tr><th scope="row" class="wide">${upperFirst(words)}</th><td data-head="Above the ground">${writeCutLength(mark.aboveGround, system)}</td><td data-head="Above the datum">${writeCutLength(mark.height, system)}</td></tr>`,
+        html`<tr><th scope="row" class="wide">${upperFirst(words)}</th><td data-head="Above the ground">${writeCutLength(mark.aboveGround, system)}</td><td data-head="Above that at the first source">${writeCutLength(mark.height, system)}</td></tr>`,
     )}</tbody></table></div></section>`;
 }
 

@@ -1,4 +1,4 @@
-import { BASIS_WORDS, type Part, writePart, writePrice, writePriceLine } from "@headfall/hydraulics";
+import { type Part, writeBasis, writePart, writePrice, writePriceLine } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { upperFirst } from "../kernels/upper-first.js";
 import type { BuildActs, BuildRoom } from "./room.js";
@@ -23,10 +23,10 @@ export function partsView({ sheet }: BuildRoom, acts: BuildActs) {
 }
 
 function rowView(part: Part, hasPrices: boolean, money: string | undefined) {
-  const { count, price, where, basis } = part;
+  const { count, price, where } = part;
   return html`<tr><th scope="row" class="wide">${upperFirst(writePart(part))}</th>
     <td data-head="Count">${count}</td>
     ${hasPrices ? html`<td data-head="Price">${price === undefined ? "none" : writePrice(price * count, money)}</td>` : nothing}
     <td class="words wrap" data-head="For">${where.join(", ")}</td>
-    <td class="words wrap" data-head="Why">${BASIS_WORDS[basis]}</td></tr>`;
+    <td class="words wrap" data-head="Why">${writeBasis(part)}</td></tr>`;
 }

@@ -1,10 +1,10 @@
 import {
-  BASIS_WORDS,
   BUILD_ROUNDS,
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
   writeBar,
+  writeBasis,
   writeBuildCautions,
   writeContact,
   writeCutLength,
@@ -19,6 +19,7 @@ import {
 } from "@headfall/hydraulics";
 import { html, nothing, type TemplateResult } from "lit";
 import { upperFirst } from "../kernels/upper-first.js";
+import { wholeDates } from "../styles/whole-dates.js";
 import type { BuildRoom } from "./room.js";
 
 const BOX = html`<span class="box"></span>`;
@@ -43,7 +44,7 @@ function workView({ sheet, system, name }: BuildRoom) {
       "Parts",
       sheet.parts.map(
         (part) =>
-          html`<b>${part.count}</b> ${writePart(part)}, for ${part.where.join(", ")}${part.basis === "typed" ? "" : ` (${BASIS_WORDS[part.basis]})`}`,
+          html`<b>${part.count}</b> ${upperFirst(writePart(part))}, for ${part.where.join(", ")}${part.basis === "typed" ? "" : ` (${writeBasis(part)})`}`,
       ),
     )}
     ${writePriceLine(sheet).map((line) => html`<p>${line}</p>`)}
@@ -59,7 +60,7 @@ function workView({ sheet, system, name }: BuildRoom) {
       sheet.holes.map((hole) => writeHole(hole, system)),
     )}
     ${sheet.holes.length === 0 ? nothing : html`<p>${HOLES_NOTE}</p>`}
-    <section><h2>Heights to mark</h2><table><thead><tr><th>mark</th><th>above the ground there</th><th>above the datum</th></tr></thead><tbody>
+    <section><h2>Heights to mark</h2><table><thead><tr><th>mark</th><th>above the ground there</th><th>above the ground at the first source</th></tr></thead><tbody>
       ${gatherMarks(sheet.heights).map(({ words, mark }) => html`<tr><td>${words}</td><td>${writeCutLength(mark.aboveGround, system)}</td><td>${writeCutLength(mark.height, system)}</td></tr>`)}
     </tbody></table></section>
     ${listed(
@@ -78,7 +79,7 @@ function workView({ sheet, system, name }: BuildRoom) {
 function coopPage({ sheet, system, name }: BuildRoom) {
   const { marks, heights, contacts } = sheet.coop;
   return html`<h1>${name}</h1>
-    ${marks.map((mark) => html`<section><h2>Daily mark of ${mark.source}</h2>${writeMarkLines(mark, system).map((line) => html`<p>${line}</p>`)}</section>`)}
+    ${marks.map((mark) => html`<section><h2>Daily mark of ${mark.source}</h2>${writeMarkLines(mark, system).map((line) => html`<p>${wholeDates(line)}</p>`)}</section>`)}
     <section><h2>Whom to call</h2>${
       contacts.length === 0
         ? html`<p class="blank"></p><p class="blank"></p>`

@@ -20,6 +20,7 @@ export const printStyles = css`
   th:first-child, td:first-child { text-align: left; padding-left: 0; }
   tr { break-inside: avoid; }
   thead { display: table-header-group; }
+  time { white-space: nowrap; }
   .call { font-size: 16pt; font-weight: 700; }
   .blank { height: 9mm; border-bottom: 0.3mm solid #000; }
 `;

@@ -147,7 +147,7 @@ describe("loose waterers", () => {
     if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
     const frost = frostOf(reading.plan);
     expect(frost.parts).toHaveLength(1);
-    expect(frost.drain).toEqual({ volume: 0, ends: [], sags: [], devices: [] });
+    expect(frost.drain).toEqual({ volume: 0, ends: [], sags: [], devices: [], untapped: [] });
   });
 });
 

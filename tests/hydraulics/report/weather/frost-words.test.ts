@@ -23,7 +23,7 @@ const part = (more: Partial<FrostPart> = {}): FrostPart => ({
 const frost = (more: Partial<Frost> = {}): Frost => ({
   night: { low: -8, high: 2, hours: 13 * HOUR, wind: 3 } as Frost["night"],
   ...{ waterTemperature: 10, dusk: 18 * HOUR, parts: [part()], first: 0 },
-  drain: { volume: 0, ends: [], sags: [], devices: [] },
+  drain: { volume: 0, ends: [], sags: [], devices: [], untapped: [] },
   ...{
     refills: [],
     thaw: { from: undefined, to: undefined, melts: 0 },
@@ -118,10 +118,14 @@ describe("writeFrostTodo", () => {
       ],
       sags: [{ point: "sag", run: "feed", along: 4, depth: 0.05, volume: 1e-4 }],
       devices: [{ run: "lane", kind: "oneWay" }],
+      untapped: [{ source: "barrel", volume: 0.18 }],
     };
-    const [drained, device, sag, ...rest] = todo({ parts: [pipe], drain });
+    const [drained, untapped, device, sag, ...rest] = todo({ parts: [pipe], drain });
     expect(drained).toMatch(
       /1\.2 L in all, .*the outlet of barrel, .*\(300 mL\) and low end \(900 mL\)\..* bursts\.$/,
+    );
+    expect(untapped).toBe(
+      "The plan has no tap at barrel (180 L): fit one at the outlet first, or that water runs out with the pipe's.",
     );
     expect(device).toBe("The one-way valve of lane keeps water back: open or undo it while draining.");
     expect(sag).toMatch(/^100 mL stay in a sag of feed, lowest 4 m along it and 50 mm below its way out/);
@@ -146,10 +150,10 @@ describe("writeFrostTodo", () => {
     });
     expect(full).toMatch(/^barrel is fuller than nine tenths: let 12 L out/);
     expect(ice).toBe(
-      "Open water bears up to 20 mm of ice by dawn; the air is above freezing from 10:00 to 16:00 and melts 4 mm.",
+      "Standing water bears up to 20 mm of ice by dawn; the air is above freezing from 10:00 to 16:00 and melts 4 mm.",
     );
     expect(todo({ parts: [part({ ice: 0.02 })] })).toEqual([
-      "Open water bears up to 20 mm of ice by dawn; the day after (2 °C at its highest) melts none of it.",
+      "Standing water bears up to 20 mm of ice by dawn; the day after (2 °C at its highest) melts none of it.",
     ]);
   });
 });

@@ -149,12 +149,14 @@ describe("writeTilt", () => {
   });
 
   it("of a pan or trough tells what stays, across the slope too where that is another thing", () => {
-    const trough = { works: "trough", slope: 0.05, share: 0.75, shareAcross: 0.9 } as const;
+    const trough = { works: "trough", slope: 0.05, share: 0.75, shareAcross: 0.9, halfAt: 0.2 } as const;
     expect(told(trough)).toBe(
-      "fount: on 5 % (2.9°) it keeps 3 L of 4 L (across the slope 90 %); 20 mm of shim makes it level.",
+      "fount: on 5 % (2.9°) it keeps 3 L of 4 L (across the slope 90 %); half of a full one stays on 20 % (11°); 20 mm of shim makes it level.",
     );
     expect(told({ ...trough, works: "pan", shareAcross: undefined })).not.toContain("across");
-    expect(told({ ...trough, slope: 0 })).toBe("fount: level it keeps 3 L of 4 L.");
+    expect(told({ ...trough, slope: 0 })).toBe(
+      "fount: level it keeps 3 L of 4 L; half of a full one stays on 20 % (11°).",
+    );
   });
 
   it("of a bell tells how far it may be held aside, or how it stands", () => {

@@ -6,6 +6,7 @@ import {
 } from "../../document/find-names.js";
 import type { Plan, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, sourceNames } from "../../document/run-ends.js";
+import { untappedSources } from "../../document/untapped.js";
 import type { Line } from "../../model/line.js";
 import { drinkerById } from "../../tables/drinkers.js";
 import { boughtAs, isBought } from "../../tables/fittings.js";
@@ -38,6 +39,7 @@ export function partsOf(
   const wants = [
     ...vesselParts(plan, line),
     ...jointParts(plan, line),
+    ...tapsMissing(plan, line),
     ...line.runs.flatMap((run) => runParts(plan.runs[run.index], run.id, sizeOf(run.pipeName))),
     ...pipes.flatMap(joinersIn),
     ...bleeds(plan, filling),
@@ -103,6 +105,19 @@ function jointParts(plan: Plan, line: Line): Want[] {
       },
     ];
   });
+}
+
+/** A vessel that nothing shuts cannot be drained for frost, cleaned or mended without losing its water. */
+function tapsMissing(plan: Plan, line: Line): Want[] {
+  const ends = runEnds(plan);
+  const isUntapped = untappedSources(plan);
+  return line.sources
+    .filter(({ index }) => isUntapped[index])
+    .map(({ id }) => {
+      const run = line.runs.find(({ index }) => ends[index].from === id || ends[index].to === id);
+      const size = run === undefined ? undefined : sizeOf(run.pipeName);
+      return { kind: "tap", id: "tap", size, where: id, basis: "advised" };
+    });
 }
 
 function runParts(run: PlanRun, where: string, size: string | undefined): Want[] {

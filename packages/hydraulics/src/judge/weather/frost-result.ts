@@ -73,6 +73,8 @@ export interface FrostDrain {
     readonly volume: number;
   }[];
   readonly devices: readonly { readonly run: string; readonly kind: "tap" | "oneWay" | "regulator" }[];
+  /** Sources that no tap of the plan shuts, with what they hold when full: it would run out with the pipe's. */
+  readonly untapped: readonly { readonly source: string; readonly volume: number }[];
 }
 
 /** A closed vessel too full for its ice. */

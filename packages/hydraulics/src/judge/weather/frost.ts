@@ -1,5 +1,6 @@
 import { DEFAULTS } from "../../document/defaults.js";
 import type { Plan } from "../../document/plan-schema.js";
+import { untappedSources } from "../../document/untapped.js";
 import { buildLine } from "../../model/build-line.js";
 import { buildYard } from "../../model/build-yard.js";
 import { drainOf } from "../../model/drain.js";
@@ -50,7 +51,7 @@ export function frostOfPlan(plan: Plan, asked: FrostAsked = {}): FrostAnswer {
       dusk: (day.dawn + day.light) % 86_400,
       parts,
       first: firstToStop(parts),
-      drain: drainNamed(line),
+      drain: { ...drainNamed(line), untapped: untappedOf(plan, vessels) },
       refills: refillsOf(yarding.yard, frost, day),
       thaw: thawOf(day),
       headSpace: vessels.flatMap(headSpaceOf),
@@ -92,7 +93,14 @@ function firstToStop(parts: readonly FrostPart[]): number | undefined {
   return first;
 }
 
-function drainNamed(line: Line): FrostDrain {
+function untappedOf(plan: Plan, vessels: readonly ExposedVessel[]): FrostDrain["untapped"] {
+  const isUntapped = untappedSources(plan);
+  return vessels
+    .filter((_, place) => isUntapped[place])
+    .map(({ id, full }) => ({ source: id, volume: full.volume }));
+}
+
+function drainNamed(line: Line): Omit<FrostDrain, "untapped"> {
   const { volume, ends, sags, devices } = drainOf(line);
   return {
     volume,

@@ -72,13 +72,15 @@ function fountTilt({ slope, hole }: LooseWaterer, kind: VacuumFount): Tilt {
 
 function openTilt(kind: OpenPan | OpenTrough, slope: number): Tilt {
   const across = kind.works === "trough" ? turned(kind) : undefined;
+  const halfAt = slopeThatHalves(kind);
   return {
     works: kind.works,
     slope,
     share: waterOn(kind, slope) / waterOn(kind, 0),
     shareAcross: across === undefined ? undefined : waterOn(across, slope) / waterOn(kind, 0),
+    halfAt,
     // A pan may stand anyhow: half of a full one is what a shim must at least leave.
-    shims: shims({ base: kind.base, slope }, slopeThatHalves(kind)),
+    shims: shims({ base: kind.base, slope }, halfAt),
   };
 }
 

@@ -106,6 +106,8 @@ export type Tilt =
       /** Of a full one, the share that stays on the slope; of a trough also when it lies across it. */
       readonly share: number;
       readonly shareAcross: number | undefined;
+      /** Slope on which half of a full one stays, as it lies. */
+      readonly halfAt: number;
       readonly shims: Shims;
     }
   | { readonly works: "nipples"; readonly slope: number };

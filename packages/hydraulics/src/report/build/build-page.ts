@@ -3,10 +3,10 @@ import type { UnitSystem } from "../../units/quantity.js";
 import { writeMarkLines } from "../time/mark-text.js";
 import { writeContact } from "./build-text.js";
 import {
-  BASIS_WORDS,
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
+  writeBasis,
   writeHole,
   writeJug,
   writePart,
@@ -66,7 +66,7 @@ function workParts(sheet: BuildSheet, system: UnitSystem): string {
   const cut = (metres: number) => writeCutLength(metres, system);
   const listed = sheet.parts.map(
     (each) =>
-      `${each.count} ${writePart(each)}, for ${each.where.join(", ")}${each.basis === "typed" ? "" : ` (${BASIS_WORDS[each.basis]})`}`,
+      `${each.count} ${writePart(each)}, for ${each.where.join(", ")}${each.basis === "typed" ? "" : ` (${writeBasis(each)})`}`,
   );
   const marks = gatherMarks(sheet.heights).map(({ words, mark }) => [
     words,
@@ -89,7 +89,10 @@ function workParts(sheet: BuildSheet, system: UnitSystem): string {
         ? ""
         : boxes(sheet.holes.map((hole) => writeHole(hole, system))) + lines([HOLES_NOTE]),
     ),
-    part("Heights to mark", table(["mark", "above the ground there", "above the datum"], marks)),
+    part(
+      "Heights to mark",
+      table(["mark", "above the ground there", "above the ground at the first source"], marks),
+    ),
     part("In this order", boxes(sheet.steps.map((step, k) => `${k + 1}. ${writeStep(step, system)}`))),
     part(
       "Jug and watch",

@@ -4,10 +4,10 @@ import type { Paint } from "../check-text.js";
 import { writeTable } from "../text-table.js";
 import { writeMarkLines } from "../time/mark-text.js";
 import {
-  BASIS_WORDS,
   gatherMarks,
   HOLES_NOTE,
   JUG_NOTE,
+  writeBasis,
   writeHole,
   writeJug,
   writePart,
@@ -68,7 +68,7 @@ function partsTable({ parts, price }: BuildSheet): string {
       writePart(part),
       ...(hasPrices ? [cost(part.price, part.count)] : []),
       few(part.where),
-      BASIS_WORDS[part.basis],
+      writeBasis(part),
     ]),
   });
 }
@@ -81,7 +81,7 @@ const few = (where: readonly string[]): string =>
 
 function heightsTable({ heights }: BuildSheet, system: UnitSystem): string {
   return writeTable({
-    columns: ["mark", "above the ground there", "above the datum"],
+    columns: ["mark", "above the ground there", "above the ground at the first source"],
     alignRight: [false, true, true],
     rows: gatherMarks(heights).map(({ words, mark }) => [
       words,

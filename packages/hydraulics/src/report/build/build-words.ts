@@ -41,6 +41,16 @@ export const BASIS_WORDS: Readonly<Record<Part["basis"], string>> = {
 };
 
 /**
+ * Why this part is in the list: what is advised says what it is for.
+ *
+ * @example writeBasis({ kind: "tap", basis: "advised" })   // "advised: without it the vessel cannot be shut"
+ */
+export const writeBasis = ({ kind, basis }: Pick<Part, "kind" | "basis">): string =>
+  kind === "tap" && basis === "advised"
+    ? "advised: without it the vessel cannot be shut"
+    : BASIS_WORDS[basis];
+
+/**
  * A price with its money.
  *
  * @example writePrice(12.5, "EUR")   // "12.50 EUR"
@@ -137,7 +147,7 @@ const DEVICE_WORDS = { tap: "tap", oneWay: "one-way valve", regulator: "regulato
 /**
  * One step, as an order.
  *
- * @example writeStep({ code: "rinse", ends: ["line"] }, "metric")   // "Leave line open, let water run through until no chips or ..."
+ * @example writeStep({ code: "rinse", ends: ["line"] }, "metric")   // "Leave line open, let a first bucketful of water run through ..."
  */
 export function writeStep(step: BuildStep, system: UnitSystem): string {
   const length = (metres: number) => writeQuantity(metres, "length", system);
@@ -155,7 +165,7 @@ export function writeStep(step: BuildStep, system: UnitSystem): string {
     case "closeRing":
       return `${step.run} closes a ring: join its last end when both sides lie at their marks.`;
     case "rinse":
-      return `Leave ${step.ends.length === 0 ? "the ends" : writeNames(step.ends)} open, let water run through until no chips or dust come, then close from upstream to downstream.`;
+      return `Leave ${step.ends.length === 0 ? "the ends" : writeNames(step.ends)} open, let a first bucketful of water run through until no chips or dust come, then close ${step.ends.length === 1 ? "it" : "from upstream to downstream"}.`;
     case "fill":
       return `Fill ${writeNames(step.sources)} slowly, the hose's mouth above the water.`;
     case "bleed":

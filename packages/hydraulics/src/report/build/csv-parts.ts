@@ -1,7 +1,7 @@
 import type { BuildSheet } from "../../judge/build/build-sheet.js";
 import { type CsvCell, type CsvOptions, writeCsv } from "../csv.js";
 import { type CsvUnits, inUnits, titled } from "../csv-units.js";
-import { BASIS_WORDS, writePart } from "./build-words.js";
+import { writeBasis, writePart } from "./build-words.js";
 
 /**
  * Every part as a row, then every length of pipe to buy or to cut from.
@@ -28,15 +28,7 @@ export function writePartsCsv(sheet: BuildSheet, units: CsvUnits, options?: CsvO
     priceIn("price"),
   ];
   const parts = sheet.parts.map((part): CsvCell[] => [
-    ...[
-      part.id,
-      writePart(part),
-      part.size,
-      part.count,
-      undefined,
-      part.where.join("; "),
-      BASIS_WORDS[part.basis],
-    ],
+    ...[part.id, writePart(part), part.size, part.count, undefined, part.where.join("; "), writeBasis(part)],
     part.price,
     part.price === undefined ? undefined : part.price * part.count,
   ]);

@@ -40,7 +40,7 @@ export function writeMarkLines(mark: Mark, system: UnitSystem): string[] {
           `Between ${level(mark.stuckBelow, system)} and ${level(fall.low, system)}: that may be how it was read. Read it again, and look at every drinker today.`,
           `Less than ${level(mark.stuckBelow, system)}: something is stuck, and birds are thirsty. Look at every drinker now.`,
         ]),
-    `Overnight, from dark to light, it falls no more than ${level(mark.nightFall, system)}. Up to ${level(mark.leakAbove, system)} may be how it was read; more means it leaks, each centimetre about ${writeVolume(mark.leakPerCentimetre, system)} a day.`,
+    `Overnight, from dark to light, it ${level(mark.nightFall, system) === level(0, system) ? "stands still" : `falls no more than ${level(mark.nightFall, system)}`}. Up to ${level(mark.leakAbove, system)} may be how it was read; more means it leaks, each centimetre about ${writeVolume(mark.leakPerCentimetre, system)} a day.`,
     `More than ${level(fall.high, system)} in a day: a leak, a drinker stuck open, or more heat or birds than the plan has.`,
   ];
 }

@@ -115,6 +115,7 @@ function drainLines({ drain, parts }: Frost, system: UnitSystem): string[] {
   );
   return [
     `Shut the tap of every vessel and drain the pipe, ${writeVolume(drain.volume, system)} in all, at its low ends: ${listed(ends)}. Let air in at the high ends, and work a few drinkers.${bursting ? " Full pipe of this kind bursts." : ""}`,
+    ...untappedLines(drain, system),
     ...drain.devices.map(
       ({ run, kind }) => `${DEVICE_WORDS[kind]} of ${run} keeps water back: open or undo it while draining.`,
     ),
@@ -123,6 +124,14 @@ function drainLines({ drain, parts }: Frost, system: UnitSystem): string[] {
         `${writeVolume(volume, system)} stay in a sag of ${run}, lowest ${length(along, system)} along it and ${length(depth, system)} below its way out: put a drain there, or lift it level.`,
     ),
     ...(drain.sags.length === 0 ? ["No sag keeps water once the low ends are open."] : []),
+  ];
+}
+
+function untappedLines({ untapped }: Frost["drain"], system: UnitSystem): string[] {
+  if (untapped.length === 0) return [];
+  const vessels = untapped.map(({ source, volume }) => `${source} (${writeVolume(volume, system)})`);
+  return [
+    `The plan has no tap at ${listed(vessels)}: fit one at the outlet first, or that water runs out with the pipe's.`,
   ];
 }
 
@@ -135,7 +144,7 @@ const DEVICE_WORDS = {
 function thawLines({ thaw, parts, night }: Frost, system: UnitSystem): string[] {
   const ice = Math.max(0, ...parts.map((part) => part.ice ?? 0));
   if (ice <= 0) return [];
-  const grown = `Open water bears up to ${length(ice, system)} of ice by dawn`;
+  const grown = `Standing water bears up to ${length(ice, system)} of ice by dawn`;
   if (thaw.from === undefined || thaw.to === undefined)
     return [`${grown}; the day after (${degrees(night.high, system)} at its highest) melts none of it.`];
   return [

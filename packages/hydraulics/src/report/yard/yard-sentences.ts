@@ -78,7 +78,7 @@ export function writeTilt({ id, tilt, stays, holds, waterer }: WatererReport, sy
       return `${id}: runs over from ${writeSlope(tilt.drainsAt)} on, and then until what feeds it is empty${tilt.swing === undefined ? `; it stands ${onSlope(tilt.slope)}` : `; hung by ${writeMark(waterer.cord, system)} of cord, it may be held ${writeMark(tilt.swing, system)} aside before it spills`}.`;
     case "pan":
     case "trough":
-      return `${id}: ${onSlope(tilt.slope)} it keeps ${writeVolume(stays, system)} of ${writeVolume(holds, system)}${tilt.shareAcross === undefined || tilt.slope === 0 ? "" : ` (across the slope ${writePercent(tilt.shareAcross)})`}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim makes it level`}.`;
+      return `${id}: ${onSlope(tilt.slope)} it keeps ${writeVolume(stays, system)} of ${writeVolume(holds, system)}${tilt.shareAcross === undefined || tilt.slope === 0 ? "" : ` (across the slope ${writePercent(tilt.shareAcross)})`}; half of a full one stays on ${writeSlope(tilt.halfAt)}${tilt.slope === 0 ? "" : `; ${writeMark(tilt.shims.level, system)} of shim makes it level`}.`;
     case "vacuum": {
       const limits = (["uphill", "sideways", "downhill"] as const)
         .map((way) => {
