@@ -9,6 +9,7 @@ import {
 } from "@headfall/hydraulics";
 import type { Entry, TypedEntry } from "../fields/entry.js";
 import { optionsOf } from "../fields/options-of.js";
+import { upperFirst } from "../kernels/upper-first.js";
 import type { PlanChange } from "../store/plan-change.js";
 import { setAt } from "../store/set-at.js";
 
@@ -17,7 +18,7 @@ const ANY = { runoff: "80 %", wetting: "0.5 mm" } as const;
 
 export const ROOF_CHOICES: readonly { readonly value: string; readonly words: string }[] = [
   { value: "", words: "Not said" },
-  ...optionsOf(allRoofs),
+  ...optionsOf(allRoofs).map(({ value, words }) => ({ value, words: upperFirst(words) })),
 ];
 
 const percent = (share: number): string => `${Number((share * 100).toPrecision(3))} %`;

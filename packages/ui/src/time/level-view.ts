@@ -35,7 +35,7 @@ export function levelView(room: TimeRoom) {
     ${chartView(chart, isUs ? "in" : "cm", `Level of ${about.source}: full at the start; ${marks.map(({ words }) => words).join("; ") || "nothing gives out"}.`)}
     <ul class="key">
       <li><svg viewBox="0 0 40 14" width="40" height="14" aria-hidden="true"><path class="level-line" d="M2 7H38"></path></svg> to expect</li>
-      <li><svg viewBox="0 0 40 14" width="40" height="14" aria-hidden="true"><rect class="level-band" x="2" y="2" width="36" height="10"></rect></svg> from the least to the most that may be drunk, in heat, with drips</li>
+      <li><svg viewBox="0 0 40 14" width="40" height="14" aria-hidden="true"><rect class="level-band" x="2" y="2" width="36" height="10"></rect></svg> from the least to the most that may be drunk${room.plan.weather?.hotSpell === undefined ? "" : ", in heat"}, with drips</li>
       ${marks.map(({ letter, words }) => html`<li><strong>${letter}</strong> ${words}</li>`)}
     </ul>
     ${levelTable(room)}
