@@ -37,12 +37,28 @@ describe("DragPace", () => {
     expect(host.requestUpdate).not.toHaveBeenCalled();
     const seen: string[] = [];
     host.requestUpdate.mockImplementation(() => seen.push(waitingOf(pace)));
-    vi.advanceTimersByTime(150);
+    vi.advanceTimersByTime(250);
     expect(seen).toEqual(["panel below tables"]);
     expect(pace.isDragging).toBe(true);
     vi.advanceTimersByTime(100);
     expect(seen).toEqual(["panel below tables", "below tables", "tables", ""]);
     expect(pace.isDragging).toBe(false);
+  });
+
+  it.each([
+    [16, 232],
+    [120, 440],
+    [199, 500],
+  ])("with a step every %i ms takes %i ms without one for rest", (between, rest) => {
+    const { pace, host } = paced();
+    for (let step = 0; step < 5; step += 1) {
+      if (step > 0) vi.advanceTimersByTime(between);
+      pace.note();
+    }
+    vi.advanceTimersByTime(rest - 1);
+    expect(host.requestUpdate).not.toHaveBeenCalled();
+    vi.advanceTimersByTime(1);
+    expect(host.requestUpdate).toHaveBeenCalledOnce();
   });
 
   it("makes the other drawing wait, too, which follows first; none of them where a field is under the hand", () => {

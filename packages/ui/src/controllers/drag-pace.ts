@@ -3,6 +3,8 @@ import { afterPaint } from "./after-paint.js";
 
 /** Rest after the last edit of a drag before all that waited follows [ms]. */
 const REST_MS = 200;
+/** Where steps come slowly, twice the time between two is waited besides, or one that is late would count as rest; up to this far apart [ms]. */
+const SLOW_STEP_MS = 150;
 /** What waits while a hand drags, since it looks at the drawing in the hand, in the order in which it follows. */
 const WAITING = ["drawing", "panel", "below", "tables"] as const;
 
@@ -17,6 +19,7 @@ export class DragPace implements ReactiveController {
   readonly #host: ReactiveControllerHost;
   #followed: number = WAITING.length;
   #timer: ReturnType<typeof setTimeout> | undefined;
+  #lastStep = 0;
   #takeBack: (() => void) | undefined;
 
   constructor(host: ReactiveControllerHost) {
@@ -43,9 +46,12 @@ export class DragPace implements ReactiveController {
 
   /** The hand has dragged by a step. */
   note(): void {
+    const now = performance.now();
+    const between = this.isDragging ? Math.min(now - this.#lastStep, SLOW_STEP_MS) : 0;
+    this.#lastStep = now;
     this.#forget();
     this.#followed = 0;
-    this.#timer = setTimeout(() => this.#follow(), REST_MS);
+    this.#timer = setTimeout(() => this.#follow(), REST_MS + 2 * between);
   }
 
   #follow(): void {
