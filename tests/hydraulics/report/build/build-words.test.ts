@@ -243,6 +243,7 @@ describe("writeLoadLines", () => {
     );
     // A twelfth of pi are 15 degrees.
     expect(lines()).toContain("is 90 cm above the ground; the whole falls over at a tilt of 15 degrees");
+    expect(lines({ tilt: Math.PI / 3 })).toContain("at a tilt of 60 degrees");
     expect(lines({ tilt: undefined })).not.toContain("falls over");
     expect(lines({ vessel: undefined, standMass: undefined, stand: 0 })).toMatch(
       /weighs 229 kg \(200 kg of water, the vessel's own weight not known\)\. /,

@@ -36,7 +36,8 @@ export function writeFrostRecordAnswer(record: FrostOfRecord, system: UnitSystem
   const firsts = seasons.flatMap(({ first }) => first ?? []);
   const lasts = seasons.flatMap(({ last }) => last ?? []);
   const calendar = (days: readonly number[]) => days.map((day) => writeDay(day)).join(", ");
-  return `${count(nightsAYear)} nights of frost a year, the coldest ${degrees(coldest.low, system)} on ${writeDay(coldest.day)}. First frost: ${calendar(firsts)}; last: ${calendar(lasts)}.`;
+  const nights = count(nightsAYear);
+  return `${nights} ${nights === "1" ? "night" : "nights"} of frost a year, the coldest ${degrees(coldest.low, system)} on ${writeDay(coldest.day)}. First frost: ${calendar(firsts)}; last: ${calendar(lasts)}.`;
 }
 
 /** Nights of frost in a daily record, as text for a terminal. */

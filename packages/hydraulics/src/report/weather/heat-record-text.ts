@@ -6,6 +6,7 @@ import { writeTable } from "../text-table.js";
 import { HEAT_CAUTIONS, writeDegrees } from "./heat-sentences.js";
 
 const count = (a: number) => (a >= 10 ? String(Math.round(a)) : String(Number(a.toPrecision(2))));
+const daysOf = (a: number) => (count(a) === "1" ? "1 day" : `${count(a)} days`);
 
 /**
  * The answer in one or two sentences.
@@ -22,8 +23,8 @@ export function writeHeatRecordAnswer(record: HeatOfRecord, system: UnitSystem):
   const warm =
     most === undefined || most.atWorst === 0
       ? ""
-      : ` Water standing in ${most.id} is too warm on ${count(most.expected)} days a year, at worst on ${count(most.atWorst)}.`;
-  return `${count(hotAYear)} days a year of ${writeDegrees(30, system)} and more, the hottest ${writeDegrees(hottest.high, system)} on ${writeDay(hottest.day)}.${warm}`;
+      : ` Water standing in ${most.id} is too warm on ${daysOf(most.expected)} a year, at worst on ${count(most.atWorst)}.`;
+  return `${daysOf(hotAYear)} a year of ${writeDegrees(30, system)} and more, the hottest ${writeDegrees(hottest.high, system)} on ${writeDay(hottest.day)}.${warm}`;
 }
 
 /** Hot days in a daily record, as text for a terminal. */
