@@ -75,6 +75,10 @@ describe("a course followed from a source", () => {
     expect(courseThrough(1, 0.2, [0.5, "o"], 0.6, 0.1, 0.3).air).toBeCloseTo(0.5, 12);
   });
 
+  it("keeps what a level crest without a bleed holds back", () => {
+    expect(courseThrough(1, 0.2, 0.6, 0.6, 0.1, 0.3).air).toBeCloseTo(0.5, 12);
+  });
+
   it("does not turn for moves smaller than the bore", () => {
     expect(courseThrough(1, 0.2, 0.215, 0.1).air).toBe(0);
     expect(courseThrough(1, 0.2, 0.6, 0.585, 0.6)).toMatchObject({ air: 0, crestPoint: 14 });

@@ -109,3 +109,7 @@ test("cutPipes goes by what is usual where the plan does not say, and leaves unc
   const [, own] = pipesOf({});
   expect(own!.uncut).toEqual([{ run: "right", part: 1, parts: 1, length: 2 }]);
 });
+
+test("piecesOf moves a joint for a stump where what is sold is more than two of the least pieces long", () => {
+  expect(lengthsOf(0.55, 0.25)).toEqual([0.25, 0.2, 0.1]);
+});

@@ -100,6 +100,7 @@ describe("how one stands", () => {
       slope: 0.05,
       share,
       shareAcross: 0.9,
+      halfAt: 0.3,
       shims: SHIMS,
     });
     expect(tilted(pan(0.75))).toEqual([]);
