@@ -53,9 +53,9 @@ test("the fount that drains comes first, drawn with drops; turning its hole mend
   const { view, store, show } = await yardRoom(hill);
   unfold(view);
   expect(shown(view)).toMatch(/First: hill fount: on 9 %.+ it runs out; it drains from 6\.3 %/);
-  const fount = () => view.shadowRoot!.querySelector('article[aria-label="hill fount"]')!;
+  const fount = () => view.shadowRoot!.querySelector('.row[aria-label="hill fount"]')!;
   expect(fount().querySelectorAll(".drop")).toHaveLength(3);
-  expect(fount().querySelector("svg")!.getAttribute("aria-label")).toContain("drains from 6.3 %");
+  expect(fount().querySelector(".picture")!.getAttribute("aria-label")).toContain("drains from 6.3 %");
   await userEvent.selectOptions(page.getByLabelText("Its air hole looks"), "downhill");
   await expect.poll(() => fount().querySelectorAll(".drop").length).toBe(0);
   expect(store.plan.pens![0]!.waterers![0]!.hole).toBe("downhill");
@@ -65,8 +65,30 @@ test("the fount that drains comes first, drawn with drops; turning its hole mend
   await expect.poll(() => fount().querySelectorAll(".drop").length).toBe(3);
 });
 
+test("each waterer is a line that says how it stands; opened one at a time, all at once, or by keys", async () => {
+  const { view } = await yardRoom(hill);
+  const lines = [...view.shadowRoot!.querySelectorAll<HTMLDetailsElement>("details.waterer")];
+  await expect
+    .poll(() => lines.map((line) => line.querySelector(".brief")!.textContent!.replace(/\s+/g, " ").trim()))
+    .toEqual([
+      "hill fount runs out on its slope, and 1 more; gives nothing",
+      expect.stringMatching(/^hill trough holds less on its slope.*; fill every [\d.]+ days$/),
+      expect.stringMatching(/^hill bucket good; fill every [\d.]+ days$/),
+    ]);
+  expect(lines.map(({ open }) => open)).toEqual([false, false, false]);
+  await expect.element(page.getByText("Change it", { exact: true }).first()).not.toBeVisible();
+  lines[1]!.querySelector("summary")!.focus();
+  await userEvent.keyboard("{Enter}");
+  expect(lines.map(({ open }) => open)).toEqual([false, true, false]);
+  await userEvent.click(page.getByText("Open all"));
+  expect(lines.map(({ open }) => open)).toEqual([true, true, true]);
+  await userEvent.click(page.getByText("Shut all"));
+  expect(lines.map(({ open }) => open)).toEqual([false, false, false]);
+});
+
 test("numbers tell how they were got", async () => {
   const { view } = await yardRoom(hill);
+  unfold(view);
   const drains = view.shadowRoot!.querySelector<HTMLElement>('.number[data-how*="drainsAt"]')!;
   await userEvent.click(drains);
   await expect.element(page.getByText(/first runs over the lowest lip/).first()).toBeInTheDocument();
@@ -76,8 +98,11 @@ test("a waterer is added, made another kind, counted and taken out, each as one 
   const { view, store } = await yardRoom(hill);
   await userEvent.click(page.getByText("Add a waterer to hill pen"));
   expect(store.plan.pens![0]!.waterers).toHaveLength(4);
-  await expect.poll(() => view.shadowRoot!.querySelectorAll("article svg").length).toBe(4);
-  unfold(view);
+  await expect.poll(() => view.shadowRoot!.querySelectorAll(".row .picture").length).toBe(4);
+  // The new one stands open, for nothing is typed of it yet; the others stay as they were.
+  const open = () =>
+    [...view.shadowRoot!.querySelectorAll<HTMLDetailsElement>("details.waterer")].map((line) => line.open);
+  expect(open()).toEqual([false, false, false, true]);
   await userEvent.selectOptions(page.getByLabelText("Kind").last(), "pan-40cm");
   const count = page.getByLabelText("How many alike").last();
   await userEvent.fill(count, "3");
@@ -85,10 +110,12 @@ test("a waterer is added, made another kind, counted and taken out, each as one 
   expect(store.plan.pens![0]!.waterers![3]).toEqual({ kind: "pan-40cm", count: 3 });
   await userEvent.click(page.getByLabelText("Take out hill pen waterer 4"));
   expect(store.plan.pens![0]!.waterers).toHaveLength(3);
+  expect(view.shadowRoot!.activeElement?.textContent).toBe("Add a waterer to hill pen");
 });
 
 test("the slope of the ground is typed once for the pen, in per cent where no unit is given", async () => {
   const { view, store } = await yardRoom(hill);
+  unfold(view);
   const slope = page.getByLabelText("Slope of the ground");
   await userEvent.fill(slope, "2");
   await userEvent.keyboard("{Enter}");

@@ -14,6 +14,7 @@ import { html, nothing } from "lit";
 import { harmAfter } from "../kernels/mishaps/day-share.js";
 import { FAMILY_WORDS, familiesOf, type MishapFamily } from "../kernels/mishaps/mishap-families.js";
 import { upperFirst } from "../kernels/upper-first.js";
+import { openAllButton } from "../room/open-all.js";
 import { wholeDates } from "../styles/whole-dates.js";
 import { numberButton } from "../verdicts/number-button.js";
 import type { MishapsRoom } from "./room.js";
@@ -78,14 +79,9 @@ export function choiceView(room: MishapsRoom) {
         (one) =>
           html`<option value=${one.family} ?selected=${one.family === family}>${FAMILY_WORDS[one.family]} (${one.rows})</option>`,
       )}
-    </select></label> ${openAllButton(room)}</p>
+    </select></label> ${openAllButton(room.isAllOpen, acts.openAll)}</p>
     <p class="quiet">Open one for what is lost, who goes dry and what guards against it. The bar in it is a day, with marks at 6, 12 and 18 h: how much of it passes
       until harm. Full and dashed: longer than a day, or never.</p>`;
-}
-
-/** Opens every row, or shuts them again. */
-export function openAllButton({ isAllOpen, acts }: MishapsRoom) {
-  return html`<button type="button" @click=${() => acts.openAll(!isAllOpen)}>${isAllOpen ? "Shut all" : "Open all"}</button>`;
 }
 
 /** What the guards ask for. */

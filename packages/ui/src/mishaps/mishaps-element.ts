@@ -10,6 +10,7 @@ import { isLineless, noLineView } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
+import { rowStyles } from "../styles/rows.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { answerView, choiceView, guardCautions, howView, looseAnswerView } from "./answer-view.js";
@@ -39,7 +40,7 @@ export class HeadfallMishaps extends RoomElement {
     layout: { state: true },
     drips: { state: true },
   };
-  static override styles = [tokens, controls, tableStyles, roomStyles, mishapsStyles];
+  static override styles = [tokens, controls, tableStyles, roomStyles, rowStyles, mishapsStyles];
 
   declare private family: MishapFamily | undefined;
   declare private isAllOpen: boolean;

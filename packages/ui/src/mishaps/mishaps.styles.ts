@@ -9,12 +9,7 @@ export const mishapsStyles = css`
   .choice { display: inline-flex; align-items: center; flex-wrap: wrap; gap: 0.1rem 0.4rem; max-width: 100%; }
   .older { opacity: 0.75; }
   .told { min-width: 0; }
-  .rows { list-style: none; padding: 0; margin: 0.5rem 0; }
-  .row { max-width: none; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.1rem 0.75rem; margin: 0.35rem 0; }
   .row.chosen { border: 2px solid var(--_accent); }
-  .row h4 { margin: 0; font-size: 1.05rem; }
-  .brief { flex: 1; min-width: 0; padding: 0.15rem 0; }
-  .brief p { display: flex; flex-wrap: wrap; gap: 0 0.75rem; margin: 0; }
   .rank { display: inline-block; min-width: 1.6em; color: var(--_quiet); font-variant-numeric: tabular-nums; }
   .harm { margin: 0.1rem 0; }
   .hours { display: block; width: 100%; max-width: 40rem; height: 18px; }
@@ -52,8 +47,6 @@ export const mishapsStyles = css`
   }
   @media print {
     .buttons, .work, .drips-typed { display: none; }
-    details::details-content { content-visibility: visible; block-size: auto; }
     .beside { display: block; }
-    .row { break-inside: avoid; }
   }
 `;

@@ -13,8 +13,8 @@ import { dayBarOf, writeHarmAfter } from "../kernels/mishaps/day-share.js";
 import { isSameGuard } from "../kernels/mishaps/same-guard.js";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
 import { upperFirst } from "../kernels/upper-first.js";
+import { openAllButton } from "../room/open-all.js";
 import { numberButton } from "../verdicts/number-button.js";
-import { openAllButton } from "./answer-view.js";
 import { hoursView } from "./hours-view.js";
 import type { MishapsRoom } from "./room.js";
 
@@ -26,7 +26,7 @@ export function waterersView(room: MishapsRoom) {
   return html`<section aria-labelledby="loose-mishaps"><h3 id="loose-mishaps">Loose waterers</h3>
     <p class="quiet">One of them at a time, everything full in the morning; birds go on at the others of their pen that hold water. First those with the most birds times
       hours of light without, until somebody comes.</p>
-    ${rows.length === 0 ? html`<p class="buttons">${openAllButton(room)}</p>` : nothing}
+    ${rows.length === 0 ? html`<p class="buttons">${openAllButton(room.isAllOpen, room.acts.openAll)}</p>` : nothing}
     <ol class="rows" aria-label="Mishaps of loose waterers, the worst first">${repeat(
       waterers,
       ({ worst }) => writeWatererMishap(worst, system),

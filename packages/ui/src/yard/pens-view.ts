@@ -5,15 +5,19 @@ import {
   writeAge,
   writeChangeOver,
   writeShareOfLoose,
+  writeSlope,
   writeYardFinding,
   type YardOfPlan,
 } from "@headfall/hydraulics";
 import { html, nothing } from "lit";
 import { fieldView, problemView } from "../fields/entry-view.js";
 import { nameOfPen } from "../kernels/pen-names.js";
+import { findingsOfPen, standingOf } from "../kernels/yard/standing.js";
 import { wantRoom } from "../room/no-line.js";
+import { openAllButton } from "../room/open-all.js";
 import { wholeDates } from "../styles/whole-dates.js";
 import type { YardRoom } from "./room.js";
+import { standingView } from "./standing-view.js";
 import { addWaterer, slopeEntry, waterersOf } from "./waterer-entries.js";
 import { watererView, weeksView } from "./waterer-view.js";
 
@@ -58,32 +62,54 @@ export function pensView(room: YardRoom) {
   if (pens.length === 0)
     return html`<p>A waterer stands in a pen, and the plan has none yet: say which birds there are.
       <button type="button" class="chief" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
-  return html`${yard?.pens.some(({ waterers }) => waterers.length > 0) ? PICTURES : nothing}
+  const count = pens.reduce((sum, { waterers }) => sum + (waterers?.length ?? 0), 0);
+  return html`${count === 0 ? nothing : PICTURES}
+    ${count < 2 ? nothing : html`<p class="buttons">${openAllButton(room.isAllOpen, room.acts.openAll)}</p>`}
     ${pens.map((_, pen) => penView(room, pen, yard?.pens[pen]))}`;
 }
 
 /** What all pictures have in common, said once. */
-const PICTURES = html`<p class="quiet">Each is drawn cut along its slope, downhill to the right. A dot is the air hole of a
+const PICTURES = html`<p class="quiet">Open one to see and change it. Each is drawn cut along its slope, downhill to the right. A dot is the air hole of a
   fount, as high as the water stands; the broken line is the ground on which it would drain.</p>`;
 
 function penView(room: YardRoom, pen: number, told: PenYard | undefined) {
-  const { plan, typing } = room;
+  const { plan, typing, acts } = room;
   const name = nameOfPen(plan, pen);
   const act = `pen ${pen + 1} waterers`;
-  const share = told === undefined ? undefined : writeShareOfLoose(told);
   const waterers = waterersOf(plan, pen);
   // What was reckoned of an older plan may have other waterers.
-  const isSame = told !== undefined && told.waterers.length === waterers.length;
+  const same = told?.waterers.length === waterers.length ? told : undefined;
+  const add = () => {
+    typing.want(act, addWaterer(plan, pen));
+    acts.opened({ pen, at: waterers.length });
+  };
   return html`<section class="pen" aria-labelledby="yard-pen-${pen}">
     <h3 id="yard-pen-${pen}">${name}</h3>
     <p class="quiet">${birdsIn(room, pen, told)}</p>
-    ${share === undefined ? nothing : html`<p>${share}</p>`}
-    <div class="pair">${fieldView(slopeEntry(plan, pen), typing)}</div>
-    ${waterers.map((_, at) => watererView(room, pen, at, isSame ? told.waterers[at] : undefined))}
-    <button type="button" @click=${() => typing.want(act, addWaterer(plan, pen))}>Add a waterer to ${name}</button>
+    ${same === undefined ? nothing : placesView(same)}
+    ${waterers.length === 0 ? nothing : html`<ul class="rows" aria-label="Waterers of ${name}">${waterers.map((_, at) => watererView(room, { pen, at }, same))}</ul>`}
+    ${groundView(room, pen, same)}
+    <button type="button" class="add" @click=${add}>Add a waterer to ${name}</button>
     ${problemView(typing, act)}
-    ${told === undefined || !isSame ? nothing : html`${weeksView(room, told)}${changeOversView(told)}`}
   </section>`;
+}
+
+/** Whether the pen has places enough to drink, and how many of them are here. */
+function placesView(told: PenYard) {
+  const share = writeShareOfLoose(told);
+  return html`${told.birds === 0 ? nothing : html`<p>${standingView(standingOf(findingsOfPen(told), "places enough to drink"))}</p>`}
+    ${share === undefined ? nothing : html`<p>${share}</p>`}`;
+}
+
+/** What is the same for all of a pen, folded: its ground, and the weeks to come. */
+function groundView(room: YardRoom, pen: number, told: PenYard | undefined) {
+  const { plan, typing, isAllOpen } = room;
+  const hasWeeks = told !== undefined && told.waterers.length > 0;
+  const ground = told === undefined ? "Ground" : `Ground: ${writeSlope(told.slope)}`;
+  return html`<details class="ground-and-weeks" ?open=${isAllOpen}><summary>${ground}${hasWeeks ? ", and the coming weeks" : nothing}</summary>
+    <div class="pair">${fieldView(slopeEntry(plan, pen), typing)}</div>
+    ${hasWeeks ? html`${weeksView(room, told)}${changeOversView(told)}` : nothing}
+  </details>`;
 }
 
 function birdsIn({ plan }: YardRoom, pen: number, told: PenYard | undefined): string {

@@ -10,4 +10,20 @@ export interface YardRoom {
   readonly system: UnitSystem;
   readonly typing: TypingController;
   readonly isWide: boolean;
+  readonly isAllOpen: boolean;
+  /** The waterer that was put in last: it stands open, for nothing is typed of it yet. */
+  readonly added: WatererSpot | undefined;
+  readonly acts: YardActs;
+}
+
+/** Which waterer of which pen. */
+export interface WatererSpot {
+  readonly pen: number;
+  readonly at: number;
+}
+
+/** What may be done in the room but for edits. */
+export interface YardActs {
+  readonly openAll: (isOpen: boolean) => void;
+  readonly opened: (added: WatererSpot) => void;
 }

@@ -12,26 +12,54 @@ import {
 import { html, nothing } from "lit";
 import { fieldView } from "../fields/entry-view.js";
 import type { WatererFigure } from "../kernels/how-got/subject.js";
+import { findingsOfWaterer, standingOf } from "../kernels/yard/standing.js";
+import { wholeQuantities } from "../styles/whole-quantities.js";
 import { numberButton } from "../verdicts/number-button.js";
 import { pictureView } from "./picture-view.js";
-import type { YardRoom } from "./room.js";
+import type { WatererSpot, YardRoom } from "./room.js";
+import { standingView } from "./standing-view.js";
 import { dropWaterer, nameOfWaterer, watererEntries } from "./waterer-entries.js";
 
-/** One waterer: what is typed of it, its picture on its slope, its figures, each of which tells how it was got. */
-export function watererView(room: YardRoom, pen: number, at: number, report: WatererReport | undefined) {
-  const { plan, typing, isWide } = room;
+/** One waterer: a line with how it stands; opened, its picture on its slope, its figures, and what is typed of it. */
+export function watererView(room: YardRoom, spot: WatererSpot, told: PenYard | undefined) {
+  const { plan, typing, isWide, isAllOpen, added } = room;
+  const { pen, at } = spot;
   const name = nameOfWaterer(plan, pen, at);
-  const drop = `pen ${pen + 1} waterers`;
-  return html`<article class="waterer" aria-label=${name}>
-    <h4>${name}</h4>
-    <div class="sides">
-      ${report === undefined ? nothing : toldView(room, pen, report)}
-      <details class="fields" ?open=${isWide}><summary>Change it</summary>
-        ${watererEntries(plan, pen, at).map((entry) => fieldView(entry, typing))}
-        <button type="button" @click=${() => typing.want(drop, dropWaterer(plan, pen, at))} aria-label="Take out ${name}">Take out</button>
-      </details>
-    </div>
-  </article>`;
+  const report = told?.waterers[at];
+  const isAdded = added?.pen === pen && added.at === at;
+  const drop = ({ currentTarget }: Event) => {
+    shutBefore(currentTarget as HTMLElement);
+    typing.want(`pen ${pen + 1} waterers`, dropWaterer(plan, pen, at));
+  };
+  return html`<li class="row" aria-label=${name}>
+    <details class="waterer" ?open=${isAllOpen || isAdded}><summary><div class="brief">
+        <h4>${name}</h4>
+        ${told === undefined || report === undefined ? nothing : briefView(told, report)}
+      </div></summary>
+      <div class="sides">
+        ${report === undefined ? nothing : toldView(room, pen, report)}
+        <details class="fields" ?open=${isWide || isAdded}><summary>Change it</summary>
+          ${watererEntries(plan, pen, at).map((entry) => fieldView(entry, typing))}
+          <button type="button" @click=${drop} aria-label="Take out ${name}">Take out</button>
+        </details>
+      </div>
+    </details>
+  </li>`;
+}
+
+/** How it stands, and how often somebody has to fill it. */
+function briefView(told: PenYard, { id, waterer, weeks }: WatererReport) {
+  const refills = weeks[0]?.refills;
+  const fill = `${refills === undefined ? "" : "fill "}${writeRefills(refills)}`;
+  return html`<p>${standingView(standingOf(findingsOfWaterer(told, id), "good"))}<span class="spoken">;</span>
+    <span>${waterer.count > 1 ? `${waterer.count} of them: ` : nothing}${fill}</span></p>`;
+}
+
+/** Before a waterer goes its line is shut, so that the one that moves up does not stand open; the focus goes to what stays. */
+function shutBefore(button: HTMLElement): void {
+  const line = button.closest<HTMLDetailsElement>("details.waterer");
+  if (line !== null) line.open = false;
+  button.closest("section")?.querySelector<HTMLElement>(".add")?.focus();
 }
 
 function toldView({ system, isWide }: YardRoom, pen: number, report: WatererReport) {
@@ -56,7 +84,7 @@ function toldView({ system, isWide }: YardRoom, pen: number, report: WatererRepo
       ${
         week?.hang === undefined
           ? nothing
-          : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${writeRange(week.hang.low, week.hang.high, "length", system, 2)}</dd></div>`
+          : html`<div><dt>${waterer.kind.heightAs === "nipple" ? "Pins at" : "Lip at"}</dt><dd>${wholeQuantities(writeRange(week.hang.low, week.hang.high, "length", system, 2))}</dd></div>`
       }
     </dl></details>
     ${openingsView(report, system)}
@@ -84,12 +112,12 @@ export function weeksView({ system }: YardRoom, { pen, waterers }: PenYard) {
   if (first === undefined) return nothing;
   const height = ({ hang }: WatererReport["weeks"][number]) =>
     hang === undefined ? "no table says" : writeRange(hang.low, hang.high, "length", system, 2);
-  return html`<details><summary>The coming weeks</summary>
+  return html`<h4>The coming weeks</h4>
     <div class="scroller" role="region" aria-label="Weeks of ${pen}" tabindex="0"><table>
       <thead><tr><th scope="col">Week</th>${waterers.map(({ id }) => html`<th scope="col">${id}: fill</th><th scope="col">height</th>`)}</tr></thead>
       <tbody>${first.weeks.map(
         ({ week }) =>
           html`<tr><th scope="row">${week}</th>${waterers.map(({ weeks }) => html`<td>${writeRefills(weeks[week]!.refills)}</td><td>${height(weeks[week]!)}</td>`)}</tr>`,
       )}</tbody>
-    </table></div></details>`;
+    </table></div>`;
 }

@@ -7,10 +7,11 @@ import { TypingController } from "../fields/typing-controller.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
+import { rowStyles } from "../styles/rows.styles.js";
 import { tokens } from "../styles/tokens.js";
 import { tableStyles } from "../tables/table.styles.js";
 import { answerView, pensView } from "./pens-view.js";
-import type { YardRoom } from "./room.js";
+import type { WatererSpot, YardActs, YardRoom } from "./room.js";
 import { yardStyles } from "./yard.styles.js";
 
 /** Rest after the last change before the yard is reckoned [ms]. */
@@ -18,19 +19,29 @@ const REST_MS = 100;
 const WEEKS = 8;
 
 /**
- * The loose waterers of a plan, pen by pen: each drawn on its slope with its water at rest, what it gives, how often it
- * is filled, whom it suits and what to put right.
+ * The loose waterers of a plan, pen by pen, a line each with how it stands; opened, each drawn on its slope with its
+ * water at rest, what it gives, how often it is filled, whom it suits and what to put right.
  *
  * @element headfall-yard
  * @fires edit-wanted  when the user wants the plan changed
  * @fires room-wanted  when the user wants to go to the birds
  */
 export class HeadfallYard extends RoomElement {
-  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, yardStyles];
+  static override properties = { isAllOpen: { state: true }, added: { state: true } };
+  static override styles = [tokens, controls, fieldStyles, tableStyles, roomStyles, rowStyles, yardStyles];
+
+  declare private isAllOpen: boolean;
+  declare private added: WatererSpot | undefined;
 
   readonly #typing = new TypingController(this);
   readonly #yard = new RoomAnswerController<"yard">(this, REST_MS);
   readonly #width = new WidthController(this, "(min-width: 900px)");
+
+  constructor() {
+    super();
+    this.isAllOpen = false;
+    this.added = undefined;
+  }
 
   override willUpdate(changed: PropertyValues<this>): void {
     if (changed.has("plan")) {
@@ -53,6 +64,9 @@ export class HeadfallYard extends RoomElement {
       system: this.system,
       typing: this.#typing,
       isWide: this.#width.matches,
+      isAllOpen: this.isAllOpen,
+      added: this.added,
+      acts: this.#acts,
     };
     const stray = this.#typing.strayRefusal;
     return html`
@@ -67,6 +81,16 @@ export class HeadfallYard extends RoomElement {
       ${this.howPanel(yard === undefined ? {} : { yard })}
     `;
   }
+
+  readonly #acts: YardActs = {
+    openAll: (isOpen) => {
+      this.isAllOpen = isOpen;
+      this.added = undefined;
+    },
+    opened: (added) => {
+      this.added = added;
+    },
+  };
 }
 
 const shapeOf = (plan: Plan | undefined): string =>

@@ -2,8 +2,11 @@ import { css } from "lit";
 
 export const yardStyles = css`
   .pen { border-top: 2px solid var(--_rule); margin-top: 1rem; }
-  .waterer { background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.35rem 0.75rem 0.75rem; margin: 0.6rem 0; }
-  .waterer h4 { margin-top: 0.3rem; }
+  .standing { display: inline-flex; align-items: center; gap: 0.35rem; font-weight: 600; }
+  .standing svg { flex: none; }
+  .standing.good { color: var(--_good); }
+  .standing.mind { color: var(--_starves); }
+  .standing.first { color: var(--_dry); }
   .older { opacity: 0.75; }
   .picture { display: block; width: 100%; max-width: 26rem; height: auto; background: var(--_paper); border: 1px solid var(--_rule); border-radius: 8px; }
   .ground { fill: none; stroke: var(--_ink); stroke-width: 2.5; }
@@ -30,6 +33,5 @@ export const yardStyles = css`
   @media print {
     .fields, button:not(.number), .pair { display: none; }
     .sides { display: block; }
-    .waterer { break-inside: avoid; }
   }
 `;
