@@ -78,3 +78,14 @@ test("a U with both ends up and nothing below it keeps nothing back: its lowest 
   expect(line.points.height[ends[0]!.point]).toBeCloseTo(-0.5, 9);
   expect(sags).toEqual([]);
 });
+
+test("a shut tap, a one-way valve and a regulator keep water back, and pipe does not", () => {
+  const line = lineOf([
+    { id: "a", to: "p", length: "5 m", fall: "10 cm", oneWay: true },
+    { id: "b", from: "p", to: "q", length: "5 m", fall: "10 cm", tap: "shut" },
+    { id: "c", from: "q", to: "r", length: "5 m", fall: "10 cm", regulator: { sets: "30 cm" } },
+    { id: "d", from: "r", length: "5 m", fall: "10 cm" },
+  ]);
+  const runs = drainOf(line).devices.map((s) => line.runs[line.segments.run[s]!]!.id);
+  expect([...new Set(runs)]).toEqual(["a", "b", "c"]);
+});

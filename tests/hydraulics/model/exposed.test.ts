@@ -70,3 +70,19 @@ test("a vessel that is drunk down to its floor shows the weather no side", () =>
   const [{ lowest }] = exposedVessels(reading.plan, built.line) as [ReturnType<typeof exposedVessels>[0]];
   expect([lowest.volume, lowest.silhouette]).toEqual([0, 0]);
 });
+
+test("a vessel of steel is one, and any other is taken as plastic", () => {
+  const materialOf = (vessel: string) => {
+    const { plan, line } = planWith(vessel);
+    return exposedVessels(plan, line)[0]!.material?.id;
+  };
+  expect([materialOf("drum-55gal-steel"), materialOf("drum-55gal-plastic")]).toEqual(["steel", "hdpe"]);
+});
+
+function planWith(vessel: string) {
+  const reading = readPlan(JSON.stringify({ headfall: 1, sources: [{ vessel }], runs: [{ length: "3 m" }] }));
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const built = buildLine(reading.plan);
+  if (!built.ok) throw new Error(JSON.stringify(built.problems));
+  return { plan: reading.plan, line: built.line };
+}

@@ -1,6 +1,6 @@
 import { expect, test } from "vitest";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
-import { frostNightOf } from "../../../packages/hydraulics/src/model/extremes.js";
+import { frostNightOf, hotDayOf } from "../../../packages/hydraulics/src/model/extremes.js";
 import { createTypedValues } from "../../../packages/hydraulics/src/model/typed-values.js";
 
 const reading = checkDocument({
@@ -19,4 +19,15 @@ test("frostNightOf is the night that the plan tells, and of what is asked that f
     expect(frostNightOf(plan, asked, createTypedValues())).toEqual({ ...told, ...asked });
   // The day after is never colder than the night.
   expect(frostNightOf(plan, { low: 4 }, createTypedValues()).high).toBe(4);
+});
+
+test("hotDayOf is the plan's hot spell, else its own air or a hot day, whichever is hotter", () => {
+  const weather = { high: 21, low: 11, light: 12 * 3600, dawn: 6 * 3600, hotSpell: undefined };
+  const hot = (more: object) =>
+    hotDayOf(plan, { ...weather, ...more } as never, {}, createTypedValues()).high;
+  const usual = hot({});
+  expect(usual).toBeGreaterThan(21);
+  expect(hot({ high: usual + 4 })).toBe(usual + 4);
+  expect(hot({ hotSpell: { high: 30, low: 20, days: 3 } })).toBe(30);
+  expect(hotDayOf(plan, weather as never, { high: 41 }, createTypedValues()).high).toBe(41);
 });

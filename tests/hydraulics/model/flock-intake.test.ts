@@ -77,3 +77,11 @@ describe("what a flock drinks", () => {
     }
   });
 });
+
+it("birds younger than the first row of their table drink as its first row says, older ones as its last", () => {
+  const at = (ageDays: number) => intakeOfBatch(birds("meat-chicken", 1, ageDays), MILD);
+  const [first, last] = [at(0), at(1000)];
+  expect(first.size).toBeLessThan(last.size);
+  expect(first.sizeFrom).toHaveLength(1);
+  expect(at(1).size).toBeGreaterThanOrEqual(first.size);
+});

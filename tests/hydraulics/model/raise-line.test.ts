@@ -65,3 +65,8 @@ test("raiseLine shares what it does not change, and lets two raised runs that me
   expect(heightOf(raised, "far") - heightOf(hung, "far")).toBeCloseTo(0.2, 12);
   expect(heightOf(raised, "drain") - heightOf(hung, "drain")).toBeCloseTo(0.1, 12);
 });
+
+test("raiseLine lifts by a metre as by any other height", () => {
+  const raised = lift(0, 1, 0);
+  expect(heightOf(raised, "far") - heightOf(hung, "far")).toBeCloseTo(1, 12);
+});

@@ -48,3 +48,12 @@ test("buildYearWeather has the plan's hot spell in the three warmest months, whe
   expect(year.hotOn(middleOf(7))).toEqual({ high: 34, low: 22 });
   expect(yearOf().hotOn(middleOf(1))).toEqual({ high: 34, low: 22 });
 });
+
+test("buildYearWeather on the first of January lies between December before it and January after it", () => {
+  const year = yearOf([
+    { month: "january", high: "2 C", low: "-4 C" },
+    { month: "december", high: "6 C", low: "0 C" },
+  ]);
+  // From the middle of December to that of January are 31 days; the first of January is the seventeenth of them.
+  expect(year.on(dayNumber(2025, 1, 1)).high).toBeCloseTo(6 - (4 * 17) / 31, 9);
+});
