@@ -58,13 +58,14 @@ describe("writeCheckText", () => {
         })),
       });
     expect(many(200)).toMatch(/\n\+ +d 0 /);
+    expect(many(200)).not.toContain("with the least margin are shown");
     expect(many(201)).not.toMatch(/\n\+ +d 0 /);
     expect(many(201)).toMatch(/\n\+ +d 1 /);
     expect(many(203)).toContain("The 200 with the least margin are shown, 3 more are not");
   });
 
   it("has the worst of each verdict of a group speak for the others", () => {
-    expect(text()).toMatch(/Why\n {2}\+ lane \d .*\(worst of 3; all do well\)/);
+    expect(text()).toMatch(/Why\n {2}\+ lane 1 .*\(worst of 3; all do well\)/);
     expect(text(checkOf(yard({ runs: [lane(1)] })))).not.toContain("worst of");
     const other = lane(2, { id: "other", drinkers: { kind: "plain", count: 2 } });
     const both = text(checkOf(yard({ runs: [lane(3), { ...other, from: "barrel" }] })));

@@ -3,6 +3,8 @@ import { buildCureLines } from "../../../packages/hydraulics/src/search/cure-lin
 import { buildCureSpace } from "../../../packages/hydraulics/src/search/cure-space.js";
 import { buildDemandForest, highestStands } from "../../../packages/hydraulics/src/search/demand-forest.js";
 import { buildRequirement } from "../../../packages/hydraulics/src/search/requirement.js";
+import { judgeOf } from "../../../packages/hydraulics/src/search/solve-space.js";
+import { unbounded } from "../../arbitraries/searched-case.js";
 import { barrel, nipples, planOf } from "./ailing.js";
 
 /** The height of the highest stand from which a run of this length comes down to the ground. */
@@ -15,7 +17,15 @@ function highest(length: string) {
   const space = buildCureSpace(plan, { standMost: 1.5, standStep: 0.1 }, { pipes: false, stands: true });
   const building = buildCureLines(space);
   if (!building.ok) throw new Error(JSON.stringify(building.problems));
-  const [option] = highestStands(building.lines);
+  const { lines } = building;
+  const [option] = highestStands(lines);
+  const requiring = buildRequirement(plan, lines.present, {});
+  if (!requiring.ok) throw new Error(JSON.stringify(requiring.problems));
+  const works = judgeOf(lines, requiring.requirement, unbounded());
+  // From a higher stand such a run does not come down: there is no such line, so it does not work.
+  for (const [k, { height }] of space.sources[0]!.options.entries())
+    if (height > space.sources[0]!.options[option!]!.height + 1e-9)
+      expect([lines.lineOf([0, k]), works([0, k])]).toEqual([undefined, false]);
   return space.sources[0]!.options[option!]!.height;
 }
 
@@ -25,6 +35,41 @@ describe("highestStands", () => {
     const low = highest("80 cm");
     expect(low).toBeGreaterThan(0.5);
     expect(low).toBeLessThanOrEqual(0.8);
+  });
+});
+
+describe("what levels say of a line with a one-way valve", () => {
+  it("counts what opens the valve: no stand is left out that works", () => {
+    const stands = (more: Record<string, unknown>) => {
+      const plan = planOf({
+        sources: [barrel({ level: { full: "30 cm", lowest: "20 cm" } })],
+        points: [{ id: "end", ground: "0 cm", above: "10 cm" }],
+        runs: [
+          {
+            id: "line",
+            to: "end",
+            length: "4 m",
+            drinkers: nipples(2, { first: "3 m", every: "30 cm" }),
+            ...more,
+          },
+        ],
+      });
+      const space = buildCureSpace(plan, { standMost: 1.5, standStep: 0.05 }, { pipes: false, stands: true });
+      const building = buildCureLines(space);
+      if (!building.ok) throw new Error(JSON.stringify(building.problems));
+      const requiring = buildRequirement(plan, building.lines.present, {});
+      if (!requiring.ok) throw new Error(JSON.stringify(requiring.problems));
+      const { requirement } = requiring;
+      const forest = buildDemandForest(building.lines, requirement, requirement.scenes[0]!)!;
+      const works = judgeOf(building.lines, requirement, unbounded());
+      const all = space.sources[0]!.options.map(({ height }, k) => ({ height, k }));
+      const good = all.filter(({ k }) => works([0, k]));
+      for (const { height, k } of good)
+        expect([height, forest.standAt(0, k).allowed]).toEqual([height, true]);
+      return Math.max(...good.map(({ height }) => height));
+    };
+    // A valve that takes 12 cm lets the barrel stand higher by as much.
+    expect(stands({ oneWay: { opensAt: "12 cm" } })).toBeGreaterThan(stands({}) + 0.05);
   });
 });
 

@@ -53,6 +53,28 @@ describe("findFront", () => {
     }
   });
 
+  it("of sizes that cost the same tells the one with most to spare alone", () => {
+    const shelf = ["hose-1/2", "hose-5/8", "hose-3/4"].map((pipe, k) => ({ pipe, price: k === 0 ? 1 : 2 }));
+    const same = findFront({ ...thirsty, shelf }, { standMost: 0.3, standStep: 0.3 });
+    if (!same.ok) throw new Error(JSON.stringify(same.problems));
+    const points = same.front.costAgainstMargin;
+    expect(points.length).toBeGreaterThan(0);
+    for (let k = 1; k < points.length; k += 1)
+      expect(compare(points[k]!.cost, points[k - 1]!.cost)).toBeGreaterThan(0);
+    expect(points.flatMap(({ changes }) => changes)).not.toContainEqual(
+      expect.objectContaining({ to: "hose-5/8" }),
+    );
+  });
+
+  it("has one point without drinkers, which nothing can come short of", () => {
+    const [run] = thirsty.runs;
+    const { drinkers: _, ...bare } = run!;
+    const none = findFront({ ...thirsty, runs: [bare] }, { standMost: 0.3, standStep: 0.3 });
+    expect(none.ok && none.front.costAgainstMargin.map(({ margin }) => margin)).toEqual([
+      Number.POSITIVE_INFINITY,
+    ]);
+  });
+
   it("gives with each point the plan that it is, on the stand that it tells", () => {
     for (const { plan, stand } of [...costAgainstMargin, ...heightAgainstSize])
       expect(Number.parseFloat(plan.sources[0]!.stand!) / 100).toBeCloseTo(stand, 9);

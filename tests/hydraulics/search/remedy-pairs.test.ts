@@ -6,6 +6,7 @@ import { remediesFor } from "../../../packages/hydraulics/src/search/remedies/al
 import { ailingIn } from "../../../packages/hydraulics/src/search/remedies/remedy.js";
 import { pairsOf } from "../../../packages/hydraulics/src/search/remedy-pairs.js";
 import { buildRequirement } from "../../../packages/hydraulics/src/search/requirement.js";
+import { ailingOf, barrel, nipples } from "./ailing.js";
 
 /** A thin hose of 40 m with eight bells behind a tap that is shut: opened, it starves all the same. */
 function ailingPlan() {
@@ -50,6 +51,25 @@ describe("pairsOf", () => {
         if (later !== undefined)
           expect(CURE_KINDS.indexOf(later)).toBeGreaterThan(CURE_KINDS.indexOf(first!.kind));
     }
+  });
+
+  it("puts nothing together with what works by itself", () => {
+    const shut = ailingOf({
+      sources: [barrel()],
+      points: [{ id: "end", ground: "0 cm", above: "10 cm" }],
+      runs: [
+        {
+          id: "line",
+          to: "end",
+          length: "5 m",
+          tap: "shut",
+          drinkers: nipples(4, { first: "4 m", every: "30 cm" }),
+        },
+      ],
+    });
+    expect(pairsOf(shut, () => false).filter(({ changes: [first] }) => first?.code === "openTap")).toEqual(
+      [],
+    );
   });
 
   it("has each pair once", () => {

@@ -65,6 +65,8 @@ describe("what a search tells", () => {
       { kind: "tap", plans: 3, judged: 2, proven: true, found: true, bound: undefined },
     ]);
     expect(searching.hasCure()).toBe(true);
+    // The first two are looked at as one part each, the third is dropped as one.
+    expect(searches[0]!.parts).toBe(3);
   });
 
   it("says that nothing was found where nothing works, and that this is proven", () => {

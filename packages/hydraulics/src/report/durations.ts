@@ -1,4 +1,6 @@
-const [MINUTE, HOUR, DAY] = [60, 3600, 86_400];
+const MINUTE = 60;
+const HOUR = 60 * MINUTE;
+const DAY = 24 * HOUR;
 
 /**
  * A time span in the two largest units that say something: "15 days 1 h", "7 h 20 min", "under a minute".

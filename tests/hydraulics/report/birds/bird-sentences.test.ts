@@ -25,6 +25,8 @@ test.each([
   [13, "13 days"],
   [14, "2 weeks"],
   [365, "52 weeks"],
+  [729, "104 weeks"],
+  [730, "2 years"],
   [731, "2 years"],
 ])("writeAge(%d days) is %s", (days, words) => {
   expect(writeAge(days)).toBe(words);

@@ -6,7 +6,10 @@ import type {
   PenDrinkers,
 } from "../../../../packages/hydraulics/src/judge/birds/drinkers-needed.js";
 import type { WeekReport } from "../../../../packages/hydraulics/src/judge/birds/week-report.js";
-import { writeAllowance } from "../../../../packages/hydraulics/src/report/birds/bird-sentences.js";
+import {
+  writeAllowance,
+  writeBirdFinding,
+} from "../../../../packages/hydraulics/src/report/birds/bird-sentences.js";
 import { birdCautions, writeBirdsText } from "../../../../packages/hydraulics/src/report/birds/birds-text.js";
 import {
   writeAsks,
@@ -80,6 +83,24 @@ describe("words of what birds need", () => {
     expect(pen([device({ birds: 0 })])).toEqual(["hens: no bird is there yet."]);
     expect(pen([device({ birds: 0 }), device()]).length).toBeGreaterThan(1);
     expect(pen([device()], { isElsewhere: true })[0]).toContain("loose waterers");
+  });
+
+  it("tells a range of heights as fine as one can be kept", () => {
+    const low = {
+      code: "hangsTooLow",
+      pen: "hens",
+      group: "lane",
+      height: 0.1234,
+      low: 0.2345,
+      high: 0.3456,
+      ageDays: 30,
+    } as const;
+    expect(writeBirdFinding(low, "metric")).toContain(
+      "12 cm above the ground, low for birds of 4 weeks: 23 cm to 35 cm",
+    );
+    expect(writeBirdFinding({ ...low, code: "hangsTooHigh" }, "metric")).toContain(
+      "too high for birds of 4 weeks: 23 cm to 35 cm",
+    );
   });
 
   it("tells whether a rule binds, and what it asks", () => {
@@ -241,6 +262,12 @@ describe("writeWeeksText", () => {
     expect(text([week({ counts: { ...counts, dry: 1, drips: 2 } })])).toMatch(/1 dry, 2 drips\n/);
     expect(text([week()])).not.toMatch(/Lines to raise|hot spell|Worst drinker|\nBirds\n|\n\n\n/);
     expect(text([week()], [week({ hot: true })])).toContain("The same on days of the hot spell");
+  });
+
+  it("has the plan's name where it has one", () => {
+    const named = writeWeeksText("Bank", { weeks: [week()], hotWeeks: [] }, "metric", plain);
+    expect(named).toMatch(/^Bank, week by week\n/);
+    expect(text([week()])).toMatch(/^This plan, week by week\n/);
   });
 
   it("tells how far hung runs go up or down", () => {

@@ -255,6 +255,7 @@ describe("writeLoadLines", () => {
       "On its 4 pads it presses 30 kPa; Clay is presumed to bear 75 kPa: 40 % of that. Wet",
     );
     expect(lines({ pressure: 45_000 })).toContain("60 % of that: close. A pad of 30 cm square");
+    expect(lines({ pressure: 45_600 })).toContain("61 % of that: close.");
     expect(lines({ pressure: 150_000, on: "feet" })).toMatch(
       /its 4 bare feet it presses 150 kPa.*: 2 times that: too much\. A pad/,
     );

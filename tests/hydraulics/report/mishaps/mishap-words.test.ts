@@ -122,6 +122,8 @@ describe("what a mishap does", () => {
     ]);
     const little = result({ leakRate: 1e-4, night: { lost: 1e-3, falls: [0.0009] } });
     expect(writeLoss(little, named, "metric")[1]).toBe("In a night it loses 1 L.");
+    const millimetre = result({ leakRate: 1e-4, night: { lost: 1e-3, falls: [0.001] } });
+    expect(writeLoss(millimetre, named, "metric")[1]).toContain("falls 1 mm by morning");
     expect(writeLoss(result(), named, "metric")).toEqual([]);
   });
 
@@ -268,6 +270,8 @@ describe("a mishap of a loose waterer", () => {
     expect(birds({ harmAfter: undefined, mishap: { kind: "refillMissed" } })).toContain(
       "before the round after, in 1 day.",
     );
+    const missed = { harmAfter: undefined, birds: 1, mishap: { kind: "refillMissed" } };
+    expect(birds(missed)).toMatch(/^The bird of its pen does not go without before the round after/);
     expect(birds({ harmAfter: undefined, birds: 1 })).toBe(
       "The bird of its pen does not go without in 60 days.",
     );

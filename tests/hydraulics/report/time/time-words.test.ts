@@ -214,6 +214,7 @@ describe("the daily mark", () => {
     }));
     const text = writeMarkText("Bank", mark({ marks }), "metric", plain);
     expect(text).toMatch(/^Bank: the daily mark of barrel\n/);
+    expect(writeMarkText("", mark(), "metric", plain)).toMatch(/^This plan: the daily mark of barrel\n/);
     expect(text).toMatch(/\n +1 +60 cm +100 L +50 cm +65 cm\n/);
     expect(text).toMatch(/\n +14 +47 cm /);
     expect(text).not.toMatch(/\n +15 +46 cm /);

@@ -89,6 +89,15 @@ describe("the one look", () => {
     expect(look({ moreLooks: [lid, other] }).at(-1)).toMatch(/^Or else: .*feed/);
   });
 
+  it("has water poured in first where the look needs it", () => {
+    const [first] = look({ nextLook: { ...lid, afterFilling: true }, moreLooks: [] });
+    const [plain] = look({ moreLooks: [] });
+    const words = plain!.replace("It tells 1 from 2: ", "");
+    expect(first).toBe(
+      `It tells 1 from 2: Pour some water in, then ${words.charAt(0).toLowerCase()}${words.slice(1)}`,
+    );
+  });
+
   it("says so where no look tells them apart, or there is one cause alone", () => {
     expect(look({ nextLook: undefined })).toEqual(["No look of these tells 1 from 2: see to both."]);
     expect(look({ nextLook: undefined, likely: [cause("runBlocked", 0.9, ["feed"])] })[0]).toMatch(

@@ -56,6 +56,19 @@ describe("words of a cause", () => {
     expect(writeTodo(causeOf(code, ["east bank"])).length).toBeGreaterThan(0);
   });
 
+  it("tells what lets nothing through from what lets little through", () => {
+    const blocked = (openShare: number | undefined) =>
+      writeCause(
+        { ...causeOf("runBlocked", ["feed"]), severity: { openShare, along: 3.6 } } as LikelyCause,
+        "metric",
+      );
+    expect([0.3, 0, undefined].map((share) => /lets (\w+) through/.exec(blocked(share))?.[1])).toEqual([
+      "little",
+      "nothing",
+      "nothing",
+    ]);
+  });
+
   it("tells how bad it is in the reader's units", () => {
     expect(writeCause(causeOf("waterLow", ["barrel"]), "metric")).toBe(
       "barrel holds less water than thought, perhaps 20 cm less",

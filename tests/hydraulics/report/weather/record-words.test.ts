@@ -58,6 +58,7 @@ describe("frost by a record", () => {
       "30 nights of frost a year, the coldest -12 °C on 2025-01-02. First frost: 2024-10-04; last: 2025-03-03.",
     );
     expect(writeFrostRecordAnswer(frost({ nightsAYear: 1.02 }), "metric")).toMatch(/^1 night of frost/);
+    expect(writeFrostRecordAnswer(frost({ nightsAYear: 123.4 }), "metric")).toMatch(/^123 nights/);
     expect(writeFrostRecordAnswer(frost({ nightsAYear: 9.96 }), "metric")).toMatch(/^10 nights/);
     expect(writeFrostRecordAnswer(frost({ coldest: undefined }), "metric")).toMatch(/^No night/);
   });

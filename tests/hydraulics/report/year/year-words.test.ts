@@ -135,7 +135,7 @@ describe("what is put out, short, or to be bought", () => {
 });
 
 describe("writeYearCalendar", () => {
-  const name = `${"Größe ".repeat(14)}, hens; a\\b`;
+  const name = `${"Größe 🐔".repeat(14)}, hens; a\\b`;
   const year = {
     ...{ from: DAY, to: DAY + 365 },
     events: [
@@ -167,7 +167,17 @@ describe("writeYearCalendar", () => {
     expect(text.replaceAll("\r\n ", "")).toContain(
       `SUMMARY:${name.replaceAll("\\", "\\\\").replaceAll(",", "\\,").replaceAll(";", "\\;")}: change over`,
     );
+    // A line goes on as long as its next sign fits.
+    const octets = (part: string) => new TextEncoder().encode(part).length;
+    lines.forEach((line, k) => {
+      const next = lines[k + 1];
+      if (next?.startsWith(" ")) expect(octets(line) + octets([...next.slice(1)][0]!)).toBeGreaterThan(75);
+    });
     expect(text).toContain("X-WR-CALNAME:Bank\\; one\r\n");
+  });
+
+  it("is as well without a kit", () => {
+    expect(writeYearCalendar({ ...year, kit: undefined }, "")).not.toMatch(/Short:|CALNAME/);
   });
 
   it("has each day in order, for as many days as it takes", () => {

@@ -2,6 +2,9 @@ import { describe, expect, it } from "vitest";
 import { feedFarEnd } from "../../../../packages/hydraulics/src/search/remedies/feed-again.js";
 import { leaveOff } from "../../../../packages/hydraulics/src/search/remedies/leave-off.js";
 import { openTaps } from "../../../../packages/hydraulics/src/search/remedies/open-what-is-shut.js";
+import { changeDrinkers } from "../../../../packages/hydraulics/src/search/remedies/other-drinkers.js";
+import { widenOutlets } from "../../../../packages/hydraulics/src/search/remedies/widen-outlet.js";
+import { pipeById } from "../../../../packages/hydraulics/src/tables/pipes.js";
 import { ailingOf, barrel, nipples } from "../ailing.js";
 
 const bells = (count: number) => ({ kind: "bell", count, busiest: count, every: "30 cm" });
@@ -55,24 +58,40 @@ describe("openTaps", () => {
   });
 });
 
-describe("leaveOff, where one group is good", () => {
+describe("where one group is good", () => {
+  const half = ailingOf({
+    sources: [barrel()],
+    points: [
+      { id: "low", ground: "0 cm", above: "10 cm" },
+      { id: "end", ground: "0 cm", above: "38 cm" },
+    ],
+    runs: [
+      { id: "down", to: "low", length: "2 m", drinkers: nipples(6, { first: "1 m", every: "10 cm" }) },
+      { id: "lane", to: "end", length: "6 m", drinkers: nipples(12, { first: "50 cm", every: "50 cm" }) },
+    ],
+    pens: [{ id: "hens", birds: { kind: "hen", count: 20 } }],
+  });
+
   it("leaves off of the group that fails alone", () => {
-    const remedies = leaveOff(
-      ailingOf({
-        sources: [barrel()],
-        points: [
-          { id: "low", ground: "0 cm", above: "10 cm" },
-          { id: "end", ground: "0 cm", above: "38 cm" },
-        ],
-        runs: [
-          { id: "down", to: "low", length: "2 m", drinkers: nipples(6, { first: "1 m", every: "10 cm" }) },
-          { id: "lane", to: "end", length: "6 m", drinkers: nipples(12, { first: "50 cm", every: "50 cm" }) },
-        ],
-        pens: [{ id: "hens", birds: { kind: "hen", count: 20 } }],
-      }),
+    const groups = leaveOff(half).map(({ changes: [change] }) => change?.code === "leaveOff" && change.group);
+    expect(groups).toEqual(["lane"]);
+  });
+
+  it("changes the drinkers of the group that fails alone", () => {
+    const groups = changeDrinkers(half).flatMap(({ changes }) =>
+      changes.map((change) => change.code === "drinkers" && change.group),
     );
-    expect(remedies.map(({ changes: [change] }) => change?.code === "leaveOff" && change.group)).toEqual([
-      "lane",
-    ]);
+    expect(new Set(groups)).toEqual(new Set(["lane"]));
+  });
+});
+
+describe("widenOutlets", () => {
+  it("widens what is narrower than its pipe, and not what is as wide", () => {
+    const with12 = (outletBore: string) => {
+      const [source, ...others] = lanes.sources;
+      return widenOutlets(ailingOf({ ...lanes, sources: [{ ...source, outletBore }, ...others] })).length;
+    };
+    const bore = pipeById("hose-5/8")!.bore * 1000;
+    expect([with12("3 mm"), with12(`${bore} mm`)]).toEqual([1, 0]);
   });
 });
