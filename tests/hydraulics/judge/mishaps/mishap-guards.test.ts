@@ -236,6 +236,21 @@ describe("a disc at the start of a run", () => {
   });
 });
 
+describe("a tap against a joint apart", () => {
+  it("is that of the run which ends there", () => {
+    const vessel = { shape: "upright", diameter: "3 m", height: "1 m" };
+    const large: PlanData = {
+      ...twoLanes,
+      sources: [{ vessel, stand: "30 cm", outlet: "2 cm", level: { full: "75 cm" } }],
+    };
+    const { line } = asked(large).judged;
+    for (const run of [1, 2]) {
+      const point = line.runs[run]!.points.at(-1)!;
+      expect(guarded(large, { kind: "jointApart", point }).one("tap")!.guard).toMatchObject({ run });
+    }
+  });
+});
+
 describe("an alarm of two vessels apart", () => {
   it("hangs in the one that falls", () => {
     const apart: PlanData = {

@@ -1,4 +1,4 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { checkDocument } from "../../../../../packages/hydraulics/src/document/read-plan.js";
 import { mishapsOfPlan } from "../../../../../packages/hydraulics/src/judge/mishaps/mishaps-of-plan.js";
 
@@ -67,4 +67,12 @@ describe("a brick in a pan", () => {
     expect(guard.tippedThenBy / guard.tippedBy).toBeGreaterThan(1.5);
     expect(isEnough).toBe(false);
   });
+});
+
+test("a guard is enough where no bird goes without for a day and an hour", () => {
+  const guards = ["rubber-pan-3gal", "dish-20cm"].flatMap((kind) => guardsOf({ kind }, "kickedOver").guards);
+  const second = guards.filter(({ guard }) => guard.kind === "secondWaterer");
+  expect(second.some(({ harmAfter }) => harmAfter !== undefined)).toBe(true);
+  for (const { harmAfter, isEnough } of second)
+    expect([harmAfter, isEnough]).toEqual([harmAfter, harmAfter === undefined || harmAfter >= 25 * HOUR]);
 });

@@ -70,8 +70,7 @@ export function drawPen(pools: readonly LoosePool[], drawing: PenDrawing): PenDr
     pools.forEach((_, p) => {
       sums.drunk += takes[p] * step;
       sums.air += dries[p] * step;
-      const rest = volumes[p] - (takes[p] + dries[p]) * step;
-      volumes[p] = step === first && rest < 1e-9 ? 0 : Math.max(0, rest);
+      volumes[p] = Math.max(0, volumes[p] - (takes[p] + dries[p]) * step);
     });
     time += step;
     sums.poured += fill(pools, volumes, time - from);
