@@ -75,6 +75,11 @@ describe("a course followed from a source", () => {
     expect(courseThrough(1, 0.2, [0.5, "o"], 0.6, 0.1, 0.3).air).toBeCloseTo(0.5, 12);
   });
 
+  it("lets air out at a bleed less than a bore under its crest, on the way down too", () => {
+    expect(courseThrough(1, 0.2, 0.6, 0.58, [0.59, "o"], 0.1, 0.3).air).toBe(0);
+    expect(courseThrough(1, 0.2, 0.6, 0.57, [0.575, "o"], 0.1, 0.3).air).toBeCloseTo(0.5, 12);
+  });
+
   it("keeps what a level crest without a bleed holds back", () => {
     expect(courseThrough(1, 0.2, 0.6, 0.6, 0.1, 0.3).air).toBeCloseTo(0.5, 12);
   });

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import { checkDocument } from "../../../packages/hydraulics/src/document/read-plan.js";
 import { type JudgedLine, judgeLine } from "../../../packages/hydraulics/src/judge/judge-line.js";
 import { type WeighedLine, weighLine } from "../../../packages/hydraulics/src/judge/weigh-line.js";
@@ -9,6 +9,8 @@ import { mishapsOf } from "../../../packages/hydraulics/src/model/mishaps-of.js"
 import { withMishap } from "../../../packages/hydraulics/src/model/with-mishap.js";
 import { plans } from "../../arbitraries/plans.js";
 import { farthestApart, SAME_HEAD } from "../../laws/drawn-lines.js";
+import { headerTank } from "./header-tank.js";
+import { planOf } from "./trouble/ask.js";
 
 const nobody = { pens: [] } as unknown as Flock;
 
@@ -39,4 +41,21 @@ describe("weighLine of any plan, as it is and after any of its mishaps", () => {
       { numRuns: 20 },
     );
   });
+});
+
+test("weighLine of a line in which other drinkers are at work takes nothing of that from one laid alike", () => {
+  const built = buildLine(planOf(headerTank));
+  if (!built.ok) throw new Error(JSON.stringify(built.problems));
+  const { line } = built;
+  const like = weighLine(line);
+  const groups = line.drinkers.groups.map((group) => ({ ...group, busiest: group.count, ordinary: 0 }));
+  const busier = { ...line, drinkers: { ...line.drinkers, groups } };
+  const raised = { ...line, points: { ...line.points, height: line.points.height.map((z) => z + 0.02) } };
+  const apart = { ...line, sources: line.sources.map((source) => ({ ...source, feed: undefined })) };
+  for (const other of [busier, raised, apart, line]) {
+    const [alone, alike] = [weighLine(other), weighLine(other, like)];
+    expect(alike.moments).toEqual(alone.moments);
+    expect(alike.ways).toEqual(alone.ways);
+    expect(alike.drinkers).toEqual(alone.drinkers);
+  }
 });

@@ -5,6 +5,7 @@ import { flockInAir } from "../../../../packages/hydraulics/src/model/flock-on.j
 import { drawOfPen } from "../../../../packages/hydraulics/src/simulate/pen-draw.js";
 import type { PlanData } from "../../../arbitraries/plans.js";
 import { asked } from "../../../laws/asked-plans.js";
+import { headerTank } from "../header-tank.js";
 
 const barrel = (id: string) => ({ id, vessel: "drum-55gal-plastic", stand: "60 cm", ground: "0 cm" });
 /** Two barrels on one lane, and a third with a pen of its own. */
@@ -52,4 +53,10 @@ test("demandByDay goes by the heat of the record, to half a degree, and by the p
   expect(odd).toBeCloseTo(drawn(1, 12.5, 12.5), 12);
   expect(unknown).toBeCloseTo(drawn(1, flock.weather.high, flock.weather.low), 12);
   expect(hot).toBeGreaterThan(unknown!);
+});
+
+test("demandByDay draws nothing on a header tank by itself: what fills it is drawn on", () => {
+  const tank = asked(headerTank);
+  expect([...demandByDay(tank, 1, record(), "size")]).toEqual([0, 0, 0]);
+  expect(demandByDay(tank, 0, record(), "size")[0]).toBeGreaterThan(0);
 });

@@ -112,4 +112,7 @@ test("findRemedies has nothing to ask of what is measured as finely as it can be
   const { remedies, told } = remediesOf([fine, B], [{ on: [fine], at: 1 }], [[fine, B]]);
   expect(remedies).toEqual([{ kind: "none" }]);
   expect(told).toEqual(["0 of 2"]);
+  // Nor of a pair of which one is.
+  const both: Edge = { on: [B, fine], at: 1.2 };
+  expect(remediesOf([B, fine], [both], [[B, fine]]).remedies).toEqual([{ kind: "none" }]);
 });

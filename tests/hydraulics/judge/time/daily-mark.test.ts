@@ -20,6 +20,13 @@ describe("dailyMark", () => {
     expect(fall.size).toBeLessThan(fall.high);
   });
 
+  it("falls by a whole day's draw where the day's hours begin at no full hour, too", () => {
+    const weather = { high: "21 degC", light: "16 h", dawn: "06:20" };
+    const answer = dailyMark(read(tubPlan("60 cm", { weather })));
+    expect(answer.ok).toBe(true);
+    expect(answer.ok && answer.mark.volume.size).toBeCloseTo(20 * 270e-6 * 1.05, 9);
+  });
+
   it("tells what a leak takes in the dark for each centimetre: a day's worth at that rate over eight hours", () => {
     const per = (light: string) =>
       markOf(tubPlan("60 cm", { weather: { high: "21 degC", light }, pens: [] })).leakPerCentimetre;

@@ -42,6 +42,16 @@ describe("howLongItLasts, case by case", () => {
     expect(size.followed).toBeGreaterThanOrEqual(size.empty!);
   });
 
+  it("half of one drinker, or of two, is the first that is dry", () => {
+    for (const count of [1, 2]) {
+      const drinkers = { kind: "nipple-side-action", count };
+      const runs = [{ id: "lane", length: "2 m", fall: "-5 cm", drinkers }];
+      const { size } = lastingOf("20 cm", { runs }).alone;
+      expect(size.firstDry).toBeDefined();
+      expect(size.halfDry).toBe(size.firstDry!.after);
+    }
+  });
+
   it("of each source it tells what it holds, what of that can be drawn, and how high it stands when full", () => {
     const [tub] = lastingOf("20 cm").sources;
     expect(tub).toMatchObject({ source: "tub", index: 0, fullLevel: 0.2, refill: { kind: "none" } });

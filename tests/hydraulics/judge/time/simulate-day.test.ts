@@ -25,3 +25,13 @@ test("a day of twenty hens drinks about what the tables say, to the bit the same
   expect(one.pens[0]!.drunk).toBeGreaterThan(20 * 0.15e-3);
   expect(one.pens[0]!.drunk).toBeLessThan(20 * 0.27e-3);
 });
+
+test("a day of the figure to size on drinks more than one of what is to be expected", () => {
+  const drunk = (figure?: "size" | "expect") => {
+    const answer = simulateDay(read(tubPlan("60 cm")), figure === undefined ? {} : { figure });
+    if (!answer.ok) throw new Error(JSON.stringify(answer.problems));
+    return answer.result.pens[0]!.drunk;
+  };
+  expect(drunk("size")).toBeGreaterThan(drunk("expect"));
+  expect(drunk()).toBe(drunk("expect"));
+});

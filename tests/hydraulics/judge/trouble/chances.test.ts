@@ -93,4 +93,21 @@ describe("chancesOf, by the same curve of 1.7 over its spread", () => {
     expect(wet("drinker", "chick nipples 1")).toBeCloseTo(slipped(0, 0.4), 12);
     expect(wet("run", "hose")).toBeCloseTo(slipped(0, 0.4), 12);
   });
+
+  it("a day's fall is still, less, as marked or faster by its ratio to the mark, half of all times begun in the middle", () => {
+    const above = (ratio: number, bound: number) => curve(Math.log(ratio / bound) / 0.2);
+    const fall = (ratio: number) => {
+      const [some, most, more] = [0.12, 0.7, 1.4].map((bound) => above(ratio, bound));
+      return [1 - some!, some! - most!, most! - more!, more!];
+    };
+    for (const ratio of [0.12, 0.4, 0.7, 1, 1.4, 3]) {
+      // Each fall is read to a millimetre and a half.
+      const sources = [{ ...usual.sources[0]!, dayUsual: 0.0985, dayFall: 0.1 * ratio - 0.0015 }];
+      const told = chancesOf({ look: "day", at: "source", id: "bucket" }, { ...usual, sources }, seen);
+      const later = fall((1 + ratio) / 2);
+      expect(told).toEqual(
+        fall(ratio).map((one, k) => expect.closeTo(slipped(0.5 * one + 0.5 * later[k]!, 0.25), 9)),
+      );
+    }
+  });
 });

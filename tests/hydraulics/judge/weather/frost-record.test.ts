@@ -77,3 +77,8 @@ test("each night of frost counts once for where most of it is: three in June aga
   const { 160: _, ...even } = cold;
   expect(told(yearOf(2015, even)).seasons.map(({ year }) => year)).toEqual([2014, 2015]);
 });
+
+test("frost in May alone is of a winter in the south; nights colder than -40 degC are reckoned as that", () => {
+  expect(told(yearOf(2015, { 130: -3 })).seasons).toMatchObject([{ year: 2015, nights: 1 }]);
+  expect(told(yearOf(2015, { 5: -46 })).worst!.night.low).toBe(-40);
+});

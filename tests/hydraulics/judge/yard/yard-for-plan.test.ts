@@ -103,6 +103,12 @@ describe("yardForPlan", () => {
     expect(answer.ok ? [] : answer.problems.map(({ code }) => code)).toEqual(["heightsDisagree"]);
   });
 
+  it("nobody drinks at what drains, and the air takes what is in its ring all the same", () => {
+    const [fount] = hens(6, [{ kind: "fount-1gal", hole: "uphill" }], { slope: "7 %" }).waterers;
+    expect(fount!.reach.atOnce).toBe(0);
+    expect(fount!.weeks[0]!.draw.size).toBe(fount!.open.now);
+  });
+
   it("hens do not grow out of a pan", () => {
     expect(hens(12, [{ kind: "pan-40cm" }]).changeOvers).toEqual([]);
   });

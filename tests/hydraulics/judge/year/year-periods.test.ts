@@ -1,6 +1,9 @@
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
+import { yearForPlan } from "../../../../packages/hydraulics/src/judge/year/year-for-plan.js";
 import { eventsOf, spansOf } from "../../../../packages/hydraulics/src/judge/year/year-periods.js";
 import type { Flock } from "../../../../packages/hydraulics/src/model/flock.js";
+import { penPlan } from "../birds/pens.js";
+import { planOf } from "../trouble/ask.js";
 
 const on = (...days: number[]) => days.map((day) => ({ day })) as never;
 
@@ -75,4 +78,13 @@ describe("eventsOf", () => {
     const flock = { day: 100, pens: [{ ...PENS[0], batches: [batch(-3), batch(9)] }] } as unknown as Flock;
     expect(eventsOf(flock, 100, 200).map(({ code, day }) => [code, day])).toEqual([["hatches", 103]]);
   });
+});
+
+test("a year asks for a day to begin on where neither the plan nor anybody names one", () => {
+  const plan = planOf(penPlan());
+  const answer = yearForPlan(plan, { weeks: 1 });
+  expect(answer.ok ? [] : answer.problems.map(({ code, path }) => [code, path])).toEqual([
+    ["missing", "day"],
+  ]);
+  expect(yearForPlan(plan, { weeks: 1, from: "2026-07-04" }).ok).toBe(true);
 });
