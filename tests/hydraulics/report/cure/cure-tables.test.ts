@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import { writeFrontDocument } from "../../../../packages/hydraulics/src/report/cure/cure-document.js";
 import {
   writeCureHeadline,
   writeScene,
@@ -190,6 +191,12 @@ describe("writeFrontText", () => {
     );
     expect(text("height")).toMatch(/\n *60 cm +3\.00 EUR +Leave it as it is\.\n/);
     expect(text("margin")).toContain("the cheapest of its kind");
+    const document = writeFrontDocument("Bank", front({ money: undefined }), "metric");
+    expect(document).toMatchObject({ plan: { name: "Bank" }, money: null, proven: true });
+    expect(document.costAgainstMargin[0]!.changes[0]!.words).toBe(
+      'Raise the stand of "barrel" by 20 cm, to 40 cm.',
+    );
+    expect(writeFrontDocument("", front(), "metric").money).toBe("EUR");
     expect(text("margin", { proven: false })).toContain("ended early");
     expect(text("margin", { costAgainstMargin: [] })).toContain("Nothing that was searched makes it work.");
     expect(text("margin", { costAgainstMargin: [{ ...point, margin: Number.POSITIVE_INFINITY }] })).toMatch(

@@ -1,4 +1,5 @@
 import { describe, expect, it } from "vitest";
+import type { RainRecord } from "../../../../packages/hydraulics/src/document/rain-record.js";
 import type { RainSupply } from "../../../../packages/hydraulics/src/judge/rain/rain-answer.js";
 import type { Carrying } from "../../../../packages/hydraulics/src/judge/time/carrying.js";
 import type { Mark } from "../../../../packages/hydraulics/src/judge/time/daily-mark.js";
@@ -26,6 +27,7 @@ import {
   writeRainFinding,
   writeRainQuestion,
   writeRainRun,
+  writeRainText,
 } from "../../../../packages/hydraulics/src/report/time/rain-text.js";
 import type { DayResult, PenDay } from "../../../../packages/hydraulics/src/simulate/day-result.js";
 import type { DaysSummary } from "../../../../packages/hydraulics/src/simulate/day-summary.js";
@@ -382,6 +384,56 @@ describe("rain", () => {
     expect(writeRainCautions(supply({ overflow: narrow }), "metric")[0]).toMatch(
       /passes only 30 L\/min: fit 70 mm or more/,
     );
+  });
+
+  it("as text has what was reckoned with, each run, each year and season, and the sizes that last", () => {
+    const part = (shortDays: number, days: number) => ({ days, shortDays, missing: 0, rain: 0 });
+    const run = {
+      ...{ convention: "drawnFirst", begins: "full", inTime: 0.95, inVolume: 0.876, longestShort: 6 },
+      balance: { shortDays: 36, sums: { in: 0.02, given: 0.015, over: 0.004, end: 0.001 } },
+      years: [{ year: 2024, ...part(30, 366) }],
+      seasons: [part(1, 90), part(2, 92), part(33, 92), part(0, 91)],
+    };
+    const text = (more: object = {}) =>
+      writeRainText(
+        "",
+        { name: "Mill", findings: [{ code: "flagged", days: 2 }] } as unknown as RainRecord,
+        supply({
+          ...{
+            firstDay: 20_000,
+            days: 730,
+            figure: "size",
+            heatFrom: "plan",
+            usable: 0.2,
+            demandMean: 0.008,
+            runs: [run],
+            roofNeeded: 12.3,
+          },
+          roof: { area: 20, runoff: 0.85, wetting: 5e-4, firstFlush: 0.01 },
+          ...more,
+        }),
+        "metric",
+        plain,
+      );
+    expect(text()).toMatch(/^This plan: will the rain do for barrel\?\nNot by itself: 36 of 730 days/);
+    expect(text()).toContain("- rain of Mill: 2024-10-04 to 2026-10-03, 730 days\n");
+    expect(text()).toMatch(
+      /- roof: 20 m.?, 85 % runs off, 0\.5 mm a wet day only wets it, the diverter keeps 10 L\n/,
+    );
+    expect(text()).toContain(
+      "- birds: 8 L a day on average, 10 L on the hottest (the figure to size on; heat as in the plan)\n- 2 values failed",
+    );
+    expect(text()).toMatch(
+      /\ndrawn before the day's rain, begun full +36 +6 +95\.0 % +87\.6 % +20 L +15 L +4 L +1 L\n/,
+    );
+    expect(text()).toMatch(/\n2024 +30 +366\nDecember to February +1 +90\n/);
+    expect(text()).toContain(
+      "- Never fails: 200 L usable with the rain of the day counted, 250 L without.\n- With this vessel the roof would have to be 12.3 m",
+    );
+    expect(text({ neverFailsDrawnFirst: undefined })).toContain("counted, none without.");
+    const none = text({ neverFails: undefined, roofNeeded: undefined, figure: "expect", heatFrom: "record" });
+    expect(none).toMatch(/- No vessel lasts with this roof\.\n- No roof is large enough/);
+    expect(none).toContain("(the figure to expect; heat of each day of the record)");
   });
 
   it("speaks of one day as of one", () => {
