@@ -134,6 +134,12 @@ test("writeVerdict names the drinker and its place, what is also wrong, and wher
   expect(text).toContain("The two friction laws differ here; Darcy-Weisbach is the cautious one.");
 });
 
+test("writeVerdict says nothing of the two laws where they agree", () => {
+  expect(writeVerdict({ ...checked.drinkers[0]!, lawsAgree: true }, checked.line, "metric")).not.toContain(
+    "friction laws",
+  );
+});
+
 test("writeVerdict gives no place to a drinker that is alone", () => {
   const alone = checkedOf([{ length: "3 m", drinkers: { kind: "cup-float" } }]);
   expect(writeVerdict(alone.drinkers[0]!, alone.line, "metric")).toMatch(/^run 1 does well/);

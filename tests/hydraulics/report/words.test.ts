@@ -14,6 +14,7 @@ test.each([
   [0.0921, "9.2 cm/s", "0.3 ft/s"],
   [-1.524, "1.52 m/s", "5 ft/s"],
   [0, "0 cm/s", "0 ft/s"],
+  [1, "1 m/s", "3.3 ft/s"],
 ])("writeVelocity(%d m/s) is %s, or %s", (velocity, metric, us) => {
   expect(writeVelocity(velocity, "metric")).toBe(metric);
   expect(writeVelocity(velocity, "us")).toBe(us);

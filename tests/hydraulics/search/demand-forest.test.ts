@@ -14,7 +14,7 @@ function highest(length: string) {
     points: [{ id: "end", ground: "0 cm", above: "0 cm" }],
     runs: [{ id: "line", to: "end", length, drinkers: nipples(2) }],
   });
-  const space = buildCureSpace(plan, { standMost: 1.5, standStep: 0.1 }, { pipes: false, stands: true });
+  const space = buildCureSpace(plan, { standMost: 1.5, standStep: 0.1 }, { pipes: true, stands: true });
   const building = buildCureLines(space);
   if (!building.ok) throw new Error(JSON.stringify(building.problems));
   const { lines } = building;
@@ -25,7 +25,11 @@ function highest(length: string) {
   // From a higher stand such a run does not come down: there is no such line, so it does not work.
   for (const [k, { height }] of space.sources[0]!.options.entries())
     if (height > space.sources[0]!.options[option!]!.height + 1e-9)
-      expect([lines.lineOf([0, k]), works([0, k])]).toEqual([undefined, false]);
+      expect([lines.lineOf([0, k]), lines.lineOf([1, k]), works([0, k])]).toEqual([
+        undefined,
+        undefined,
+        false,
+      ]);
   return space.sources[0]!.options[option!]!.height;
 }
 

@@ -35,9 +35,19 @@ function ring(more: Record<string, unknown> = {}) {
   const { requirement } = requiring;
   const [scene] = requirement.scenes;
   const isAllowed = standsThatLevelsAllow(lines, requirement, scene!);
+  const spareOf = (option: number) =>
+    judgeScene(requirement, lines.lineOf([0, 0, 0, 0, option])!, scene!).spare!;
+  const isAllowedWith = (margin: number) => standsThatLevelsAllow(lines, { ...requirement, margin }, scene!);
   const works = (option: number) =>
     judgeScene(requirement, lines.lineOf([0, 0, 0, 0, option])!, scene!).meets;
-  return { space, heights: space.sources[0]!.options.map((one, k) => ({ ...one, k })), isAllowed, works };
+  return {
+    space,
+    heights: space.sources[0]!.options.map((one, k) => ({ ...one, k })),
+    isAllowed,
+    isAllowedWith,
+    spareOf,
+    works,
+  };
 }
 
 describe("standsThatLevelsAllow", () => {
@@ -49,6 +59,13 @@ describe("standsThatLevelsAllow", () => {
     for (const height of good) expect(allowed).toContain(height);
     expect(allowed).not.toContain(0);
     expect(allowed).not.toContain(1.2);
+  });
+
+  it("leaves none out that has just the head to spare that is asked for", () => {
+    const { heights, isAllowedWith, spareOf, works } = ring();
+    const dripping = heights.filter(({ k }) => works(k) && spareOf(k).against === "dripping");
+    expect(dripping.length).toBeGreaterThan(0);
+    for (const { k } of dripping) expect(isAllowedWith(spareOf(k).head)(k)).toBe(true);
   });
 
   it("says nothing against a stand where a regulator holds the water back", () => {

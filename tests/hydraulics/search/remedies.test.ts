@@ -230,6 +230,10 @@ describe("changeDrinkers, where chicks drink", () => {
 });
 
 describe("letAirOut", () => {
+  it("leaves alone an end that holds air, for no water has to pass it", () => {
+    expect(letAirOut(ailingOf(rising))).toEqual([]);
+  });
+
   it("bleeds the hump, and leaves what was measured beside it as it was", () => {
     const survey = [
       { along: "4 m", fall: "0 cm" },

@@ -134,6 +134,23 @@ describe("judgeScene", () => {
     });
   });
 
+  it("raises what hangs as far as its birds have grown", () => {
+    const hung = yard({
+      runs: [
+        { id: "feed", to: "wall", length: "3 m", fall: "0 cm" },
+        { id: "lane", length: "3 m", fall: "0 cm", hung: true, drinkers: { kind: "plain", count: 2 } },
+      ],
+      more: pens({ kind: "meat-chicken", age: "1 week" }),
+    });
+    const { requirement, line } = builtFrom(hung, { weeks: 3 });
+    const heights = requirement.scenes.map(
+      (scene) => hangInScene(requirement, line, scene).drinkers.height[0]!,
+    );
+    expect(heights[0]).toBe(line.drinkers.height[0]);
+    for (let week = 1; week < heights.length; week += 1)
+      expect(heights[week]).toBeGreaterThan(heights[week - 1]!);
+  });
+
   it("leaves a line as it is where no bird drinks", () => {
     const { requirement, line } = builtFrom(lane());
     expect(hangInScene(requirement, line, requirement.scenes[0]!)).toBe(line);

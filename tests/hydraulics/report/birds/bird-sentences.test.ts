@@ -35,6 +35,7 @@ test.each([
 test.each([
   [0, "0 s"],
   [7.36, "7.4 s"],
+  [10, "10 s"],
   [43.2, "43 s"],
   [300, "5 min"],
 ])("writeSeconds(%d) is %s", (seconds, words) => {

@@ -67,6 +67,21 @@ describe("words of what birds need", () => {
     );
     expect(pen([device({ has: 5 })])[0]).toMatch(/it has 5\.$/);
     expect(pen([device()], { isSuggestion: true })[0]).toContain("nipples are a suggestion");
+    const few = {
+      code: "tooFewDrinkers",
+      pen: "hens",
+      birds: 12,
+      needed: 3,
+      binding: false,
+      counts: "birds",
+      figure: 4,
+    } as const;
+    const asks = (drinkers: number) =>
+      writeBirdFinding({ ...few, drinkers, device: "nipple" } as never, "metric");
+    expect([asks(1), asks(2)].map((text) => /(\d nipples?) for 12/.exec(text)?.[1])).toEqual([
+      "1 nipple",
+      "2 nipples",
+    ]);
     expect(pen([device({ needed: 1, has: 1 })])[0]).toContain("1 nipple for");
   });
 
@@ -203,6 +218,8 @@ describe("writeBirdsText", () => {
   it("tells each week with its day and age, and heights where a table has them", () => {
     expect(text()).toMatch(/\n +0 +2024-10-04 +3 weeks +4 L +2 L +1 L +8 L +8 L\n/);
     expect(text()).toMatch(/\n +1 +2024-10-11 +4 weeks /);
+    const coming = { ...birds().weeks[0], ages: [{ ageDays: -7 }, { ageDays: 0 }] };
+    expect(text(birds({ weeks: [coming] }))).toMatch(/\n +0 +2024-10-04 +not yet, 0 days +4 L/);
     expect(text()).toMatch(/\n +0 +10 cm to 12 cm\n +1 +no table has it/);
   });
 
@@ -302,6 +319,8 @@ describe("writeWeeksText", () => {
     ]);
     expect(found).toContain("  Every week: hens: its 12 birds");
     expect(found).toContain("  Week 1: ducks: its 12 birds");
+    const kinds = ["Duck", "Goose"].map((kind) => ({ code: "notYetCome", pen: "hens", kind, days: 7 }));
+    expect(text([week({ findings: kinds })]).match(/come in 7 days/g)).toHaveLength(2);
     expect(text([week({ pens: [] })])).toContain("every week is alike");
   });
 });

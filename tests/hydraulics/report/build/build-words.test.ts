@@ -147,12 +147,12 @@ describe("parts, prices, marks and steps", () => {
       mark("drinker", "lane 1", 0.3),
       mark("drinker", "lane 2", 0.3002),
       mark("drinker", "lane 3", 0.302),
-      mark("end", "tee", 0.3),
+      mark("end", "tee 1", 0.3),
     ]);
     expect(marks.map(({ words }) => words)).toEqual([
       "drinkers lane 1 and 2",
       "drinker lane 3",
-      "pipe at tee",
+      "pipe at tee 1",
     ]);
   });
 
@@ -255,6 +255,7 @@ describe("writeLoadLines", () => {
       "On its 4 pads it presses 30 kPa; Clay is presumed to bear 75 kPa: 40 % of that. Wet",
     );
     expect(lines({ pressure: 45_000 })).toContain("60 % of that: close. A pad of 30 cm square");
+    expect(lines({ pressure: 37_500 })).toContain("75 kPa: 50 % of that. Wet");
     expect(lines({ pressure: 45_600 })).toContain("61 % of that: close.");
     expect(lines({ pressure: 150_000, on: "feet" })).toMatch(
       /its 4 bare feet it presses 150 kPa.*: 2 times that: too much\. A pad/,
@@ -382,6 +383,7 @@ describe("the sheet as text, and its parts as a table", () => {
       ["to buy", "6", "6"],
       ["on hand", "", ""],
     ]);
+    expect(rows[2]!.split(",").slice(0, 5)).toEqual(["p", "PVC", "", "1", "3"]);
     expect(rows[1]!.split(",").slice(-2)).toEqual(["1.5", "4.5"]);
   });
 });

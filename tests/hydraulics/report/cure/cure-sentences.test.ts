@@ -117,6 +117,22 @@ it("writeClose tells how much is left, before what, and when", () => {
   );
 });
 
+it("writeClose calls close what is less than two centimetres, and tells nothing below none", () => {
+  const close = { drinker: "hens 3", spare: 0.02, week: 0, hot: false, against: "starving" } as const;
+  expect(writeClose(close, "metric")).toBe("Closest is hens 3, with 20 mm to spare before it starves.");
+  expect(writeClose({ ...close, spare: 0.0199 }, "metric")).toContain("That is a close call");
+  expect(writeClose({ ...close, spare: -0.001 }, "metric")).toContain("with 0 mm to spare");
+});
+
+it("writeCost speaks of what has no price only beside money", () => {
+  const cost = { ...NO_COST, parts: 2, unpriced: 2 };
+  expect(writeCost(cost, undefined, "metric")).toBe("2 new parts");
+  expect(writeCost({ ...cost, money: 1 }, undefined, "metric")).toBe("1.00, 2 new parts (no price given)");
+  expect(writeCost({ ...cost, money: 1, parts: 3, unpriced: 1 }, undefined, "metric")).toContain(
+    "(1 without a price)",
+  );
+});
+
 it("writeSearch tells what is proven, and where it ended early the least that is left", () => {
   const search = { kind: "pipe", plans: 43_535_646_720, judged: 5, parts: 50, bound: undefined } as const;
   expect(writeSearch({ ...search, proven: true, found: true }, undefined, "metric")).toBe(

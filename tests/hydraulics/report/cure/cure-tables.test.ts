@@ -123,6 +123,10 @@ describe("variants beside each other", () => {
     const best = (words: string, of = [a!, b!, c!]) => bestVariants(rowOf(words), of);
     expect(best("highest stand")).toEqual([true, false, false]);
     expect(best("least flow, lowest and busiest")).toEqual([true, true, false]);
+    const bare = variant("none", { drinkers: 0, counts: { ...counts, good: 0 } });
+    expect(
+      best("drinkers that are good", [bare, variant("a", { counts: { ...counts, good: 2 } }), variant("b")]),
+    ).toEqual([false, false, true]);
     expect(best("pipe")).toEqual([false, false, false]);
     expect(best("greatest head, full and idle", [variant("a", { idleHead: 1 }), variant("b")])).toEqual([
       false,

@@ -172,6 +172,8 @@ describe("a guard", () => {
     expect(gain({})).toBe("");
     expect(gain({ buysTime: 60 })).toBe(": 1 min more before a bird goes without");
     expect(gain({ buysTime: 59 })).toBe("");
+    const alarm = guard({ kind: "alarm", source: 0, level: 0.3 }, { buysTime: HOUR });
+    expect(writeGain(alarm, 0, "metric")).toBe(": no bird goes without");
     expect(gain({ buysTime: HOUR }, 0, false)).toBe(": 1 h more before half of the drinkers are dry");
     expect(gain({ buysTime: undefined })).toBe(": no bird goes without");
     expect(gain({ buysTime: undefined }, 0, false)).toBe(": the drinkers do not run dry");

@@ -80,6 +80,8 @@ describe("writeMishapsText", () => {
       /^This plan: what any one mishap does\nEverything is full on 2024-10-04 at 06:00 when it happens;/,
     );
     expect(text()).toMatch(/\n1 +joint apart at tee \(the worst of 2\) +2 h +100 L +3 h +2 +1\n/);
+    const little = { ...burst, worst: { ...burst.worst, balance: { lost: 5e-4 } } };
+    expect(text({ rows: [little] })).toMatch(/\n1 +joint apart at tee \(the worst of 2\) +2 h +500 mL +3 h /);
     // What pours nothing away empties nothing either.
     expect(text()).toMatch(/\n2 +lane 2 stuck open +not +1\n/);
     expect(text()).toContain("\n1. Joint apart at tee (the worst of 2). A disc with a hole");
@@ -127,6 +129,8 @@ describe("writeMishapsText", () => {
     };
     const both = text({ waterers: [waterer, waterer] });
     expect(both).toMatch(/Loose waterers\n[\s\S]*\n1 +pan in hens kicked over +12 +at once +30 +4 L +\S/);
+    const calm = { ...waterer, worst: { ...waterer.worst, birdHours: 0.4 } };
+    expect(text({ waterers: [calm] })).toMatch(/\n1 +pan in hens kicked over +12 +at once +4 L +\S/);
     expect(both).toMatch(/\n1\. Pan in hens kicked over\. 4 L run out/);
     expect(text({ waterers: [waterer, waterer] }, 1)).toContain("1 more that do less");
     const alone = text({ rows: [], waterers: [waterer] });
@@ -162,6 +166,22 @@ describe("writeMishapsDocument", () => {
       night: { falls: [{ source: "barrel", fall: 0 }] },
     });
     expect(document.mishaps[0]!.guards).toMatchObject([{ kind: "limiter", run: "feed", isCheapest: true }]);
+    const kinds = [
+      { kind: "alarm", source: 0, level: 0.3 },
+      { kind: "spareDrinker", group: 0 },
+      { kind: "look", every: 3600 },
+    ];
+    const guards = writeMishapsDocument(
+      "",
+      mishaps({ rows: [{ ...stuck, guards: kinds.map((kind) => guard(kind)) }] }),
+      "metric",
+    ).mishaps[0]!.guards!;
+    expect(guards).toMatchObject([
+      { kind: "alarm", source: "barrel" },
+      { kind: "spareDrinker", group: "lane" },
+      { kind: "look", every: 3600 },
+    ]);
+    expect(guards.map((one) => "run" in one)).toEqual([false, false, false]);
     const places = [
       { kind: "hoseOff", source: 0 },
       { kind: "tapLeftShut", run: 1 },

@@ -69,6 +69,16 @@ describe("words of a cause", () => {
     ]);
   });
 
+  it("tells what sits right at the start of a run from what sits along it", () => {
+    const at = (along: number) =>
+      writeCause(
+        { ...causeOf("runBlocked", ["feed"]), severity: { openShare: 0.3, along } } as LikelyCause,
+        "metric",
+      );
+    expect(at(0)).toContain("feed, at its start");
+    expect(at(0.6)).toContain("feed about 60 cm along");
+  });
+
   it("tells how bad it is in the reader's units", () => {
     expect(writeCause(causeOf("waterLow", ["barrel"]), "metric")).toBe(
       "barrel holds less water than thought, perhaps 20 cm less",

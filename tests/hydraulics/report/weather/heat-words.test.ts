@@ -150,6 +150,9 @@ describe("what would change it, softens, or renews it", () => {
     expect(writeHeatLevers(hot, "metric")).toMatch(
       /^lane, 41 °C at worst and 5 h too warm\. white.*: 33 °C, 1 h too warm; wholly in shade: 27 °C\.$/,
     );
+    const lagged = [{ change: "lagging", peak: 30, less: 0, refused: 0 }] as const;
+    expect(writeHeatLevers({ ...hot, levers: lagged }, "metric")).toContain("lagged with 25 mm of foam");
+    expect(writeHeatLevers({ ...hot, levers: lagged }, "us")).toMatch(/lagged with 1 in of foam/);
     expect(writeHeatLevers({ ...hot, levers: [] }, "metric")).toBeUndefined();
     expect(writeHeatLevers(part({ levers }), "metric")).toBeUndefined();
   });
@@ -209,7 +212,9 @@ describe("writeHeatText", () => {
     const marked = (more: Partial<Heat>) =>
       writeHeatText("", heat(more), "metric", (words, as) => `<${as}>${words}`);
     expect(marked({})).toContain("<good>No:");
-    expect(marked({ parts: [part({ hottest: curve(41, { less: 60 }) })] })).toContain("<starves>Water");
+    expect(marked({ parts: [part({ drinkers: 1, hottest: curve(41, { less: 60 }) })] })).toContain(
+      "<starves>Water",
+    );
     expect(marked({ parts: [part(), part({ drinkers: 0, hottest: curve(61, { less: 60 }) })] })).toContain(
       "<good>No:",
     );

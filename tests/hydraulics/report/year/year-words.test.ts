@@ -106,6 +106,9 @@ describe("what is put out, short, or to be bought", () => {
     ]);
     expect(buy("pieces", 1)[0]).toContain("Jar: 1 piece, and");
     expect(buy("money", 7.504)[0]).toMatch(/Jar: 7\.5 EUR, and .* does that\.$/);
+    expect(writeLeastToBuy({ items, by: "money", cost: 3, bound: 3, never: [] }, undefined)[0]).toContain(
+      "3 of the plan's money, and",
+    );
     expect(buy("money", 1)[0]).toContain("Jar: 1 EUR,");
     expect(
       writeLeastToBuy(
