@@ -94,6 +94,12 @@ test("a barrel found empty one morning: the look that is asked for is taken and 
         .poll(() => causes.nth(0).locator("h4").textContent(), { timeout: 20_000 })
         .toMatch(/^1\. Hen line 7 is stuck open/);
       expect(await causes.nth(0).textContent()).toContain("take it out, rinse it in clean water");
+      // What is likeliest stays in sight where it is pressed, and leads down to the look.
+      expect(await page.locator("headfall-trouble .likeliest").boundingBox()).toMatchObject({ y: 0 });
+      await page.getByRole("button", { name: "To the one look" }).click();
+      expect(await page.locator("headfall-trouble #look").evaluate((look) => look.matches(":focus"))).toBe(
+        true,
+      );
       expect(await tooSmall(page, "headfall-trouble")).toEqual([]);
       expect(await line.accessibilityFaults()).toEqual([]);
       // It is no part of the plan, and still there on coming back.

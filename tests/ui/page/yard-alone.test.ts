@@ -53,3 +53,26 @@ test("a yard without a line is at home in every room, on a phone: each tells of 
     { viewport: { width: 360, height: 740 } },
   );
 });
+
+test("from the first page a keeper of founts alone comes to how far off level one may stand, and what to shim, with a thumb", async () => {
+  await visitRested(
+    async ({ page }) => {
+      await page.getByRole("button", { name: "Draw a line of your own" }).tap();
+      await page.getByRole("button", { name: "No line: founts and pans alone" }).tap();
+      const yard = page.locator("headfall-yard");
+      await yard
+        .getByText(/drains from 6\.3 % .* with its hole uphill/)
+        .first()
+        .waitFor({ state: "attached" });
+      const slope = yard.getByLabel(/^Slope of the ground/).first();
+      await slope.fill("7 %");
+      await slope.press("Enter");
+      await yard
+        .getByText(/First:.*on 7 % .* it runs out.*shim the lower edge by 8\.8 mm at least/)
+        .first()
+        .waitFor();
+      expect(new URL(page.url()).hash).toBe("#yard");
+    },
+    { viewport: { width: 360, height: 740 }, hasTouch: true },
+  );
+});

@@ -160,9 +160,9 @@ export class PlanDesk implements Desk {
   }
 
   async beginOwn(): Promise<void> {
-    const { vesselChoice, beginWith } = await import("./vessel-choice.js");
+    const { vesselChoice, beginPlan } = await import("./vessel-choice.js");
     this.#page.card = vesselChoice(async (vessel) => {
-      await this.openNew(beginWith(vessel, this.units));
+      await beginPlan(this, vessel);
       this.#page.focus("main");
     });
     this.#page.show();

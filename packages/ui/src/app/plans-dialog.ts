@@ -7,7 +7,7 @@ import { EXAMPLES } from "./examples.js";
 import { PageDialog } from "./page-dialog.js";
 import { deletedView, type PlanActs, planRow, renameRow, shutRow } from "./plan-rows.js";
 import { savePlans, saveRecord } from "./save-plans.js";
-import { beginWith, vesselChoice } from "./vessel-choice.js";
+import { beginPlan, vesselChoice } from "./vessel-choice.js";
 import { YARD_EXAMPLE } from "./yard-example.js";
 
 /** Shows the list of plans: to open, rename, copy, delete and bring back, and to begin or fetch another. */
@@ -114,7 +114,7 @@ class PlansDialog {
   }
 
   #beginView() {
-    return html`${vesselChoice((vessel) => this.#leave(() => this.#desk.openNew(beginWith(vessel, this.#desk.units))))}
+    return html`${vesselChoice((vessel) => this.#leave(() => beginPlan(this.#desk, vessel)))}
       <div class="acts"><button @click=${() =>
         this.#update(() => {
           this.#isBeginning = false;

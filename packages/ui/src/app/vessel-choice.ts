@@ -14,19 +14,38 @@ const SHORT_LIST = [
 ];
 
 /** Asks what holds the water, with one press for an answer. */
-export function vesselChoice(onChoose: (vessel: string) => unknown) {
+export function vesselChoice(onChoose: (vessel: string | undefined) => unknown) {
   const vessels = SHORT_LIST.flatMap((id) => allVessels.find((vessel) => vessel.id === id) ?? []);
   return html`<section class="card" aria-labelledby="vessel">
     <h2 id="vessel" tabindex="-1">What holds the water?</h2>
     <div class="acts">
       ${vessels.map(({ id, name }) => html`<button @click=${() => onChoose(id)}>${name}</button>`)}
+      <button @click=${() => onChoose(undefined)}>No line: founts and pans alone</button>
     </div>
     <p class="quiet">It can be changed later, as everything can.</p>
   </section>`;
 }
 
+/** Begins a plan with a vessel, or with a fount and no line, whose place is the yard. */
+export async function beginPlan(
+  desk: { openNew(plan: Plan): Promise<void>; readonly units: UnitSystem },
+  vessel: string | undefined,
+): Promise<void> {
+  await desk.openNew(vessel === undefined ? FOUNT_ALONE : beginWith(vessel, desk.units));
+  if (vessel === undefined)
+    document.dispatchEvent(new CustomEvent("room-wanted", { detail: { room: "yard" } }));
+}
+
+const FOUNT_ALONE: Plan = {
+  headfall: 1,
+  name: "My yard",
+  sources: [],
+  runs: [],
+  pens: [{ id: "pen 1", birds: { kind: "hen", count: 6 }, drinkers: [], waterers: [{ kind: "fount-1gal" }] }],
+};
+
 /** A plan with nothing but its source: stood a little above the ground, where most stand. */
-export function beginWith(vessel: string, system: UnitSystem): Plan {
+function beginWith(vessel: string, system: UnitSystem): Plan {
   const stand = system === "us" ? "18 in" : "50 cm";
   return {
     headfall: 1,

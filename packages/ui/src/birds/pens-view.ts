@@ -90,7 +90,8 @@ function drinkersView({ plan, typing }: BirdsRoom, pen: number) {
       <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
   if (groups.length === 0)
     return html`<p class="note">There are no drinkers on the line yet.
-      <button type="button" @click=${wantRoom("line")}>Go to the line</button></p>`;
+      <button type="button" @click=${wantRoom("line")}>Go to the line</button> Do they drink from founts, pans or buckets?
+      <button type="button" @click=${wantRoom("yard")}>Go to the yard</button></p>`;
   const reached = groupsReached(plan);
   const others = (name: string) =>
     reached.flatMap((list, p) =>

@@ -16,7 +16,7 @@ export function lookView(room: TroubleRoom, trouble: Trouble) {
   const another = moreLooks.find(({ look }) => look.look !== nextLook?.look.look);
   const places = likely[0]?.places.length ?? 0;
   return html`<section class="look" aria-labelledby="look">
-    <h3 id="look">The one look</h3>
+    <h3 id="look" tabindex="-1">The one look</h3>
     ${nextLook === undefined ? nothing : questionView(room, nextLook, "It tells 1 from 2")}
     ${another === undefined ? nothing : html`<details><summary>Or another look</summary>${questionView(room, another, "It tells 1 from 2 as well")}</details>`}
     ${lookAmong === undefined || places < 2 ? nothing : html`<details ?open=${nextLook === undefined}><summary>Which of the ${places} it is</summary>${questionView(room, lookAmong, "It tells most about which")}</details>`}

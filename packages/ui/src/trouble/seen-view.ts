@@ -64,7 +64,8 @@ function lastSeenView({ lastSeen, acts }: TroubleRoom) {
 function penView(room: TroubleRoom, { pen, drinkers }: PenToLookAt) {
   const all = (look: "gives" | "drips") => drinkers.map((id): Look => ({ look, at: "drinker", id }));
   const what = drinkers.length === 1 ? "The one drinker" : `All ${drinkers.length}`;
-  return answerRowForAll(room, `${what} of pen ${pen}`, [all("gives"), all("drips")]);
+  const whose = /^pen\b/i.test(pen) ? pen : `pen ${pen}`;
+  return answerRowForAll(room, `${what} of ${whose}`, [all("gives"), all("drips")]);
 }
 
 function runView(room: TroubleRoom, run: RunToLookAt) {

@@ -138,7 +138,7 @@ export class HeadfallTrouble extends RoomElement {
       ${
         checked === undefined
           ? html`<p role="status">Working the line out ...</p>`
-          : html`<div class="likeliest" role="status">${this.#likeliest(this.#room(plan, checked))}</div>
+          : html`<div class="head"><div class="likeliest" role="status">${this.#likeliest(this.#room(plan, checked))}</div>${this.#jump()}</div>
             <div class="rest">${seenView(this.#room(plan, checked), this.drawn, this.#drawing)}
               <div class="told ${isOld ? "older" : ""}">${this.#told(this.#room(plan, checked))}</div></div>`
       }
@@ -159,6 +159,18 @@ export class HeadfallTrouble extends RoomElement {
       <section class="cautions" aria-label="Cautions">${TROUBLE_CAUTIONS.map((line) => html`<p>${line}</p>`)}
         <p>Nobody works under a full vessel on a stand that has not been proven.</p></section>`;
   }
+
+  /** On a phone the causes stand far below what is pressed. */
+  #jump() {
+    if (this.#trouble.trouble === undefined) return nothing;
+    return html`<button type="button" class="jump" @click=${this.#goToLook}>To the one look</button>`;
+  }
+
+  readonly #goToLook = (): void => {
+    const look = this.renderRoot.querySelector<HTMLElement>("#look");
+    look?.scrollIntoView({ block: "center" });
+    look?.focus({ preventScroll: true });
+  };
 
   /** At the head of the room, so that it is seen and heard where the signs are told. */
   #likeliest({ trouble, system }: TroubleRoom) {

@@ -2,7 +2,9 @@ import { css } from "lit";
 
 export const troubleStyles = css`
   .rest { display: flex; flex-direction: column; gap: 0 1.5rem; }
-  .likeliest { min-height: 3.2rem; border-bottom: 1px solid var(--_rule); margin-bottom: 0.35rem; }
+  .head { border-bottom: 1px solid var(--_rule); margin-bottom: 0.35rem; }
+  .likeliest { min-height: 3.2rem; }
+  .jump { display: none; }
   .told { min-width: 0; }
   .older { opacity: 0.75; }
   .work { display: flex; flex-wrap: wrap; align-items: center; gap: 0.35rem 0.75rem; margin: 0.5rem 0; }
@@ -18,9 +20,12 @@ export const troubleStyles = css`
   .list .row + .row { border-top: 1px solid var(--_rule); }
   .answers { display: flex; flex-wrap: wrap; gap: 0.25rem; }
   .answers button { flex: 1 1 auto; min-width: 44px; max-width: 10rem; padding: 0 0.3rem; font-size: 0.9rem; background: var(--_paper); display: inline-flex; align-items: center; justify-content: center; gap: 0.25rem; }
-  button[aria-pressed="true"] { border: 3px solid var(--_accent); font-weight: 700; background: var(--_sheet); }
-  button[aria-pressed="true"]::after { content: "\\2713"; }
-  button[aria-pressed="mixed"] { border: 3px dashed var(--_accent); }
+  /* No wider than before the press: the row stays as it is under the thumb. */
+  .answers button, .answers-of button { position: relative; }
+  button[aria-pressed="true"] { outline: 3px solid var(--_accent); outline-offset: -2px; background: var(--_sheet); }
+  button[aria-pressed="true"]::after { content: "\\2713"; position: absolute; inset: 1px 3px auto auto; line-height: 1; font-weight: 700; }
+  button[aria-pressed="mixed"] { outline: 3px dashed var(--_accent); outline-offset: -2px; }
+  button[aria-pressed]:focus-visible { outline: 3px solid var(--_focus); outline-offset: 2px; }
   .jug { display: flex; flex-wrap: wrap; gap: 0.35rem 1rem; align-items: end; padding-bottom: 0.5rem; }
   .typed { display: flex; flex-direction: column; min-width: 0; }
   .typed input { width: 8rem; }
@@ -44,6 +49,11 @@ export const troubleStyles = css`
   .answers-of li { display: grid; grid-template-columns: minmax(9rem, 1fr) minmax(0, 1fr); align-items: center; gap: 0.2rem 0.6rem; max-width: 40rem; }
   .answers-of button { width: 100%; }
   .cautions { border-left: 5px solid var(--_starves); padding-left: 0.9rem; margin-top: 1.25rem; }
+  @media (max-width: 899px) {
+    .head { position: sticky; top: 0; z-index: 2; background: var(--_paper); display: flex; flex-wrap: wrap; align-items: center; gap: 0 0.6rem; padding-bottom: 0.25rem; }
+    .likeliest { flex: 1 1 12rem; }
+    .jump { display: block; }
+  }
   @media (min-width: 900px) {
     .rest { display: grid; grid-template-columns: minmax(0, 25rem) minmax(0, 1fr); align-items: start; }
   }

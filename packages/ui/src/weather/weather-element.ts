@@ -86,7 +86,7 @@ export class HeadfallWeather extends RoomElement {
       <div class="rest ${isOld ? "older" : ""}">
         <section class="say" aria-label="Night, day, and what keeps them off">
           <details ?open=${this.#width.matches}><summary>Change the night, the day, and what keeps them off</summary>${this.#fields(plan)}</details>
-          ${airView(this.#air, this.examples)}
+          ${this.#record()}
         </section>
         <div class="told">
           ${answer === undefined ? (problems.length > 0 ? nothing : html`<p>Working it out ...</p>`) : this.#told({ ...this.#room(plan, answer.heat), ...answer })}
@@ -94,6 +94,15 @@ export class HeadfallWeather extends RoomElement {
       </div>
       ${this.howPanel(answer)}
     `;
+  }
+
+  /** Folded on a phone until there is one: night and day stand before it. */
+  #record() {
+    const { record, asked, faulty, isReading } = this.#air;
+    const isUnused = record === undefined && asked === undefined && faulty === undefined && !isReading;
+    const view = airView(this.#air, this.examples);
+    if (this.#width.matches || !isUnused) return view;
+    return html`<details><summary>By a daily record of the air: none yet</summary>${view}</details>`;
   }
 
   #told(room: WeatherRoom) {
