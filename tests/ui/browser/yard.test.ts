@@ -96,7 +96,7 @@ test("numbers tell how they were got", async () => {
 
 test("a waterer is added, made another kind, counted and taken out, each as one step", async () => {
   const { view, store } = await yardRoom(hill);
-  await userEvent.click(page.getByText("Add a waterer to hill pen"));
+  await userEvent.click(page.getByRole("button", { name: "Add a waterer to hill pen" }));
   expect(store.plan.pens![0]!.waterers).toHaveLength(4);
   await expect.poll(() => view.shadowRoot!.querySelectorAll(".row .picture").length).toBe(4);
   // The new one stands open, for nothing is typed of it yet; the others stay as they were.
@@ -110,7 +110,7 @@ test("a waterer is added, made another kind, counted and taken out, each as one 
   expect(store.plan.pens![0]!.waterers![3]).toEqual({ kind: "pan-40cm", count: 3 });
   await userEvent.click(page.getByLabelText("Take out hill pen waterer 4"));
   expect(store.plan.pens![0]!.waterers).toHaveLength(3);
-  expect(view.shadowRoot!.activeElement?.textContent).toBe("Add a waterer to hill pen");
+  expect(view.shadowRoot!.activeElement?.ariaLabel).toBe("Add a waterer to hill pen");
 });
 
 test("the slope of the ground is typed once for the pen, in per cent where no unit is given", async () => {

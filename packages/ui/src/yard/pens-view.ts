@@ -63,14 +63,9 @@ export function pensView(room: YardRoom) {
     return html`<p>A waterer stands in a pen, and the plan has none yet: say which birds there are.
       <button type="button" class="chief" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
   const count = pens.reduce((sum, { waterers }) => sum + (waterers?.length ?? 0), 0);
-  return html`${count === 0 ? nothing : PICTURES}
-    ${count < 2 ? nothing : html`<p class="buttons">${openAllButton(room.isAllOpen, room.acts.openAll)}</p>`}
+  return html`${count === 0 ? nothing : html`<p class="buttons">Open one to see and change it. ${count < 2 ? nothing : openAllButton(room.isAllOpen, room.acts.openAll)}</p>`}
     ${pens.map((_, pen) => penView(room, pen, yard?.pens[pen]))}`;
 }
-
-/** What all pictures have in common, said once. */
-const PICTURES = html`<p class="quiet">Open one to see and change it. Each is drawn cut along its slope, downhill to the right. A dot is the air hole of a
-  fount, as high as the water stands; the broken line is the ground on which it would drain.</p>`;
 
 function penView(room: YardRoom, pen: number, told: PenYard | undefined) {
   const { plan, typing, acts } = room;
@@ -84,13 +79,13 @@ function penView(room: YardRoom, pen: number, told: PenYard | undefined) {
     acts.opened({ pen, at: waterers.length });
   };
   return html`<section class="pen" aria-labelledby="yard-pen-${pen}">
-    <h3 id="yard-pen-${pen}">${name}</h3>
+    <div class="head"><h3 id="yard-pen-${pen}">${name}</h3>
+      <button type="button" class="add" aria-label="Add a waterer to ${name}" @click=${add}>Add a waterer</button></div>
+    ${problemView(typing, act)}
     <p class="quiet">${birdsIn(room, pen, told)}</p>
     ${same === undefined ? nothing : placesView(same)}
     ${waterers.length === 0 ? nothing : html`<ul class="rows" aria-label="Waterers of ${name}">${waterers.map((_, at) => watererView(room, { pen, at }, same))}</ul>`}
     ${groundView(room, pen, same)}
-    <button type="button" class="add" @click=${add}>Add a waterer to ${name}</button>
-    ${problemView(typing, act)}
   </section>`;
 }
 
@@ -105,8 +100,8 @@ function placesView(told: PenYard) {
 function groundView(room: YardRoom, pen: number, told: PenYard | undefined) {
   const { plan, typing, isAllOpen } = room;
   const hasWeeks = told !== undefined && told.waterers.length > 0;
-  const ground = told === undefined ? "Ground" : `Ground: ${writeSlope(told.slope)}`;
-  return html`<details class="ground-and-weeks" ?open=${isAllOpen}><summary>${ground}${hasWeeks ? ", and the coming weeks" : nothing}</summary>
+  const ground = told === undefined ? "Ground" : `Ground ${writeSlope(told.slope)}`;
+  return html`<details class="ground-and-weeks" ?open=${isAllOpen}><summary>${ground}${hasWeeks ? ", coming weeks" : nothing}</summary>
     <div class="pair">${fieldView(slopeEntry(plan, pen), typing)}</div>
     ${hasWeeks ? html`${weeksView(room, told)}${changeOversView(told)}` : nothing}
   </details>`;

@@ -69,6 +69,7 @@ function toldView({ system, isWide }: YardRoom, pen: number, report: WatererRepo
     numberButton(text, { of: "waterer", pen, waterer: index, what });
   return html`<div class="shown">
     ${pictureView(report, system)}
+    <p class="quiet">Cut along its slope, downhill to the right.${report.tilt.works === "vacuum" ? DRAINING : nothing}</p>
     <dl class="figures">
       <div><dt>Gives on its slope</dt><dd>${number(writeVolume(gives, system), "gives")}</dd></div>
       ${drainsView(report, number)}
@@ -90,6 +91,9 @@ function toldView({ system, isWide }: YardRoom, pen: number, report: WatererRepo
     ${openingsView(report, system)}
   </div>`;
 }
+
+const DRAINING =
+  " A dot is the air hole, as high as the water stands; the broken line is the ground on which it would drain.";
 
 function drainsView({ tilt }: WatererReport, number: (text: string, what: WatererFigure) => unknown) {
   if ("drainsAt" in tilt)

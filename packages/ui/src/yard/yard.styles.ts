@@ -2,6 +2,8 @@ import { css } from "lit";
 
 export const yardStyles = css`
   .pen { border-top: 2px solid var(--_rule); margin-top: 1rem; }
+  .head { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 0.75rem; padding-top: 0.35rem; }
+  .head h3 { margin: 0; }
   .standing { display: inline-flex; align-items: center; gap: 0.35rem; font-weight: 600; }
   .standing svg { flex: none; }
   .standing.good { color: var(--_good); }

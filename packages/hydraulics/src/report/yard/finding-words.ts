@@ -13,7 +13,7 @@ const BRIEFLY: Readonly<Record<YardFinding["code"], string>> = {
   tooYoung: "some are too young for it",
   tooOld: "some have outgrown it",
   notForThem: "not for these birds",
-  mayDrown: "deep enough to drown in",
+  mayDrown: "young birds may drown",
   hangsHigh: "hangs too high",
   hangsLow: "hangs low",
   standsHigh: "stands too high",
