@@ -6,6 +6,7 @@ import type {
   StandLoad,
 } from "../../../../packages/hydraulics/src/judge/build/build-sheet.js";
 import type { PipeToCut } from "../../../../packages/hydraulics/src/judge/build/part-list.js";
+import { writeBuildPage } from "../../../../packages/hydraulics/src/report/build/build-page.js";
 import { writeBuildText } from "../../../../packages/hydraulics/src/report/build/build-text.js";
 import {
   gatherMarks,
@@ -148,6 +149,7 @@ describe("parts, prices, marks and steps", () => {
       mark("drinker", "lane 2", 0.3002),
       mark("drinker", "lane 3", 0.302),
       mark("end", "tee 1", 0.3),
+      mark("end", "tee 1", 0.3001),
     ]);
     expect(marks.map(({ words }) => words)).toEqual([
       "drinkers lane 1 and 2",
@@ -356,6 +358,16 @@ describe("the sheet as text, and its parts as a table", () => {
     expect(text({ heights })).toMatch(/Heights to mark\n.*\npipe at tee +250 mm +350 mm\n/);
     const steps = [{ code: "letBirdsIn" }, { code: "closeRing", run: "lane" }];
     expect(text({ steps })).toMatch(/In this order\n1\. Only then .*\n2\. lane closes a ring/);
+  });
+
+  it("as a page has no table without rows, and what a plan is called as text", () => {
+    const page = (title: string, more: object = {}) => writeBuildPage(title, sheet(more), "metric", "a4");
+    expect(page("")).not.toContain("<table");
+    const heights = [{ kind: "end", name: "tee", run: "lane", along: 0, height: 0.35, aboveGround: 0.25 }];
+    expect(page("", { heights })).toMatch(/<td>pipe at tee<\/td><td>250 mm<\/td><td>350 mm<\/td>/);
+    expect(page("")).toContain(">3 tee, for a, b, c, d, e (");
+    expect(page("<b>&")).toContain("<h1>&lt;b&gt;&amp;: to build it</h1>");
+    expect(page("")).toContain("<h1>This plan: to build it</h1>");
   });
 
   it("tells heights by the week, and whom to call", () => {

@@ -129,6 +129,7 @@ describe("writeMishapsText", () => {
     };
     const both = text({ waterers: [waterer, waterer] });
     expect(both).toMatch(/Loose waterers\n[\s\S]*\n1 +pan in hens kicked over +12 +at once +30 +4 L +\S/);
+    expect(both).toContain("If nothing goes wrong");
     const calm = { ...waterer, worst: { ...waterer.worst, birdHours: 0.4 } };
     expect(text({ waterers: [calm] })).toMatch(/\n1 +pan in hens kicked over +12 +at once +4 L +\S/);
     expect(both).toMatch(/\n1\. Pan in hens kicked over\. 4 L run out/);

@@ -416,6 +416,21 @@ describe("rain", () => {
         plain,
       );
     expect(text()).toMatch(/^This plan: will the rain do for barrel\?\nNot by itself: 36 of 730 days/);
+    const painted = (shortDays: number) => {
+      const dry = { ...run, balance: { ...run.balance, shortDays } };
+      const one = supply({
+        firstDay: 20_000,
+        roof: { area: 20, runoff: 1, wetting: 0, firstFlush: 0 },
+        usable: 1,
+        demandMean: 0,
+        runs: [dry],
+      });
+      return writeRainText("", { name: "", findings: [] } as unknown as RainRecord, one, "metric", marked);
+    };
+    expect([painted(0), painted(1)].map((words) => /<(good|starves)>/.exec(words)?.[1])).toEqual([
+      "good",
+      "starves",
+    ]);
     expect(text()).toContain("- rain of Mill: 2024-10-04 to 2026-10-03, 730 days\n");
     expect(text()).toMatch(
       /- roof: 20 m.?, 85 % runs off, 0\.5 mm a wet day only wets it, the diverter keeps 10 L\n/,

@@ -69,6 +69,12 @@ describe("words of a cause", () => {
     ]);
   });
 
+  it("tells how high the column of caught air is", () => {
+    expect(writeCause(causeOf("airLocked", ["wall"]), "metric")).toMatch(
+      /^Air is caught beyond wall: a column of 10 cm/,
+    );
+  });
+
   it("tells what sits right at the start of a run from what sits along it", () => {
     const at = (along: number) =>
       writeCause(
@@ -109,6 +115,10 @@ describe("words of a look", () => {
       { sees: "helps", chances: [0.9, 0.1], firstShare: 0.9 },
       { sees: "noChange", chances: [0.5, 0.5], firstShare: 0.5 },
     ] as const;
+    const even = [{ sees: "helps", chances: [0.65, 0.35], firstShare: 0.65 }] as const;
+    expect(writeAnswers({ look, answers: even, information: 0.3, afterFilling: false })[0]).toMatch(
+      /the first \(65 %\)$/,
+    );
     expect(writeAnswers({ look, answers, information: 0.3, afterFilling: false })).toEqual([
       "the drinker gives more: the first (90 %)",
       "nothing changes: it could be either",

@@ -138,7 +138,7 @@ describe("what is put out, short, or to be bought", () => {
 });
 
 describe("writeYearCalendar", () => {
-  const name = `${"Größe 🐔".repeat(14)}, hens; a\\b`;
+  const name = `${"Größe 🐔\u{10000}".repeat(12)}, hens; a\\b`;
   const year = {
     ...{ from: DAY, to: DAY + 365 },
     events: [
