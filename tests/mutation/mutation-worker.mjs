@@ -73,7 +73,8 @@ async function failureOf(run) {
     await run();
     return undefined;
   } catch (error) {
-    return String(error?.message ?? error);
+    // An error may be thrown without a word.
+    return String(error?.message ?? error) || "it failed";
   }
 }
 

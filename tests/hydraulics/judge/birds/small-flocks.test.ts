@@ -1,5 +1,6 @@
 import { expect, test } from "vitest";
 import { hangHeight } from "../../../../packages/hydraulics/src/birds/hang-height.js";
+import { needAtAge } from "../../../../packages/hydraulics/src/judge/birds/bird-needs.js";
 import { birdsForPlan } from "../../../../packages/hydraulics/src/judge/birds/birds-for-plan.js";
 import { drinkersForPlan } from "../../../../packages/hydraulics/src/judge/birds/drinkers-for-plan.js";
 import { hangAtForBirds } from "../../../../packages/hydraulics/src/judge/birds/hang-range.js";
@@ -77,4 +78,11 @@ test("judgeWeeks tells how much of its weeks is done, the hot ones after the usu
   expect(shares({ weather: { high: "21 degC", hotSpell: { high: "35 degC" } } })).toEqual([
     0.25, 0.5, 0.75, 1,
   ]);
+});
+
+test("birds want their flow from the day they hatch, and none before", () => {
+  const pullet = birdById("pullet")!;
+  expect(needAtAge(pullet, -1)).toBe(0);
+  expect(needAtAge(pullet, 0)).toBeGreaterThan(0);
+  expect(needAtAge(pullet, 100)).toBeGreaterThan(needAtAge(pullet, 0));
 });

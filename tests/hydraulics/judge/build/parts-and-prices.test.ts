@@ -25,7 +25,7 @@ test("a part's price is that of its own name and size, else of its name, else of
 test("a run's tap, one-way valve and regulator are parts where the plan has them, and not where it says it has none", () => {
   const countOf = (far: Record<string, unknown>, kind: string) =>
     sheetOf({}, { far })
-      .parts.filter((part) => part.kind === kind)
+      .parts.filter((part) => part.kind === kind && part.basis === "typed")
       .map(({ count }) => count);
   expect([
     countOf({ oneWay: true }, "oneWay"),

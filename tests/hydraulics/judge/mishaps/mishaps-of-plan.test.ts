@@ -124,3 +124,19 @@ test("mishapsOfPlan tells each source and each run by itself", () => {
     expect(new Set(told.map(([, place]) => place))).toEqual(new Set([0, 1]));
   }
 });
+
+test("mishapsOfPlan tells how much is done: ever more, and never more than all", () => {
+  const reading = checkDocument({
+    headfall: 1,
+    sources: [{ vessel: "bucket-5gal", stand: "60 cm" }],
+    runs: [{ length: "2 m", fall: "30 cm", drinkers: { kind: "nipple-side-action", count: 1 } }],
+  });
+  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
+  const shares: number[] = [];
+  const answer = mishapsOfPlan(reading.plan, { guardsFor: 1, progress: (share) => void shares.push(share) });
+  expect(answer.ok).toBe(true);
+  expect(shares).toEqual([...shares].sort((a, b) => a - b));
+  expect(shares[0]).toBeGreaterThan(0);
+  expect(shares[0]).toBeLessThan(1);
+  expect(shares.at(-1)).toBe(1);
+});

@@ -1,5 +1,5 @@
 import fc from "fast-check";
-import { describe, expect, it, test } from "vitest";
+import { describe, expect, it } from "vitest";
 import { checkDocument } from "../../../../packages/hydraulics/src/document/read-plan.js";
 import { MORNING } from "../../../../packages/hydraulics/src/judge/asked-plan.js";
 import { runDown } from "../../../../packages/hydraulics/src/judge/mishaps/draw-struck.js";
@@ -310,19 +310,3 @@ function runMishapless(found: ReturnType<typeof asked>) {
     followed: until - MORNING,
   };
 }
-
-test("mishapsOfPlan tells how much is done: ever more, and never more than all", () => {
-  const reading = checkDocument({
-    headfall: 1,
-    sources: [{ vessel: "bucket-5gal", stand: "60 cm" }],
-    runs: [{ length: "2 m", fall: "30 cm", drinkers: { kind: "nipple-side-action", count: 1 } }],
-  });
-  if (!reading.ok) throw new Error(JSON.stringify(reading.problems));
-  const shares: number[] = [];
-  const answer = mishapsOfPlan(reading.plan, { guardsFor: 1, progress: (share) => void shares.push(share) });
-  expect(answer.ok).toBe(true);
-  expect(shares).toEqual([...shares].sort((a, b) => a - b));
-  expect(shares[0]).toBeGreaterThan(0);
-  expect(shares[0]).toBeLessThan(1);
-  expect(shares.at(-1)).toBe(1);
-});

@@ -64,32 +64,38 @@ describe("a line whose measured places are off", () => {
   });
 });
 
-test("a valve that begins a later run moves with the joint it sits at", () => {
-  const plan = planOf(
-    yard({
-      runs: [
-        { id: "hose", to: "tee", length: "2 m" },
-        {
-          ...{ id: "lane", from: "tee", length: "4 m", fall: "0 cm", oneWay: true },
-          drinkers: { kind: "plain", count: 1, first: "2 m" },
-        },
-      ],
-      more: { points: [{ id: "tee", ground: "0 cm", above: "0 cm" }], doubts: { heights: "2 cm" } },
-    }),
-  );
-  const built = buildLine(plan);
-  if (!built.ok) throw new Error(JSON.stringify(built.problems));
-  const { line } = built;
-  const inputs = listInputs(line, doubtsOf(plan, line), undefined);
-  const isTee = ({ input }: (typeof inputs)[number]) => input.kind === "height" && input.place === "tee";
-  const off = {
-    inputs: Float64Array.from(inputs, (input) => (isTee(input) ? 1 : 0)),
-    own: new Float64Array(1),
-  };
-  const { height } = varyLine(line, inputs, off, undefined).line.drinkers;
-  // Half way from the joint, a centimetre off, to an end that is not.
-  expect(height[0]! - line.drinkers.height[0]!).toBeCloseTo(0.005, 12);
-});
+test.each([0, 1])(
+  "a valve that begins a later run moves with the joint it sits at, %i drinkers before it",
+  (before) => {
+    const plan = planOf(
+      yard({
+        runs: [
+          {
+            ...{ id: "hose", to: "tee", length: "2 m" },
+            ...(before === 0 ? {} : { drinkers: { kind: "plain", count: before, first: "1 m" } }),
+          },
+          {
+            ...{ id: "lane", from: "tee", length: "4 m", fall: "0 cm", oneWay: true },
+            drinkers: { kind: "plain", count: 1, first: "2 m" },
+          },
+        ],
+        more: { points: [{ id: "tee", ground: "0 cm", above: "0 cm" }], doubts: { heights: "2 cm" } },
+      }),
+    );
+    const built = buildLine(plan);
+    if (!built.ok) throw new Error(JSON.stringify(built.problems));
+    const { line } = built;
+    const inputs = listInputs(line, doubtsOf(plan, line), undefined);
+    const isTee = ({ input }: (typeof inputs)[number]) => input.kind === "height" && input.place === "tee";
+    const off = {
+      inputs: Float64Array.from(inputs, (input) => (isTee(input) ? 1 : 0)),
+      own: new Float64Array(1 + before),
+    };
+    const { height } = varyLine(line, inputs, off, undefined).line.drinkers;
+    // Half way from the joint, a centimetre off, to an end that is not.
+    expect(height[before]! - line.drinkers.height[before]!).toBeCloseTo(0.005, 12);
+  },
+);
 
 describe("what is in doubt", () => {
   it("is told by its farther end, those that bear on many drinkers first, of heights that of a source first", () => {
