@@ -106,6 +106,11 @@ describe("relaxationsOf", () => {
     const found = given(relaxations(below("90 cm", four), { standMost: 0.2, standStep: 0.1 }), "drinkers")!;
     expect(found).toMatchObject({ lost: 4, of: 4 });
     expect(found.plan.sources[0]!.stand).toBe("20 cm");
+    // Where all drip the lowest is least too high.
+    const high = { ...below("10 cm", four), sources: [barrel({ stand: "0 cm", ground: "3 m" })] };
+    const dripping = given(relaxations(high, { standMost: 0.2, standStep: 0.1 }), "drinkers")!;
+    expect(dripping).toMatchObject({ lost: 4, flow: undefined, need: undefined });
+    expect(dripping.plan.sources[0]!.stand).toBe("0 cm");
   });
 
   it("names those of the week in which most are lost, with what birds of that age need", () => {
