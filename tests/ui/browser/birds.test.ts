@@ -75,6 +75,9 @@ test("a pen is added by keyboard to a plan without birds, reaches its drinkers, 
   (button.element() as HTMLElement).focus();
   await userEvent.keyboard("{Enter}");
   await expect.poll(() => host.plan.pens).toEqual([{ id: "pen 1", birds: { kind: "hen", count: 6 } }]);
+  // Its fields stand before the button.
+  const focused = () => host.view.shadowRoot!.activeElement;
+  await expect.poll(focused).toBe(page.getByRole("combobox", { name: "Birds" }).element());
   await expect.element(page.getByRole("checkbox", { name: "hens" })).toBeChecked();
   await expect.element(page.getByText("to size on").first()).toBeVisible();
   host.undo();
@@ -194,4 +197,14 @@ test("where the birds are yet to come it says when, and with one press all is re
   expect(host.view.shadowRoot!.querySelector(".yet")).toBeNull();
   host.undo();
   expect(host.plan.day).toBeUndefined();
+});
+
+test("laying hens that are no hens yet are told to be chosen as what they are", async () => {
+  const young = { kind: "hen", count: 6, hatched: "2026-06-01" };
+  const host = await birdsRoom({ ...alderBank, pens: [{ id: "yard", birds: young }] });
+  const note = page.getByText("for these choose Growing pullet or cockerel", { exact: false });
+  await expect.element(note).toBeVisible();
+  await page.getByRole("combobox", { name: "Birds" }).selectOptions("pullet");
+  await expect.poll(() => note.query()).toBeNull();
+  expect(host.plan.pens?.[0]?.birds).toEqual({ ...young, kind: "pullet" });
 });

@@ -40,6 +40,8 @@ export class HeadfallBirds extends RoomElement {
   #hadFocus = false;
   /** The pen that has just been added; with several, the others are folded on a phone. */
   #newPen: number | undefined;
+  /** Whether that was in the last edit. */
+  #isPenAdded = false;
   /** The last check that told of the birds. */
   #told: Checked | undefined;
 
@@ -54,14 +56,27 @@ export class HeadfallBirds extends RoomElement {
 
   /** What the keyboard was on may have gone with its pen. */
   override updated(): void {
-    if (!this.#hadFocus || this.shadowRoot?.activeElement != null) return;
-    this.renderRoot.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
+    const isAdded = this.#isPenAdded;
+    this.#isPenAdded = false;
+    if (!this.#hadFocus) return;
+    if (isAdded) this.#goToNewPen();
+    else if (this.shadowRoot?.activeElement == null)
+      this.renderRoot.querySelector<HTMLElement>("h2")?.focus({ preventScroll: true });
+  }
+
+  /** Its fields stand over the button that was pressed. */
+  #goToNewPen(): void {
+    const pens = this.renderRoot.querySelectorAll(".pen");
+    pens[this.#newPen ?? 0]?.querySelector("select")?.focus();
   }
 
   /** Pens and batches are counted through: with one fewer, what was typed may mean another. */
   #planChanged(before: Plan | undefined): void {
     const [had, has] = [before?.pens?.length ?? 0, this.plan?.pens?.length ?? 0];
-    if (before !== undefined && has !== had) this.#newPen = has > had ? has - 1 : undefined;
+    if (before !== undefined && has !== had) {
+      this.#isPenAdded = has > had;
+      this.#newPen = has > had ? has - 1 : undefined;
+    }
     if (before !== undefined && shapeOf(before) !== shapeOf(this.plan)) this.#typing.forgetAll();
     this.#typing.planChanged();
   }

@@ -102,6 +102,7 @@ function kindEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
     value: known?.id ?? birds.kind,
     words: known?.name ?? birds.kind,
     isLong: true,
+    note: known?.lays && daysOf(place, birds, known.grownDays) < known.grownDays ? ONLY_GROWN : undefined,
     groups: () =>
       Object.entries(SPECIES).map(([species, label]) => ({
         label,
@@ -111,6 +112,10 @@ function kindEntry(place: BatchPlace, birds: PlanBirds): ChoiceEntry {
     change: (value) => set(place, { kind: value, lay: keepsLay(value) ? birds.lay : undefined }, "kind"),
   };
 }
+
+/** Laying hens have no rows of younger birds. */
+const ONLY_GROWN =
+  "What laying hens drink is known of grown ones only: for these choose Growing pullet or cockerel.";
 
 const keepsLay = (id: string): boolean => allBirds.find((bird) => bird.id === id)?.lays ?? false;
 
