@@ -50,6 +50,17 @@ describe("the steps of building a plan", () => {
     expect(all(low.steps, "setStand")).toEqual([]);
   });
 
+  it("drill an outlet for a run that is written towards the vessel, too", () => {
+    const second = { id: "back", from: "back end", to: "barrel", length: "1 m", pipe: PIPE };
+    const points = [
+      { id: "tee", ground: "0 cm", above: "30 cm" },
+      { id: "hump", ground: "0 cm", above: "50 cm", bleed: true },
+      { id: "back end", ground: "0 cm", above: "20 cm" },
+    ];
+    const { steps: both } = sheetOf({ points }, {}, [second]);
+    expect(all(both, "drillVessel")).toMatchObject([{ source: "barrel", outlets: 2 }]);
+  });
+
   it("close a ring at the run by which water comes from both sides", () => {
     const ring = sheetOf({}, { far: { to: "left end", fall: undefined } });
     expect(all(steps, "closeRing")).toEqual([]);

@@ -7,6 +7,7 @@ export const PIPE = "pvc-sch40-3/4";
 export function sheetOf(
   more: Record<string, unknown> = {},
   runs: Record<string, Record<string, unknown>> = {},
+  others: readonly Record<string, unknown>[] = [],
 ) {
   const reading = checkDocument({
     headfall: 1,
@@ -26,6 +27,7 @@ export function sheetOf(
         ...{ drinkers: { id: "cups", kind: "cup-float", count: 2 }, ...runs["right"] },
       },
       { id: "hose", from: "barrel", to: "tee", length: "2 m", pipe: PIPE, ...runs["hose"] },
+      ...others,
     ],
     shelf: [{ pipe: PIPE, sold: "3 m" }],
     ...more,

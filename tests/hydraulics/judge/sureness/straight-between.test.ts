@@ -97,6 +97,36 @@ test.each([0, 1])(
   },
 );
 
+test("what one kind of drinker passes is off for that kind alone", () => {
+  const at = (kind: string, first: string) => ({ id: kind, kind, count: 1, first });
+  const plan = planOf(
+    yard({
+      runs: [
+        { length: "4 m", fall: "0 cm", drinkers: [at("nipple-side-action", "1 m"), at("cup-float", "3 m")] },
+      ],
+    }),
+  );
+  const built = buildLine(plan);
+  if (!built.ok) throw new Error(JSON.stringify(built.problems));
+  const { line } = built;
+  const inputs = listInputs(line, doubtsOf(plan, line), undefined);
+  const flows = inputs.filter(({ input }) => input.kind === "flow");
+  expect(flows).toHaveLength(2);
+  for (const flow of flows) {
+    const off = {
+      inputs: Float64Array.from(inputs, (one) => (one === flow ? 2 : 0)),
+      own: new Float64Array(2),
+    };
+    const { coefficient } = varyLine(line, inputs, off, undefined).line.drinkers;
+    const factors = [...coefficient].map((k, d) => k / line.drinkers.coefficient[d]!);
+    const own = line.drinkers.groups.findIndex(
+      ({ kindName }) => flow.input.kind === "flow" && kindName === flow.input.drinkers,
+    );
+    expect(factors).toEqual([0, 1].map((g) => expect.closeTo(g === own ? flow.spread.high : 1, 12)));
+    expect(flow.spread.high).toBeGreaterThan(1);
+  }
+});
+
 describe("what is in doubt", () => {
   it("is told by its farther end, those that bear on many drinkers first, of heights that of a source first", () => {
     const { inputs } = sampledOf(

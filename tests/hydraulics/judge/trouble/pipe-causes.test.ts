@@ -40,3 +40,24 @@ test("supposeStoppage stops pipe alone, never a valve; a narrow place loses (1 /
     expect(Math.sqrt(1 / lost) / severity.openShare!).toBeLessThan(0.63);
   }
 });
+
+test("supposeStoppage tries the pipe on both sides of a drinker that was looked at", () => {
+  const asking = askAboutTrouble(
+    planOf({ ...penPlan({ drinkers: { count: 24, every: "10 cm" } }), pens: undefined }),
+  );
+  if (!asking.ok) throw new Error(JSON.stringify(asking.problems));
+  const { bench } = asking.question;
+  const run = bench.line.runs[1]!;
+  const alongOf = (looked: readonly string[]) => {
+    const signs = looked.map((id) => ({ look: "gives", at: "drinker", id, sees: "dry" }) as const);
+    return new Set(supposeStoppage(bench, 1, signs).trials.map(({ severity }) => severity.along));
+  };
+  const d = 10;
+  const at = [...run.points].indexOf(bench.line.drinkers.point[d]!);
+  const beside = [run.along[at - 1]!, run.along[at]!];
+  expect([...alongOf([])].filter((along) => beside.includes(along!))).not.toHaveLength(2);
+  const tried = alongOf([bench.line.drinkers.id[d]!]);
+  expect(beside.map((along) => tried.has(along))).toEqual([true, true]);
+  // Before the first there is the run's start, which is tried anyway.
+  expect(alongOf([bench.line.drinkers.id[0]!]).has(run.along[1]!)).toBe(true);
+});

@@ -139,3 +139,10 @@ test("the warmest that each shape of loose waterer gets is what it was when this
     ["nipple-bucket-5gal", "35.994"],
   ]);
 });
+
+test("each is told as what it is to its keeper: pan, bucket or fount", () => {
+  const kinds = ["pan-40cm", "trough-90cm", "nipple-bucket-5gal", "fount-1gal", "bell-bucket-5gal"];
+  expect(heatOf(kinds.map((kind) => ({ id: kind, kind }))).parts.map(({ kind }) => kind)).toEqual([
+    ...["pan", "pan", "bucket", "fount", "fount"],
+  ]);
+});

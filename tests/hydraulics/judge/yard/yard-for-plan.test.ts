@@ -109,6 +109,15 @@ describe("yardForPlan", () => {
     expect(fount!.weeks[0]!.draw.size).toBe(fount!.open.now);
   });
 
+  it("where no rule speaks of the birds, each kind of waterer with room for one is enough", () => {
+    const geese = (...kinds: string[]) =>
+      penOf({ birds: { kind: "goose", count: 3 }, waterers: kinds.map((kind) => ({ id: kind, kind })) });
+    const pen = geese("pan-40cm");
+    expect(pen.waterers[0]!.reach.covers).toBeUndefined();
+    expect([pen.covered, geese("pan-40cm", "trough-90cm").covered]).toEqual([1, 2]);
+    expect(codes(pen)).toContain("noRule");
+  });
+
   it("hens do not grow out of a pan", () => {
     expect(hens(12, [{ kind: "pan-40cm" }]).changeOvers).toEqual([]);
   });
