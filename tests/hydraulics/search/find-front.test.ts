@@ -75,6 +75,11 @@ describe("findFront", () => {
     ]);
   });
 
+  it("that may judge nothing proves nothing", () => {
+    const none = findFront(thirsty, { standMost: 0.8, standStep: 0.1, mostJudged: 0 });
+    expect(none.ok && none.front.proven).toBe(false);
+  });
+
   it("gives with each point the plan that it is, on the stand that it tells", () => {
     for (const { plan, stand } of [...costAgainstMargin, ...heightAgainstSize])
       expect(Number.parseFloat(plan.sources[0]!.stand!) / 100).toBeCloseTo(stand, 9);

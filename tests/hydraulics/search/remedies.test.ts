@@ -71,9 +71,12 @@ const dripping = {
 describe("changeDrinkers", () => {
   it("changes all groups that fail to one kind, and each of them alone", () => {
     const sets = new Map<string, string[]>();
-    for (const { changes, spent } of changeDrinkers(ailingOf(dripping)))
+    for (const { changes, spent, plan } of changeDrinkers(ailingOf(dripping)))
       for (const change of changes) {
         if (change.code !== "drinkers") throw new Error(change.code);
+        // The plan has what the sentence tells.
+        const run = plan.runs.find(({ id }) => id === change.group);
+        expect(run?.drinkers).toMatchObject({ kind: change.to, count: change.count });
         const groups = changes.map((one) => (one.code === "drinkers" ? one.group : "")).join("+");
         sets.set(change.to, [...new Set([...(sets.get(change.to) ?? []), groups])]);
         expect(spent.parts).toBe(groups.includes("+") ? 5 : change.count);
@@ -172,6 +175,9 @@ describe("putHeaderTank", () => {
       ["barrel", undefined],
       ["header tank", "top"],
     ]);
+    expect(remedies[0]!.spent).toMatchObject({ parts: 1, unpriced: 1 });
+    const [priced] = putHeaderTank(ailingOf({ ...steep, prices: { headerTank: 35 } }));
+    expect(priced!.spent).toMatchObject({ parts: 1, money: 35, unpriced: 0 });
     // A small box: 40 by 30 by 25 cm, 18 cm full.
     expect(plan.sources[1]).toMatchObject({
       vessel: { shape: "box", length: "40 cm", width: "30 cm", height: "25 cm" },
