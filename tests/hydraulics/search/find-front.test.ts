@@ -66,6 +66,32 @@ describe("findFront", () => {
     );
   });
 
+  it("does so where water has two ways to go, and costs alone say where to begin", () => {
+    const [line] = thirsty.runs;
+    const ring = planOf({
+      sources: thirsty.sources,
+      points: [{ id: "far", ground: "0 cm", above: "10 cm" }],
+      runs: [
+        { id: "one", from: "barrel", to: "far", length: "30 m", pipe: "hose-1/2" },
+        { id: "two", from: "barrel", to: "far", length: "30 m", pipe: "hose-1/2", drinkers: line!.drinkers },
+      ],
+      shelf: [
+        { pipe: "hose-1/2", price: 1 },
+        { pipe: "hose-5/8", price: 2 },
+        { pipe: "hose-3/4", price: 2 },
+      ],
+      prices: { stand: 2 },
+    });
+    const found = findFront(ring, { standMost: 0.3, standStep: 0.3 });
+    if (!found.ok) throw new Error(JSON.stringify(found.problems));
+    const points = found.front.costAgainstMargin;
+    expect(points.length).toBeGreaterThan(1);
+    for (let k = 1; k < points.length; k += 1) {
+      expect(compare(points[k]!.cost, points[k - 1]!.cost)).toBeGreaterThan(0);
+      expect(points[k]!.margin).toBeGreaterThan(points[k - 1]!.margin);
+    }
+  });
+
   it("has one point without drinkers, which nothing can come short of", () => {
     const [run] = thirsty.runs;
     const { drinkers: _, ...bare } = run!;

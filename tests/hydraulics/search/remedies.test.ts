@@ -125,6 +125,25 @@ describe("leaveOff", () => {
   });
 });
 
+describe("leaveOff, where two of four stay", () => {
+  it("has them hang where they hung", () => {
+    const steep = {
+      ...rising,
+      points: [at("start", "10 cm"), at("end", "60 cm")],
+      runs: [
+        rising.runs[0],
+        { id: "lane", to: "end", length: "6 m", drinkers: nipples(4, { first: "50 cm", every: "160 cm" }) },
+      ],
+      pens: [{ id: "hens", birds: { kind: "hen", count: 4 } }],
+    };
+    const [remedy] = leaveOff(ailingOf(steep));
+    expect(remedy!.changes).toMatchObject([{ code: "leaveOff", off: 2, of: 4, end: "far" }]);
+    const built = buildLine(remedy!.plan);
+    if (!built.ok) throw new Error(JSON.stringify(built.problems));
+    expect([...built.line.drinkers.along]).toEqual([expect.closeTo(0.5, 9), expect.closeTo(2.1, 9)]);
+  });
+});
+
 describe("leaveOff, where the plan says how many are at work in an ordinary hour", () => {
   it("leaves no more at work in an ordinary hour than hang there then", () => {
     const lane = (ordinary: number) => ({
