@@ -125,23 +125,28 @@ describe("leaveOff", () => {
   });
 });
 
-describe("leaveOff, where two of four stay", () => {
-  it("has them hang where they hung", () => {
-    const steep = {
-      ...rising,
-      points: [at("start", "10 cm"), at("end", "60 cm")],
-      runs: [
-        rising.runs[0],
-        { id: "lane", to: "end", length: "6 m", drinkers: nipples(4, { first: "50 cm", every: "160 cm" }) },
-      ],
-      pens: [{ id: "hens", birds: { kind: "hen", count: 4 } }],
-    };
-    const [remedy] = leaveOff(ailingOf(steep));
-    expect(remedy!.changes).toMatchObject([{ code: "leaveOff", off: 2, of: 4, end: "far" }]);
-    const built = buildLine(remedy!.plan);
-    if (!built.ok) throw new Error(JSON.stringify(built.problems));
-    expect([...built.line.drinkers.along]).toEqual([expect.closeTo(0.5, 9), expect.closeTo(2.1, 9)]);
-  });
+describe("leaveOff, where some of four stay", () => {
+  it.each([{ first: "50 cm", every: "160 cm" }, {}])(
+    "has them hang where they hung, spaced by %j",
+    (spaced) => {
+      const steep = {
+        ...rising,
+        points: [at("start", "10 cm"), at("end", "45 cm")],
+        runs: [rising.runs[0], { id: "lane", to: "end", length: "6 m", drinkers: nipples(4, spaced) }],
+        pens: [{ id: "hens", birds: { kind: "hen", count: 4 } }],
+      };
+      const ailing = ailingOf(steep);
+      const [remedy] = leaveOff(ailing);
+      const [change] = remedy!.changes;
+      if (change?.code !== "leaveOff") throw new Error(change?.code);
+      expect([change.of, change.end]).toEqual([4, "far"]);
+      const built = buildLine(remedy!.plan);
+      if (!built.ok) throw new Error(JSON.stringify(built.problems));
+      const kept = [...ailing.line.drinkers.along].slice(0, 4 - change.off);
+      expect(kept.length).toBeGreaterThan(1);
+      expect([...built.line.drinkers.along]).toEqual(kept.map((along) => expect.closeTo(along, 9)));
+    },
+  );
 });
 
 describe("leaveOff, where the plan says how many are at work in an ordinary hour", () => {
