@@ -64,6 +64,7 @@ test("from the first page a keeper of founts alone comes to how far off level on
         .getByText(/drains from 6\.3 % .* with its hole uphill/)
         .first()
         .waitFor({ state: "attached" });
+      await yard.locator(".ground-and-weeks > summary").first().tap();
       const slope = yard.getByLabel(/^Slope of the ground/).first();
       await slope.fill("7 %");
       await slope.press("Enter");
