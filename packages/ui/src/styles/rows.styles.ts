@@ -9,6 +9,8 @@ export const rowStyles = css`
   .brief p { display: flex; flex-wrap: wrap; gap: 0 0.75rem; margin: 0; }
   @media print {
     details::details-content { content-visibility: visible; block-size: auto; }
+    summary { min-height: 0; }
+    summary::before, details[open] > summary::before { content: none; }
     .row { break-inside: avoid; }
   }
 `;

@@ -64,7 +64,8 @@ export const troubleStyles = css`
     button[aria-pressed="true"] { outline: 2px solid Highlight; }
   }
   @media print {
-    .say, .buttons, .work { display: none; }
+    .say, .buttons, .work, .jump { display: none; }
+    .head { position: static; }
     .answers-of button { border: 0; padding: 0; text-align: left; min-height: 0; background: none; }
     .rest { display: block; }
     .likeliest { min-height: 0; }

@@ -63,7 +63,7 @@ export function pensView(room: YardRoom) {
     return html`<p>A waterer stands in a pen, and the plan has none yet: say which birds there are.
       <button type="button" class="chief" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
   const count = pens.reduce((sum, { waterers }) => sum + (waterers?.length ?? 0), 0);
-  return html`${count === 0 ? nothing : html`<p class="buttons">Open one to see and change it. ${count < 2 ? nothing : openAllButton(room.isAllOpen, room.acts.openAll)}</p>`}
+  return html`${count === 0 ? nothing : html`<p class="buttons">Open one to change it. ${count < 2 ? nothing : openAllButton(room.isAllOpen, room.acts.openAll)}</p>`}
     ${pens.map((_, pen) => penView(room, pen, yard?.pens[pen]))}`;
 }
 

@@ -1,8 +1,9 @@
 import { css } from "lit";
 
 export const yardStyles = css`
-  .pen { border-top: 2px solid var(--_rule); margin-top: 1rem; }
-  .head { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 0.75rem; padding-top: 0.35rem; }
+  .pen { border-top: 2px solid var(--_rule); margin-top: 0.35rem; }
+  .pen > p { margin: 0.1rem 0; }
+  .head { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 0.75rem; padding-top: 0.25rem; }
   .head h3 { margin: 0; }
   .standing { display: inline-flex; align-items: center; gap: 0.35rem; font-weight: 600; }
   .standing svg { flex: none; }
@@ -23,6 +24,7 @@ export const yardStyles = css`
   .figures > div { display: flex; flex-wrap: wrap; align-items: center; justify-content: space-between; gap: 0 1rem; min-height: 44px; border-top: 1px solid var(--_rule); }
   .figures dd { font-variant-numeric: tabular-nums; text-align: right; margin-left: auto; }
   .grave { border-left: 5px solid var(--_starves); list-style: none; padding-left: 0.9rem; }
+  .grave li { margin: 0.15rem 0; }
   th:first-child { text-align: left; }
   @media (max-width: 640px) { th, td { padding-inline: 0.3rem; } }
   @media (min-width: 900px) { .sides { display: grid; grid-template-columns: minmax(0, 1fr) 20rem; gap: 0 1.25rem; align-items: start; } }
@@ -35,5 +37,9 @@ export const yardStyles = css`
   @media print {
     .fields, button:not(.number), .pair { display: none; }
     .sides { display: block; }
+    .picture { max-width: 13rem; }
+    .figures > div { min-height: 0; }
+    .figures button.number { min-height: 0; }
+    .pen > .head { break-after: avoid; }
   }
 `;
