@@ -41,6 +41,9 @@ test("a pen whose birds have yet to hatch needs no drinkers, and has enough of t
   expect([birds.pens[0]!.birds, birds.weeks.length]).toEqual([0, 6]);
   expect(birds.weeks.map(({ ages }) => ages[0]!.ageDays)).toEqual([-28, -21, -14, -7, 0, 7]);
   expect([birds.weeks[0]!.now.size, birds.weeks[5]!.now.size > 0]).toEqual([0, true]);
+  const [nipples] = birds.pens[0]!.hangs;
+  const none = undefined;
+  expect(nipples!.weeks.map((hang) => hang?.ageDays)).toEqual([none, none, none, none, 0, 7]);
 });
 
 test("the hot day is the plan's spell, else of 32 degC, or of its own high where that is hotter, its night as much cooler", () => {

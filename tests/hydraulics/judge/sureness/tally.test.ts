@@ -60,6 +60,21 @@ describe("tallyVerdicts", () => {
     expect(certainty.kind).toBe("sure");
   });
 
+  it("leaves a drinker with what it was decided with, while others are still open", () => {
+    const { sampler } = samplerOf((k) => k % 20 === 0);
+    const two = {
+      ...sampler,
+      take: (k: number) => ({
+        ...sampler.take(k),
+        verdicts: [k % 20 === 0 ? 2 : 0, k < 50 && k % 5 === 0 ? 2 : 0],
+      }),
+    } as unknown as Sampler;
+    const options = { samples: 50, most: 1000, among: [0, 1] };
+    const [open, decided] = tallyVerdicts(two, [0, 0], options).map(({ agreement }) => agreement);
+    expect(open).toEqual({ share: 0.95, samples: 1000, isDecided: false });
+    expect(decided).toEqual({ share: 0.8, samples: 50, isDecided: true });
+  });
+
   it("names what went with the other verdict and can be measured, and what the verdict would be", () => {
     const { certainty, ranked } = tallyOf(samplerOf((k) => k % 5 === 0));
     expect(certainty).toMatchObject({

@@ -61,6 +61,7 @@ describe("howLongItLasts, case by case", () => {
   it("is told as filled where somebody fills it, for sixty days, and the same as alone where nobody does", () => {
     const none = lastingOf("20 cm");
     expect(none.cases).toEqual(none.alone);
+    expect(none.leavesOut).toEqual([]);
     const plan = tubPlan("20 cm");
     const answer = howLongItLasts(
       read({ ...plan, sources: [{ ...plan.sources[0], refill: { every: "1 day" } }] }),
