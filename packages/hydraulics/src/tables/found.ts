@@ -8,7 +8,7 @@ export type Found<Kind> =
  *
  * @param found  what looking them up gave; undefined where there was nothing to look up
  * @returns the kind; undefined where the words mean none, or more than one
- * @example kindFound(findVessel("barrel 55 gal"))?.kind   // "drum-55gal-plastic"
+ * @example kindFound(findVessel("barrel 55 gal"))?.id   // "drum-55gal-plastic"
  */
 export const kindFound = <Kind>(found: Found<Kind> | undefined): Kind | undefined =>
   found?.outcome === "found" ? found.kind : undefined;

@@ -47,7 +47,7 @@ const MOST_KERF = 0.02;
  * @param options  day, width of a cut, samples of the jug test, weeks of heights
  * @returns the sheet, or what in the plan contradicts itself; the same plan and options give the same sheet
  * @throws RangeError when the kerf is not from 0 to 20 mm or weeks not a whole number from 0 to 52
- * @example buildSheetOf(small).sheet.parts.length   // 6
+ * @example buildSheetOf(small).sheet.parts.length   // 7
  */
 export function buildSheetOf(plan: Plan, options: BuildOptions = {}): BuildAnswer {
   const { day, kerf = KERF, samples = 64, seed = 1, weeks = 8, progress = () => undefined } = options;

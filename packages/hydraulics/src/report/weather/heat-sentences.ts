@@ -68,7 +68,7 @@ export function writeHeatAnswer({ parts }: Heat, system: UnitSystem): string {
 /**
  * What the birds drink on such a day; undefined where the plan tells of none.
  *
- * @example writeHeatIntake(heat, "metric")   // "The birds drink 17 L that day to size on, ..."
+ * @example writeHeatIntake(heat, "metric")   // "The birds drink 21.8 L that day to size on, ..."
  */
 export function writeHeatIntake({ intake }: Heat, system: UnitSystem): string | undefined {
   if (intake === undefined) return undefined;
