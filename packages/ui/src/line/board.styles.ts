@@ -9,5 +9,5 @@ export const boardStyles = css`
   .figure-list dd { margin: 0; }
   /* Chosen, in bold, they are as high as before. */
   @media (max-width: 480px) { .tools > * { font-size: 0.875rem; line-height: 1.2; } }
-  @media print { .save, .undo, .views, .tools { display: none; } }
+  @media print { .board ~ .save, .undo, .views, .tools { display: none; } }
 `;
