@@ -20,7 +20,7 @@ test("buildLine lists every default it used back with its path, its value and wh
     runs: [{ length: "3 m", oneWay: true, drinkers: nipples({}) }],
   });
   expect(Object.fromEntries(defaults.map(({ path, value }) => [path, value]))).toEqual({
-    water: "10 degC",
+    water: "10 °C",
     "sources[0].ground": "0 cm",
     "sources[0].stand": "0 cm",
     "sources[0].outlet": "5 cm",
