@@ -9,11 +9,11 @@ const HEN_HOUSE = JSON.stringify(
   JSON.parse(readFileSync(here("../../docs/examples/alder-bank-hen-house.json"), "utf8")),
 );
 
-/** Asked of each plan, and of how many in a run. */
+/** Asked of each plan, and of how many in a run: so many that a thread has long compiled what it needs. */
 const ASKED = [
-  ["check, verdicts alone", ["--samples", "0"], 500],
-  ["check, with its samples", [], 20],
-  ["how long it lasts", ["--ask", "lasts"], 40],
+  ["check, verdicts alone", ["--samples", "0"], 2000],
+  ["check, with its samples", [], 300],
+  ["how long it lasts", ["--ask", "lasts"], 300],
 ];
 const TURNS = 3;
 
