@@ -15,8 +15,9 @@ export function cautionsView({ cautions }: Checked, system: UnitSystem) {
   </section>`;
 }
 
-/** What happens when the line is filled from empty. */
-export function fillingView({ checked: { filling }, system }: Board) {
+/** What happens when the line is filled from empty; nothing is filled where no pipe is laid yet. */
+export function fillingView({ checked: { filling, line }, system }: Board) {
+  if (line.runs.length === 0) return nothing;
   return html`<section aria-labelledby="filling" part="filling">
     <h2 id="filling">Filling from empty</h2>
     ${

@@ -145,7 +145,7 @@ export function writeKitProof(kit: KitGiven, system: UnitSystem): string {
 export const writeYearWeather = ({ weatherFrom }: Pick<YearOfPlan, "weatherFrom">): string =>
   weatherFrom === "months"
     ? "The air of each day lies between those the plan gives for its months; hot days come in their season."
-    : "One weather stands for the whole year, its hot spell too: give `weather.months` for the seasons.";
+    : "One weather stands for the whole year, its hot spell too; for seasons, write the air of its months into the plan file (`months` of `weather`).";
 
 /** What is always said beside a year. */
 export const YEAR_CAUTIONS: readonly string[] = [
