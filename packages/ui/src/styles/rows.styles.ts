@@ -4,6 +4,7 @@ import { css } from "lit";
 export const rowStyles = css`
   .rows { list-style: none; padding: 0; margin: 0.5rem 0; }
   .row { max-width: none; background: var(--_sheet); border: 1px solid var(--_rule); border-radius: 8px; padding: 0.1rem 0.75rem; margin: 0.35rem 0; }
+  .row > details { border-top: 0; }
   .row h4 { margin: 0; font-size: 1.05rem; }
   .brief { flex: 1; min-width: 0; padding: 0.15rem 0; }
   .brief p { display: flex; flex-wrap: wrap; gap: 0 0.75rem; margin: 0; }
