@@ -84,21 +84,23 @@ export interface FlockIntake {
 }
 
 export function intakeOfPen(pen: Pen, weather: Weather): FlockIntake {
-  return sumOf(pen.batches.map((batch) => timesOf(batch.count, intakeOfBatch(batch, weather))));
+  return sumOfIntakes(pen.batches.map((batch) => timesIntake(batch.count, intakeOfBatch(batch, weather))));
 }
 
 export function intakeOfFlock({ pens, weather }: Flock): FlockIntake {
-  return sumOf(pens.map((pen) => intakeOfPen(pen, weather)));
+  return sumOfIntakes(pens.map((pen) => intakeOfPen(pen, weather)));
 }
 
-const timesOf = (count: number, { size, expect, low, high }: FlockIntake): FlockIntake => ({
+/** So many times an intake [m³/day]. */
+export const timesIntake = (count: number, { size, expect, low, high }: FlockIntake): FlockIntake => ({
   size: count * size,
   expect: count * expect,
   low: count * low,
   high: count * high,
 });
 
-const sumOf = (all: readonly FlockIntake[]): FlockIntake =>
+/** Intakes added up [m³/day]. */
+export const sumOfIntakes = (all: readonly FlockIntake[]): FlockIntake =>
   all.reduce(
     (sum, one) => ({
       size: sum.size + one.size,
