@@ -110,7 +110,8 @@ function optionsOf(
   return [{ ...present, shelf, cost: costOfPipe(shelf, [length]) }, ...others];
 }
 
-const siOf = (typed: string | undefined): number => {
+/** A length that is typed [m]; 0 where none is. */
+export const siOf = (typed: string | undefined): number => {
   const read = readQuantity(typed ?? "0 m", "length");
   return read.ok ? read.quantity.si : 0;
 };
@@ -195,6 +196,12 @@ function standOptions(
 export function typedLength(metres: number, system: "metric" | "us"): string {
   const shown = (value: number, digits: number) => String(Number(value.toFixed(digits)));
   return system === "us" ? `${shown(metres / 0.0254, 2)} in` : `${shown(metres * 100, 2)} cm`;
+}
+
+/** The same, never more than it is. */
+export function typedLengthWithin(metres: number, system: "metric" | "us"): string {
+  const hundredth = (system === "us" ? 0.0254 : 0.01) / 100;
+  return typedLength(Math.floor(metres / hundredth + 1e-6) * hundredth, system);
 }
 
 /** The plan that picks stand for. */

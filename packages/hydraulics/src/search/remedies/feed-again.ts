@@ -3,8 +3,9 @@ import { drinkerGroupsOf } from "../../document/plan-lists.js";
 import type { Plan, PlanDrinkerGroup, PlanRun } from "../../document/plan-schema.js";
 import { runEnds, runNames, sourceNames } from "../../document/run-ends.js";
 import { buildLine } from "../../model/build-line.js";
-import { typedLength } from "../cure-space.js";
+import { siOf, typedLength } from "../cure-space.js";
 import { type Ailing, bought, freshName, type Remedy, waysToRuns, withJointAt } from "./remedy.js";
+import { typedPlaces } from "./typed-places.js";
 
 /** Groups that fail worst are fed again; so many of them are tried. */
 const MOST_RUNS = 3;
@@ -163,11 +164,12 @@ function shareDrinkers(
   ailing: Ailing,
   index: number,
 ): { readonly near: NamedGroup; readonly far: NamedGroup } | undefined {
-  const { plan, line } = ailing;
+  const { plan, line, system } = ailing;
   const run = plan.runs[index];
   const groups = drinkerGroupsOf(run);
   if (run.survey !== undefined || run.fittings !== undefined || groups.length !== 1) return undefined;
   const middle = line.runs[index].length / 2;
+  const length = typedLength(middle, system);
   const { drinkers } = line;
   const members = Array.from(drinkers.run.keys()).filter((d) => drinkers.run[d] === index);
   const near = members.filter((d) => drinkers.along[d] <= middle);
@@ -177,8 +179,8 @@ function shareDrinkers(
   const beyond = freshName(plan, `${id} beyond`);
   const far = members.slice(near.length);
   return {
-    near: partOf(ailing, group, near, { id, from: 0, rest: far.length, isFar: false }),
-    far: partOf(ailing, group, far, { id: beyond, from: middle, rest: near.length, isFar: true }),
+    near: partOf(ailing, group, near, { id, from: 0, length, rest: far.length, isFar: false }),
+    far: partOf(ailing, group, far, { id: beyond, from: middle, length, rest: near.length, isFar: true }),
   };
 }
 
@@ -187,7 +189,13 @@ function partOf(
   { line, system }: Ailing,
   group: PlanDrinkerGroup,
   members: readonly number[],
-  half: { readonly id: string; readonly from: number; readonly rest: number; readonly isFar: boolean },
+  half: {
+    readonly id: string;
+    readonly from: number;
+    readonly length: string;
+    readonly rest: number;
+    readonly isFar: boolean;
+  },
 ): NamedGroup {
   const count = members.length;
   const along = members.map((d) => line.drinkers.along[d] - half.from);
@@ -196,8 +204,7 @@ function partOf(
     ...kept,
     id: half.id,
     count,
-    first: typedLength(along[0], system),
-    ...(count > 1 ? { every: typedLength(along[1] - along[0], system) } : {}),
+    ...typedPlaces({ along, end: siOf(half.length) }, system),
     ...atWorkOf(group, count, half),
   };
 }

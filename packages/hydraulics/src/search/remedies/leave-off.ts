@@ -7,9 +7,9 @@ import { buildLine } from "../../model/build-line.js";
 import type { Line } from "../../model/line.js";
 import { deviceOf } from "../../simulate/crowd-want.js";
 import type { Change } from "../cure-answer.js";
-import { typedLength } from "../cure-space.js";
 import { judgeScene, type Requirement, requirementFor, type Scene } from "../requirement.js";
 import { type Ailing, bought, type Remedy } from "./remedy.js";
+import { type TypedPlaces, typedPlaces } from "./typed-places.js";
 
 /** Groups that fail are tried, so many of them. */
 const MOST_GROUPS = 3;
@@ -87,16 +87,20 @@ function withFewer(
 ): Plan {
   const { first, count } = line.drinkers.groups[g];
   const from = end === "near" ? first + off : first;
-  const along = (d: number) => line.drinkers.along[d];
   const left = count - off;
+  const along = Array.from({ length: left }, (_, k) => line.drinkers.along[from + k]);
+  const runEnd = line.runs[line.drinkers.run[first]].length;
   const fewer = (group: PlanDrinkerGroup): PlanDrinkerGroup => {
     const { every, ordinary, ...kept } = group;
+    const told: TypedPlaces = {
+      ...(end === "far" && group.first !== undefined ? { first: group.first } : {}),
+      ...(every === undefined ? {} : { every }),
+    };
     const most = typeof ordinary === "number" ? Math.min(ordinary, left) : ordinary;
     return {
       ...kept,
       count: left,
-      first: end === "far" && group.first !== undefined ? group.first : typedLength(along(from), system),
-      ...(left === 1 ? {} : { every: every ?? typedLength(along(from + 1) - along(from), system) }),
+      ...typedPlaces({ along, end: runEnd, kept: told }, system),
       ...(most === undefined ? {} : { ordinary: most }),
     };
   };
