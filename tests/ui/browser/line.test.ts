@@ -259,3 +259,18 @@ test.each([336, 600, 1240])(
     expect(placeOf(".drawing").top).toBe(drawing.top);
   },
 );
+
+test("after a plan whose first look took long, a short one shows no work once all is worked out", async () => {
+  const [run, ...others] = plan.runs;
+  const many = { kind: "nipple-side-action", count: 3000, every: "1 cm", busiest: 100 };
+  const line = await shown({
+    ...plan,
+    runs: [{ ...run!, length: "40 m", drinkers: many }, ...others.map(({ drinkers: _, ...bare }) => bare)],
+  });
+  line.plan = plan;
+  await expect.poll(() => line.plan === plan && line.isSettled).toBe(true);
+  await expect.poll(() => line.shadowRoot!.querySelector(".sureness")!.textContent).not.toContain("...");
+  // Longer than it takes until work is told that nothing is known of yet.
+  await new Promise((act) => setTimeout(act, 1300));
+  expect(line.shadowRoot!.querySelector(".progress")).toBeNull();
+});

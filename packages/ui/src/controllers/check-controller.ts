@@ -138,6 +138,8 @@ export class CheckController implements ReactiveController {
   }
 
   #checkCloselyLater(plan: Plan): void {
+    // A plan that is looked at twice, as on another day, is looked at closely once.
+    clearTimeout(this.#rest);
     this.#rest = setTimeout(() => this.#checkClosely(plan), REST_MS);
   }
 
@@ -150,6 +152,7 @@ export class CheckController implements ReactiveController {
     this.#turns.add(this.#turn);
     this.#asked = performance.now();
     // The work before the first sample tells nothing; that it lasts is told all the same.
+    clearTimeout(this.#late);
     this.#late = setTimeout(() => this.#show(0), SHOW_AFTER_MS);
   }
 
