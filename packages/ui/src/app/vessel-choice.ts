@@ -1,6 +1,7 @@
 import { allVessels, type Plan } from "@headfall/hydraulics";
 import { html } from "lit";
 import type { UnitSystem } from "../kernels/typed-quantity.js";
+import { goToRoom } from "../room/no-line.js";
 
 /** What people most often set up, in the order of size; everything else can be chosen once the plan is begun. */
 const SHORT_LIST = [
@@ -32,8 +33,7 @@ export async function beginPlan(
   vessel: string | undefined,
 ): Promise<void> {
   await desk.openNew(vessel === undefined ? FOUNT_ALONE : beginWith(vessel, desk.units));
-  if (vessel === undefined)
-    document.dispatchEvent(new CustomEvent("room-wanted", { detail: { room: "yard" } }));
+  if (vessel === undefined) goToRoom(document, "yard");
 }
 
 const FOUNT_ALONE: Plan = {

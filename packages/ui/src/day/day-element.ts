@@ -5,7 +5,7 @@ import { WidthController } from "../controllers/width-controller.js";
 import { momentAt } from "../kernels/day/day-index.js";
 import { type DrawnWay, drawnWays, wayOfBusiest } from "../kernels/day/drawn-ways.js";
 import type { ProfileLayout } from "../kernels/profile-layout.js";
-import { isLineless, noLineView } from "../room/no-line.js";
+import { isLineless, noLineView, wantRoom } from "../room/no-line.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
 import { roomStyles } from "../styles/room.styles.js";
@@ -146,14 +146,8 @@ export class HeadfallDay extends RoomElement {
 
   #nobody() {
     return html`<p>Nobody drinks yet: say which birds drink from this line, and watch them through a day at its drinkers.
-      <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
+      <button type="button" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
   }
-
-  readonly #goToBirds = (): void => {
-    this.dispatchEvent(
-      new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "birds" } }),
-    );
-  };
 
   #choice() {
     const { seed, figure, hot } = this;

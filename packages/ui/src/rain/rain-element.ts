@@ -5,7 +5,7 @@ import { fieldStyles } from "../fields/fields.styles.js";
 import { TypingController } from "../fields/typing-controller.js";
 import { yearsOf } from "../kernels/rain/rain-years.js";
 import { lineAmissView } from "../room/line-amiss.js";
-import { isLineless, noLineView } from "../room/no-line.js";
+import { isLineless, noLineView, wantRoom } from "../room/no-line.js";
 import { nobodyYetView } from "../room/nobody-yet.js";
 import { RoomElement } from "../room/room-element.js";
 import { controls } from "../styles/controls.js";
@@ -175,14 +175,8 @@ export class HeadfallRain extends RoomElement {
 
   #nobody() {
     return html`<p>Nobody drinks yet: say which birds drink from this line, and see whether the rain keeps up with them.
-      <button type="button" @click=${this.#goToBirds}>Go to the birds</button></p>`;
+      <button type="button" @click=${wantRoom("birds")}>Go to the birds</button></p>`;
   }
-
-  readonly #goToBirds = (): void => {
-    this.dispatchEvent(
-      new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room: "birds" } }),
-    );
-  };
 
   #said(plan: Plan): RainSaid {
     const { system, figure, examples } = this;

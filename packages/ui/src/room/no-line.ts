@@ -18,10 +18,13 @@ export function noLineView(words: string): TemplateResult {
 }
 
 /** Asks the page for another room, from the button that was pressed. */
-export function wantRoom(room: string): (event: Event) => void {
-  return ({ currentTarget }) => {
-    currentTarget?.dispatchEvent(
-      new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room } }),
-    );
+export const wantRoom =
+  (room: string): ((event: Event) => void) =>
+  ({ currentTarget }) => {
+    if (currentTarget !== null) goToRoom(currentTarget, room);
   };
+
+/** Asks the page for another room. */
+export function goToRoom(from: EventTarget, room: string): void {
+  from.dispatchEvent(new CustomEvent("room-wanted", { bubbles: true, composed: true, detail: { room } }));
 }
